@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/mass/grip.h"
+#include "core/mass/junctions.h"
+#include "core/mass/rod_fit.h"
+#include "core/mass/stroke.h"
+
+namespace grainwise {
+
+/// Everything `analyse` depends on besides the rig: preferences are arguments, never globals.
+struct Conditions {
+  JunctionLimits junctions;
+  RodLimits rod;
+  GripLimits grip;
+  StrokeLimits stroke;
+  std::optional<StrokeBasis> strokeReference;  ///< of the rig to compare the stroke with
+};
+
+}  // namespace grainwise

@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/model/problem.h"
+#include "core/model/rig.h"
+
+namespace grainwise {
+
+/// Where a section states more than the pair that fixes it, the statements must agree within 2 % of
+/// mass per foot (a stated sink rate: 1 in/s); otherwise one problem names both. Pointers below `at`.
+Problems checkAgreement(const Part& part, const std::string& at = "");
+Problems checkAgreement(const Rig& rig, const std::string& at = "");
+
+/// The sink rate, or a derived density outside what is plausible (over 20 g/cm3 or under 0.3): a
+/// warning in words for the report and the field, never a refusal. Empty: nothing to say.
+std::vector<std::string> implausible(const Part& part, double scale);
+
+}  // namespace grainwise

@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <string>
+#include <tl/expected.hpp>
+#include <vector>
+
+namespace grainwise {
+
+/// One thing that is wrong with something from outside (a file, a typed number): where it is, what
+/// is wrong, and what would be right. `line` is 1-based, 0 where there is no line; `pointer` is an
+/// RFC 6901 JSON pointer ("" is the whole document).
+struct Problem {
+  std::string file;
+  int line = 0;
+  std::string pointer;
+  std::string what;
+  std::string fix;
+  bool operator==(const Problem&) const = default;
+};
+
+/// Everything that is wrong at once, in the order of the file.
+using Problems = std::vector<Problem>;
+
+template <class T>
+using Result = tl::expected<T, Problems>;
+
+/// `file:line: pointer: what; fix` - the form in which `grainwise check` prints a problem. Parts
+/// that are not known (no file, no line, the whole document) are left out with their colon.
+std::string describe(const Problem& problem);
+
+}  // namespace grainwise

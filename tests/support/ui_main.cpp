@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#define CATCH_CONFIG_RUNNER
+#include <QApplication>
+#include <QFont>
+#include <QStandardPaths>
+#include <catch2/catch.hpp>
+#include <clocale>
+
+#include "tests/support/ui_support.h"
+
+/// Everything that decides pixels or paths is fixed here. The platform is ours to choose, never the
+/// caller's QT_QPA_PLATFORM: test discovery runs this program while building, without a display.
+int main(int argc, char** argv) {
+  const QByteArray platform = qgetenv("UI_TEST_PLATFORM");
+  qputenv("QT_QPA_PLATFORM", platform.isEmpty() ? QByteArray("minimal:enable_fonts") : platform);
+  QApplication app(argc, argv);
+  std::setlocale(LC_NUMERIC, "C");
+  QApplication::setStyle(QStringLiteral("Fusion"));
+  QApplication::setOrganizationName(QStringLiteral("grainwise"));
+  QApplication::setApplicationName(QStringLiteral("grainwise"));
+  QStandardPaths::setTestModeEnabled(true);
+  QApplication::setQuitOnLastWindowClosed(false);
+  qInstallMessageHandler(grainwise::test::collectQtMessage);
+  return Catch::Session().run(argc, argv);
+}
