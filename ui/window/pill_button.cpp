@@ -1,0 +1,89 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/window/pill_button.h"
+
+#include <QFontMetrics>
+#include <QPainter>
+
+namespace grainwise::ui {
+namespace {
+constexpr int kTextPixels = 15;
+constexpr int kIconPixels = 20;
+}  // namespace
+
+PillButton::PillButton(Look* look, Form form, const QString& text, QWidget* parent)
+    : QAbstractButton(parent), m_look(look), m_form(form) {
+  setText(text);
+  setAccessibleName(text);
+  setFocusPolicy(Qt::TabFocus);
+  setCursor(Qt::PointingHandCursor);
+  setCheckable(form == Form::pill);
+  connect(look, &Look::changed, this, [this] {
+    updateGeometry();
+    update();
+  });
+}
+
+QSize PillButton::sizeHint() const {
+  const QFontMetrics widest(m_look->font(kTextPixels, m_form == Form::pill));
+  const int icons = icon().isNull() ? 0 : m_look->px(kIconPixels);
+  const int words = text().isEmpty() ? 0 : widest.horizontalAdvance(text());
+  const int padding = m_look->px(m_form == Form::sentence ? 20 : 28);
+  return {std::max(m_look->px(44), words + icons + padding), m_look->px(44)};
+}
+
+QSize PillButton::minimumSizeHint() const {
+  const QSize full = sizeHint();
+  if (m_form != Form::sentence) return full;
+  return {std::min(full.width(), m_look->px(110)), full.height()};
+}
+
+void PillButton::paintText(QPainter& p, const QRectF& inside, const QColor& colour) const {
+  p.setFont(m_look->font(kTextPixels, m_form == Form::pill && isChecked()));
+  p.setPen(colour);
+  const QString shown = p.fontMetrics().elidedText(text(), Qt::ElideRight, int(inside.width()));
+  p.drawText(inside, Qt::AlignCenter, shown);
+  if (m_form != Form::sentence) return;
+  const double words = p.fontMetrics().horizontalAdvance(shown);
+  const double left = inside.center().x() - words / 2;
+  const double y = inside.center().y() + p.fontMetrics().height() / 2.0;
+  QPen dots(m_look->colours().slate, 1, Qt::CustomDashLine);
+  dots.setDashPattern({2, 3});
+  p.setPen(dots);
+  p.drawLine(QPointF(left, y), QPointF(left + words, y));
+}
+
+void PillButton::paintEvent(QPaintEvent*) {
+  QPainter p(this);
+  p.setRenderHint(QPainter::Antialiasing);
+  const Colours& c = m_look->colours();
+  const QRectF pill = QRectF(rect()).adjusted(2, m_look->px(8), -2, -m_look->px(8));
+  const double round = pill.height() / 2;
+  QColor words = m_form == Form::sentence ? c.ink : c.slate;
+  if (isChecked()) {
+    p.setPen(Qt::NoPen);
+    p.setBrush(c.pill);
+    p.drawRoundedRect(pill, round, round);
+    words = c.onPill;
+  } else if (isEnabled() && (underMouse() || isDown())) {
+    p.setPen(Qt::NoPen);
+    p.setBrush(c.edge);
+    p.drawRoundedRect(pill, round, round);
+    words = c.ink;
+  }
+  if (!isEnabled()) words.setAlpha(120);
+  if (hasFocus()) {
+    p.setBrush(Qt::NoBrush);
+    p.setPen(QPen(c.river, 2));
+    p.drawRoundedRect(pill.adjusted(1, 1, -1, -1), round, round);
+  }
+  if (icon().isNull()) {
+    paintText(p, pill.adjusted(m_look->px(4), 0, -m_look->px(4), 0), words);
+    return;
+  }
+  const int side = m_look->px(kIconPixels);
+  QRect box(0, 0, side, side);
+  box.moveCenter(pill.center().toPoint());
+  icon().paint(&p, box, Qt::AlignCenter, isEnabled() ? QIcon::Normal : QIcon::Disabled);
+}
+
+}  // namespace grainwise::ui

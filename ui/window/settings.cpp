@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/window/settings.h"
+
+#include <QFileInfo>
+#include <QSettings>
+
+namespace grainwise::ui {
+namespace {
+constexpr auto kScheme = "look/scheme";
+constexpr auto kTypeScale = "look/type_scale";
+constexpr auto kReduceMotion = "look/reduce_motion";
+constexpr auto kMetres = "units/metres";
+constexpr auto kGrams = "units/grams";
+constexpr auto kCelsius = "units/celsius";
+constexpr auto kGeometry = "window/geometry";
+constexpr auto kLast = "files/last";
+constexpr auto kRecent = "files/recent";
+constexpr int kMostRecent = 10;
+
+QString key(const char* name) { return QLatin1String(name); }
+}  // namespace
+
+void Settings::restore(Look& look) const {
+  const QSettings s;
+  const int scheme = s.value(key(kScheme), 0).toInt();
+  if (scheme >= int(Scheme::light) && scheme <= int(Scheme::projector)) {
+    look.setScheme(static_cast<Scheme>(scheme));
+  }
+  look.setTypeScale(s.value(key(kTypeScale), 1.0).toDouble());
+  look.setReduceMotion(s.value(key(kReduceMotion), false).toBool());
+  look.setUnits({s.value(key(kMetres), false).toBool(), s.value(key(kGrams), false).toBool(),
+                 s.value(key(kCelsius), false).toBool()});
+}
+
+void Settings::store(const Look& look) {
+  QSettings s;
+  s.setValue(key(kScheme), int(look.scheme()));
+  s.setValue(key(kTypeScale), look.typeScale());
+  s.setValue(key(kReduceMotion), look.reduceMotion());
+  s.setValue(key(kMetres), look.units().metres);
+  s.setValue(key(kGrams), look.units().grams);
+  s.setValue(key(kCelsius), look.units().celsius);
+}
+
+QByteArray Settings::geometry() const { return QSettings().value(key(kGeometry)).toByteArray(); }
+
+void Settings::setGeometry(const QByteArray& geometry) {
+  QSettings().setValue(key(kGeometry), geometry);
+}
+
+QString Settings::lastFile() const { return QSettings().value(key(kLast)).toString(); }
+
+void Settings::setLastFile(const QString& path) { QSettings().setValue(key(kLast), path); }
+
+QStringList Settings::recentFiles() const {
+  QStringList there;
+  const QStringList all = QSettings().value(key(kRecent)).toStringList();
+  for (const QString& path : all) {
+    if (QFileInfo::exists(path)) there.append(path);
+  }
+  return there;
+}
+
+void Settings::addRecent(const QString& path) {
+  const QString whole = QFileInfo(path).absoluteFilePath();
+  QSettings s;
+  QStringList list = s.value(key(kRecent)).toStringList();
+  list.removeAll(whole);
+  list.prepend(whole);
+  s.setValue(key(kRecent), QStringList(list.mid(0, kMostRecent)));
+}
+
+void Settings::clearRecent() { QSettings().remove(key(kRecent)); }
+
+}  // namespace grainwise::ui

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QByteArray>
+#include <QString>
+#include <QStringList>
+
+#include "ui/theme/look.h"
+
+namespace grainwise::ui {
+
+/// What the program remembers between two sittings: one settings file in the user's configuration
+/// folder. Holds no rig data.
+class Settings {
+ public:
+  /// Puts the remembered scheme, units, type size and motion into `look`.
+  void restore(Look& look) const;
+  void store(const Look& look);
+
+  [[nodiscard]] QByteArray geometry() const;
+  void setGeometry(const QByteArray& geometry);
+
+  /// The file that was open last; empty when there was none.
+  [[nodiscard]] QString lastFile() const;
+  void setLastFile(const QString& path);
+
+  /// Newest first, at most ten, each once; files that have gone are left out.
+  [[nodiscard]] QStringList recentFiles() const;
+  void addRecent(const QString& path);
+  void clearRecent();
+};
+
+}  // namespace grainwise::ui
