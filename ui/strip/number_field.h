@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QWidget>
+#include <optional>
+
+#include "core/model/limits.h"
+#include "ui/text/quantities.h"
+#include "ui/theme/look.h"
+
+class QLabel;
+class QLineEdit;
+
+namespace grainwise::ui {
+
+/// One typed number: its name above, the field with its unit, and under it what is wrong while the
+/// typing cannot be taken. Takes both decimal signs and a unit behind the number; what is outside the
+/// limit or cannot be read is never passed on. `+` and `-` step lengths by half a foot.
+class NumberField : public QWidget {
+  Q_OBJECT
+ public:
+  NumberField(Look* look, const QString& name, Measure measure, Limit limit,
+              QWidget* parent = nullptr);
+
+  /// Shows a value in the file's unit, or nothing; `digits` are shown as typed where they are given
+  /// and the display unit is the file's. Leaves the text alone while the user is typing the same value.
+  void setValue(std::optional<double> value, const QString& digits = {});
+  /// A grey figure shown while nothing is typed: what follows from the rest.
+  void setDerived(const QString& words);
+  /// Whether emptying the field is allowed (`cleared`), else it is an error like any other.
+  void setOptional(bool optional) { m_optional = optional; }
+
+  [[nodiscard]] QLineEdit* edit() const { return m_edit; }
+  [[nodiscard]] QString error() const;
+  void setError(const QString& words);
+
+ Q_SIGNALS:
+  void typed(const Typed& number);
+  void cleared();
+
+ protected:
+  bool eventFilter(QObject* watched, QEvent* event) override;
+
+ private:
+  void read();
+  void step(double by_ft);
+  void applyLook();
+  void refreshText();
+
+  Look* m_look;
+  QString m_nameText;
+  Measure m_measure;
+  Limit m_limit;
+  bool m_optional = false;
+  std::optional<double> m_value;
+  QString m_digits;
+  QLabel* m_name;
+  QLineEdit* m_edit;
+  QLabel* m_error;
+};
+
+}  // namespace grainwise::ui
