@@ -18,4 +18,11 @@ struct Kept {
   bool operator==(const Kept&) const = default;
 };
 
+/// The digits that stand for `key` as they were typed; empty when the shortest form is meant.
+std::string digitsOf(const Kept& kept, const std::string& key);
+
+/// Remembers how the number of `key` was typed, or forgets it when `digits` is empty or the shortest
+/// form of `value` anyway.
+void keepDigits(Kept& kept, const std::string& key, double value, const std::string& digits);
+
 }  // namespace grainwise
