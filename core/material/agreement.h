@@ -11,7 +11,7 @@ namespace grainwise {
 Problems checkAgreement(const Part& part, const std::string& at = "");
 Problems checkAgreement(const Rig& rig, const std::string& at = "");
 
-/// The sink rate, or a derived density outside what is plausible (over 20 g/cm3 or under 0.3): a
+/// A derived density outside what is plausible (over 20 g/cm3 or under 0.3): a
 /// warning in words for the report and the field, never a refusal. Empty: nothing to say.
 std::vector<std::string> implausible(const Part& part, double scale);
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/material/sink_rate.h"
 #include "core/model/part.h"
 
 namespace grainwise {
@@ -45,7 +46,13 @@ struct SectionProperties {
 
 /// `scale` is the factor of the part's label or weighed mass (core/mass/profile.h). The typed
 /// companion (diameter, density, rate) stays, and the third quantity follows from the scaled mass.
+/// Where only the diameter is typed (with a density or material) the diameter stays and the density
+/// follows. A section that `check` refuses for saying too little is taken as a floating one of its
+/// kind, so that nothing here is ever NaN.
 SectionProperties sectionProperties(const Section& section, PartKind kind, double scale);
+
+/// How fast both ends of a section sink in `water` (a rated rate holds for fresh water at 15 C only).
+SinkEnds sinkRates(const SectionProperties& section, const WaterState& water);
 
 /// Default density of a floating section by kind: running line 0.90, head 0.86, everything else 0.88.
 /// Ours (estimate), not published.
