@@ -17,7 +17,8 @@ inline constexpr double kMostReynolds = 2e5;
 /// Drag coefficient of a smooth cylinder across the flow.
 /// Law: Cd = 11 Re^-0.75 + 0.9 (1 - exp(-1000/Re)) + 1.2 (1 - exp(-(Re/4500)^0.7)).
 /// Source: N.-S. Cheng (2013), J. Hydraul. Eng. 139(6), 670-673. Valid 0.02 < Re < 2e5 (held at its end
-/// value above, run on below); within 10 % of Wieselsberger's measurements. Lines here: Re 20-1500.
+/// value above, run on below); within 10 % of Wieselsberger's measurements
+/// from Re 8 up. Lines here: Re 20-1500.
 double cylinderDragCoefficient(double re);
 
 /// G = Cd Re and its logarithmic slope d ln G / d ln Re.
@@ -29,7 +30,7 @@ struct DragAt {
 DragAt cylinderDrag(double re);
 
 /// The same law tabulated over q = Re^(1/4) in cells of 0.02, linear between: a few ns, within 7e-5
-/// of the law (1e-5 for Re over 20). `slope` is the slope of the tabulated line itself, so that a
+/// of the law. `slope` is the slope of the tabulated line itself, so that a
 /// Newton method converges on what is computed.
 class DragTable {
  public:
@@ -46,7 +47,11 @@ class DragTable {
   /// G alone, for marching.
   [[nodiscard]] double g(double re) const {
     if (re > kMostReynolds) return m_g[kCells] * (re / m_mostRe);
-    const double place = std::sqrt(std::sqrt(re)) * (1.0 / kCell);
+    return gAtQ(std::sqrt(std::sqrt(re)));
+  }
+  /// The same for a caller that has q = Re^(1/4) at hand; the last cell runs on beyond Re 2e5.
+  [[nodiscard]] double gAtQ(double q) const {
+    const double place = q * (1.0 / kCell);
     const std::size_t cell = std::min(static_cast<std::size_t>(place), kCells - 1);
     return m_g[cell] + (m_g[cell + 1] - m_g[cell]) * (place - static_cast<double>(cell));
   }
