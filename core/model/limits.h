@@ -33,6 +33,7 @@ inline constexpr Limit kFlyMass{"fly mass", "gr", 0, 500};
 inline constexpr Limit kDragArea{"drag area", "cm2", 0, 100};
 inline constexpr Limit kRodLength{"rod length", "ft", 0, 30, true};
 inline constexpr Limit kLineNumber{"line number", "", 0, 16};
+inline constexpr Limit kHands{"number of hands", "", 1, 2};
 inline constexpr Limit kWindow{"grain window", "gr", 0, 5000};
 inline constexpr Limit kSurfaceSpeed{"surface speed", "ft/s", 0, 15};
 inline constexpr Limit kDepth{"depth", "ft", 0.2, 60};
@@ -47,6 +48,7 @@ inline constexpr Limit kLineOut{"line out", "ft", 10, 150};
 inline constexpr Limit kAngle{"angle", "deg", 0, 89};
 inline constexpr Limit kMend{"mend", "s", 0, 30};
 inline constexpr Limit kClearance{"clearance", "ft", 0, 60};
+inline constexpr Limit kWantedDepth{"wanted depth", "ft", 0, 60};
 inline constexpr Limit kFeetLeft{"feet left", "ft", 0, 5000};
 
 inline constexpr int kParts = 64;
