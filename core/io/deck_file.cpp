@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/io/deck_file.h"
+
+#include "core/io/document.h"
+#include "core/io/rig_file.h"
+
+namespace grainwise {
+
+Result<Deck> readDeck(std::string_view text, const std::string& file) {
+  return io::readDocument<Deck>(text, file);
+}
+
+std::string writeDeck(const Deck& deck) { return io::writeDocument(deck); }
+
+Result<Deck> loadDeck(const std::filesystem::path& path) { return io::loadDocument<Deck>(path); }
+
+Result<Rig> rigOfCard(const CardRig& rig, const std::filesystem::path& deckFolder) {
+  if (const auto* whole = std::get_if<Rig>(&rig)) return *whole;
+  return loadRig(deckFolder / std::get<std::string>(rig));
+}
+
+}  // namespace grainwise

@@ -1,0 +1,476 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/io/json_text.h"
+
+#include <algorithm>
+#include <charconv>
+#include <iterator>
+#include <limits>
+#include <nlohmann/json.hpp>
+#include <unordered_set>
+
+#include "core/model/utf8.h"
+
+namespace grainwise {
+namespace {
+
+bool isSpace(char c) { return c == ' ' || c == '\t' || c == '\n' || c == '\r'; }
+bool isDigit(char c) { return c >= '0' && c <= '9'; }
+bool isNumberChar(char c) {
+  return isDigit(c) || c == '-' || c == '+' || c == '.' || c == 'e' || c == 'E';
+}
+bool isWordChar(char c) {
+  return isNumberChar(c) || (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || c == '_';
+}
+
+std::string lowered(std::string_view word) {
+  std::string low(word);
+  std::transform(low.begin(), low.end(), low.begin(),
+                 [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c; });
+  return low;
+}
+
+/// How far the parser has read; shared by all copies of its iterator.
+struct Progress {
+  const char* seen = nullptr;
+  bool atEnd = false;
+};
+
+/// Feeds the parser and counts what it consumes: its events do not say where they stand.
+class Counting {
+ public:
+  using iterator_category = std::input_iterator_tag;
+  using value_type = char;
+  using difference_type = std::ptrdiff_t;
+  using pointer = const char*;
+  using reference = const char&;
+
+  Counting(const char* at, Progress* progress) : m_at(at), m_progress(progress) {}
+  reference operator*() const { return *m_at; }
+  Counting& operator++() {
+    m_progress->seen = ++m_at;
+    return *this;
+  }
+  Counting operator++(int) {
+    Counting before = *this;
+    ++*this;
+    return before;
+  }
+  bool operator==(const Counting& other) const {
+    const bool same = m_at == other.m_at;
+    if (same) m_progress->atEnd = true;
+    return same;
+  }
+
+ private:
+  const char* m_at;
+  Progress* m_progress;
+};
+
+/// Builds the tree from the parser's events. Where a value stands follows from the cursor (the end
+/// of the token before) and, for strings and brackets, from what the parser has consumed; numbers
+/// are measured here, since the parser reads one character past them.
+class Builder {
+ public:
+  Builder(JsonText& out, const Progress& progress, int nesting)
+      : m_out(out), m_progress(progress), m_nesting(nesting) {
+    if (m_out.source.starts_with("\xEF\xBB\xBF")) m_cursor = 3;
+  }
+
+  bool null() {
+    literal(JsonKind::null, 4);
+    return true;
+  }
+  bool boolean(bool value) {
+    literal(JsonKind::boolean, value ? 4 : 5).boolean = value;
+    return true;
+  }
+  bool number_integer(std::int64_t) { return number(); }
+  bool number_unsigned(std::uint64_t) { return number(); }
+  bool number_float(double, const std::string&) { return number(); }
+  bool string(std::string& value) {
+    const std::size_t begin = next();
+    JsonValue& v = add(JsonKind::text, begin, consumed());
+    v.text = m_out.strings.emplace_back(std::move(value));
+    return true;
+  }
+  bool binary(std::vector<std::uint8_t>&) { return false; }
+  bool start_object(std::size_t) { return open(JsonKind::object); }
+  bool start_array(std::size_t) { return open(JsonKind::array); }
+  bool end_object() { return close(); }
+  bool end_array() { return close(); }
+
+  bool key(std::string& value) {
+    const std::size_t begin = next();
+    m_key = m_out.strings.emplace_back(std::move(value));
+    moveTo(consumed());
+    if (!m_open.back().keys.insert(m_key).second) {
+      blame(pointer() + "/" + pointerStep(m_key), begin, "the key \"" + excerpt(m_key, 60) +
+            "\" stands twice in this object", "keep one of the two");
+    }
+    return true;
+  }
+
+  bool parse_error(std::size_t, const std::string&, const nlohmann::detail::exception& error) {
+    fail(error);
+    return false;
+  }
+
+ private:
+  struct Frame {
+    JsonValue* value;
+    std::unordered_set<std::string_view> keys;
+  };
+
+  [[nodiscard]] std::size_t consumed() const {
+    return m_progress.seen ? static_cast<std::size_t>(m_progress.seen - m_out.source.data()) : 0;
+  }
+  /// Moves the cursor to `offset`, counting lines.
+  void moveTo(std::size_t offset) {
+    const auto text = m_out.source;
+    m_line += static_cast<int>(std::count(text.begin() + static_cast<std::ptrdiff_t>(m_cursor),
+                                          text.begin() + static_cast<std::ptrdiff_t>(offset), '\n'));
+    m_cursor = offset;
+  }
+  /// Moves to the start of the next token.
+  std::size_t next() {
+    std::size_t at = m_cursor;
+    while (at < m_out.source.size() &&
+           (isSpace(m_out.source[at]) || m_out.source[at] == ',' || m_out.source[at] == ':')) {
+      ++at;
+    }
+    moveTo(at);
+    return at;
+  }
+
+  JsonValue& add(JsonKind kind, std::size_t begin, std::size_t end) {
+    JsonValue& v = m_open.empty() ? m_out.root : m_open.back().value->children.emplace_back();
+    v.kind = kind;
+    v.line = m_line;
+    v.begin = static_cast<std::uint32_t>(begin);
+    v.end = static_cast<std::uint32_t>(end);
+    v.key = m_key;
+    m_key = {};
+    moveTo(end);
+    m_complete = m_open.empty();
+    return v;
+  }
+  JsonValue& literal(JsonKind kind, std::size_t length) {
+    const std::size_t begin = next();
+    return add(kind, begin, begin + length);
+  }
+  bool number() {
+    const std::size_t begin = next();
+    std::size_t end = begin;
+    while (end < m_out.source.size() && isNumberChar(m_out.source[end])) ++end;
+    JsonValue& v = add(JsonKind::number, begin, end);
+    v.text = m_out.raw(v);
+    return true;
+  }
+  bool open(JsonKind kind) {
+    const std::size_t begin = next();
+    if (static_cast<int>(m_open.size()) == m_nesting) {
+      blame(pointer() + step(), begin,
+            "objects and lists are nested deeper than " + std::to_string(m_nesting) + " levels",
+            "keep to " + std::to_string(m_nesting));
+      m_out.broken = true;
+      return false;
+    }
+    JsonValue& v = add(kind, begin, begin + 1);
+    m_open.push_back({&v, {}});
+    m_complete = false;
+    return true;
+  }
+  bool close() {
+    moveTo(consumed());
+    m_open.back().value->end = static_cast<std::uint32_t>(m_cursor);
+    m_open.pop_back();
+    m_complete = m_open.empty();
+    return true;
+  }
+
+  /// Pointer of the innermost open object or list.
+  [[nodiscard]] std::string pointer() const {
+    std::string text;
+    for (std::size_t i = 0; i + 1 < m_open.size(); ++i) {
+      const JsonValue& outer = *m_open[i].value;
+      text += "/" + (outer.kind == JsonKind::array ? std::to_string(outer.children.size() - 1)
+                                                   : pointerStep(m_open[i + 1].value->key));
+    }
+    return text;
+  }
+  /// The step below it to the value that is being read.
+  [[nodiscard]] std::string step() const {
+    if (m_open.empty()) return "";
+    const JsonValue& in = *m_open.back().value;
+    if (in.kind == JsonKind::array) return "/" + std::to_string(in.children.size());
+    return m_key.data() ? "/" + pointerStep(m_key) : "";
+  }
+
+  void blame(std::string at, std::size_t offset, std::string what, std::string fix) {
+    m_out.finds.push_back({{"", m_line, std::move(at), std::move(what), std::move(fix)},
+                           static_cast<std::uint32_t>(offset)});
+  }
+
+  void fail(const nlohmann::detail::exception& error);
+
+  JsonText& m_out;
+  const Progress& m_progress;
+  int m_nesting;
+  std::size_t m_cursor = 0;
+  int m_line = 1;
+  std::string_view m_key;
+  std::vector<Frame> m_open;
+  bool m_complete = false;
+};
+
+/// What to do about a place where the parser expected something else; `said` is its message.
+const char* adviceFor(std::string_view said) {
+  struct Advice {
+    const char* part;
+    const char* fix;
+  };
+  static constexpr Advice kAdvice[] = {
+      {"control character", "in text, write a line break as \\n and a tab as \\t"},
+      {"missing closing quote", "end the text with a double quote on the same line"},
+      {"forbidden character after backslash", "in text, write a backslash as two"},
+      {"surrogate", "write the character itself instead of \\u codes"},
+      {"'\\u' must be followed", "write the character itself instead of \\u codes"},
+      {"object key", "give a name in double quotes here; no comma stands before }"},
+      {"object separator", "put a colon between the name and its value"},
+      {"expected '}'", "put a comma before it, or close the object with } first"},
+      {"expected ']'", "put a comma before it, or close the list with ] first"},
+      {"expected end of input", "nothing may follow the closing brace"},
+      {"invalid number", "write numbers as 13, 0.024 or -3.5"},
+  };
+  for (const Advice& a : kAdvice) {
+    if (said.find(a.part) != std::string_view::npos) return a.fix;
+  }
+  return "give a number, text in double quotes, true, false, a list or an object";
+}
+
+void Builder::fail(const nlohmann::detail::exception& error) {
+  m_out.broken = true;
+  const std::string_view text = m_out.source;
+  constexpr int kNumberOverflow = 406;
+  if (error.id == kNumberOverflow) {
+    const std::size_t begin = next();
+    std::size_t end = begin;
+    while (end < text.size() && isNumberChar(text[end])) ++end;
+    return blame(pointer() + step(), begin,
+                 "the number " + excerpt(text.substr(begin, end - begin), 40) + " is too large",
+                 "give a finite number");
+  }
+  if (m_complete) {
+    const std::size_t begin = next();
+    return blame("", begin, "something follows the closing brace",
+                 "end the file there; one object a file");
+  }
+  if (m_progress.atEnd) {
+    moveTo(text.size());
+    return blame(pointer() + step(), text.size(), "the text ends too early",
+                 "the file seems cut off; close every quote, list and object, or take a whole copy");
+  }
+  std::size_t begin = consumed() > 0 ? consumed() - 1 : 0;
+  std::size_t end = begin + 1;
+  if (isWordChar(text[begin])) {
+    while (begin > m_cursor && isWordChar(text[begin - 1])) --begin;
+    while (end < text.size() && isWordChar(text[end])) ++end;
+  }
+  moveTo(std::max(m_cursor, begin));
+  const std::string word(text.substr(begin, end - begin));
+  const std::string low = lowered(word);
+  for (const char* special : {"nan", "inf", "infinity"}) {
+    if (low == special || low == std::string("-") + special || low == std::string("+") + special) {
+      return blame(pointer() + step(), begin, word + " is no number that JSON knows",
+                   "give a finite number");
+    }
+  }
+  const std::string shown = isSpace(word[0]) ? "a line break or tab" : "'" + excerpt(word, 24) + "'";
+  blame(pointer() + step(), begin, "this is not JSON: " + shown + " cannot stand here",
+        adviceFor(error.what()));
+}
+
+int lineOf(std::string_view source, std::size_t offset) {
+  return 1 + static_cast<int>(std::count(
+                 source.begin(), source.begin() + static_cast<std::ptrdiff_t>(offset), '\n'));
+}
+
+/// What can be said of the bytes before any parsing.
+void checkBytes(JsonText& out, std::size_t mostBytes) {
+  const std::string_view source = out.source;
+  const auto blame = [&](std::size_t offset, std::string what, std::string fix) {
+    out.broken = true;
+    out.finds.push_back({{"", lineOf(source, offset), "", std::move(what), std::move(fix)},
+                         static_cast<std::uint32_t>(offset)});
+  };
+  if (source.size() > mostBytes) {
+    out.broken = true;
+    out.finds.push_back({{"", 0, "", "the file is larger than " + std::to_string(mostBytes) + " bytes",
+                          "a file of ours has at most " + std::to_string(mostBytes) + " (4 MiB)"},
+                         0});
+    return;
+  }
+  if (const std::size_t nul = source.find('\0'); nul != std::string_view::npos) {
+    blame(nul, "there is a NUL byte", "take it out; the file must be plain text");
+  } else if (const auto bad = firstBadUtf8(source)) {
+    blame(*bad, "the file is not UTF-8 text", "save it as UTF-8");
+  } else if (std::all_of(source.begin(), source.end(), isSpace)) {
+    blame(0, "the file is empty", "give one JSON object");
+  }
+}
+
+}  // namespace
+
+const char* wordFor(JsonKind kind) {
+  switch (kind) {
+    case JsonKind::null:
+      return "null";
+    case JsonKind::boolean:
+      return "true or false";
+    case JsonKind::number:
+      return "a number";
+    case JsonKind::text:
+      return "text";
+    case JsonKind::array:
+      return "a list";
+    case JsonKind::object:
+      return "an object";
+  }
+  return "";
+}
+
+const JsonValue* JsonValue::find(std::string_view name) const {
+  const auto there = std::find_if(children.begin(), children.end(),
+                                  [&](const JsonValue& child) { return child.key == name; });
+  return kind == JsonKind::object && there != children.end() ? &*there : nullptr;
+}
+
+const JsonValue& JsonText::nearest(std::string_view pointer) const {
+  const JsonValue* at = &root;
+  while (!pointer.empty()) {
+    const std::size_t slash = std::min(pointer.find('/', 1), pointer.size());
+    const std::string_view step = pointer.substr(1, slash - 1);
+    pointer.remove_prefix(slash);
+    const auto below =
+        std::find_if(at->children.begin(), at->children.end(), [&](const JsonValue& child) {
+          if (at->kind == JsonKind::object) return pointerStep(child.key) == step;
+          return std::to_string(&child - at->children.data()) == step;
+        });
+    if (below == at->children.end()) return *at;
+    at = &*below;
+  }
+  return *at;
+}
+
+JsonText parseJson(std::string_view source, int nesting, std::size_t mostBytes) {
+  JsonText out;
+  out.source = source;
+  checkBytes(out, mostBytes);
+  if (out.broken) return out;
+  Progress progress;
+  Builder builder(out, progress, nesting);
+  const Counting first(source.data(), &progress);
+  const Counting last(source.data() + source.size(), &progress);
+  const bool whole = nlohmann::json::sax_parse(first, last, &builder);
+  if (!whole) out.broken = true;
+  if (!out.broken && out.root.kind != JsonKind::object) {
+    out.broken = true;
+    out.finds.push_back({{"", out.root.line, "",
+                          std::string("the file holds ") + wordFor(out.root.kind),
+                          "give one JSON object, { ... }"},
+                         out.root.begin});
+  }
+  return out;
+}
+
+std::optional<double> jsonNumber(std::string_view digits) {
+  std::size_t i = 0;
+  const auto skipDigits = [&] {
+    const std::size_t from = i;
+    while (i < digits.size() && isDigit(digits[i])) ++i;
+    return digits.substr(from, i - from);
+  };
+  const bool negative = digits.starts_with('-');
+  if (negative) ++i;
+  const std::string_view whole = skipDigits();
+  if (whole.empty() || (whole.size() > 1 && whole.front() == '0')) return std::nullopt;
+  std::string_view part;
+  if (i < digits.size() && digits[i] == '.') {
+    ++i;
+    part = skipDigits();
+    if (part.empty()) return std::nullopt;
+  }
+  std::string_view power;
+  bool powerBelow = false;
+  if (i < digits.size() && (digits[i] == 'e' || digits[i] == 'E')) {
+    ++i;
+    powerBelow = i < digits.size() && digits[i] == '-';
+    if (i < digits.size() && (digits[i] == '-' || digits[i] == '+')) ++i;
+    power = skipDigits();
+    if (power.empty()) return std::nullopt;
+  }
+  if (i != digits.size()) return std::nullopt;
+
+  double value = 0.0;
+  const auto result = std::from_chars(digits.data(), digits.data() + digits.size(), value);
+  if (result.ec == std::errc()) return value;
+  // Out of a double's range. The power of ten of the first digit that is not 0 tells which way.
+  long exponent = 0;
+  if (std::from_chars(power.data(), power.data() + power.size(), exponent).ec != std::errc() &&
+      !power.empty()) {
+    exponent = std::numeric_limits<int>::max();
+  }
+  if (powerBelow) exponent = -exponent;
+  const std::size_t zeros = std::min(part.find_first_not_of('0'), part.size());
+  const long first = whole == "0" ? -static_cast<long>(zeros) - 1 : static_cast<long>(whole.size());
+  if (exponent + first > 0) return std::nullopt;
+  return negative ? -0.0 : 0.0;
+}
+
+std::string jsonQuoted(std::string_view text) {
+  static constexpr const char* kHex = "0123456789abcdef";
+  std::string out = "\"";
+  for (const char c : text) {
+    const auto byte = static_cast<unsigned char>(c);
+    switch (c) {
+      case '"':
+        out += "\\\"";
+        break;
+      case '\\':
+        out += "\\\\";
+        break;
+      case '\n':
+        out += "\\n";
+        break;
+      case '\t':
+        out += "\\t";
+        break;
+      case '\r':
+        out += "\\r";
+        break;
+      default:
+        if (byte < 0x20) {
+          out += std::string("\\u00") + kHex[byte >> 4] + kHex[byte & 15];
+        } else {
+          out += c;
+        }
+    }
+  }
+  return out + "\"";
+}
+
+std::string pointerStep(std::string_view key) {
+  std::string out;
+  for (const char c : key) {
+    if (c == '~') {
+      out += "~0";
+    } else if (c == '/') {
+      out += "~1";
+    } else {
+      out += c;
+    }
+  }
+  return out;
+}
+
+}  // namespace grainwise
