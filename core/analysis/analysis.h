@@ -18,11 +18,11 @@ struct Totals {
   Grains head;
   Grains headAndTip;  ///< heads, tips and coated leaders
   std::optional<Grains> first30ft;  ///< of the 30 ft of head nearest the fly; none when shorter
-  Station centreOfMass;
+  Station centreOfMass;  ///< 0 where there is no mass
 };
 
 /// What a reading could not be computed from; words in core/report and ui/text.
-enum class Missing { head, fly, rod, rodLength, headStyle, water, window, flyMass };
+enum class Missing { head, fly, rod, rodLength, headStyle, water, window, flyMass, tip };
 
 struct Warning {
   std::size_t part = 0;

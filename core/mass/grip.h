@@ -33,7 +33,7 @@ struct Grip {
   std::optional<TipShareVerdict> tipShareVerdict;  ///< only for a style with a rule, and a tip
   std::optional<double> anchorRatio;  ///< everything between head and fly / rod length
   Feet anchor;
-  std::optional<AnchorVerdict> anchorVerdict;
+  std::optional<AnchorVerdict> anchorVerdict;  ///< two-handed casts only
   Grains sinking;  ///< sinking sections of heads, tips and coated leaders, without loops
   std::optional<GrainsPerFoot> table;  ///< the trade's table, short heads only
 };
@@ -55,6 +55,8 @@ struct FlyFit {
 Grip grip(const Rig& rig, const MassProfile& profile, const GripLimits& limits = {});
 FlyFit flyFit(const Rig& rig, const MassProfile& profile, const GripLimits& limits = {});
 
+/// No grip, too much tip, too little in the water and a fly too heavy for the tip are wrong. A leader
+/// is a knot away from being changed: what it cannot carry is to be watched.
 Grade grade(TipShareVerdict verdict);
 Grade grade(AnchorVerdict verdict);
 Grade grade(FlyVerdict verdict);

@@ -59,8 +59,12 @@ struct Junction {
   double transmission = 0;
 };
 
+/// A ratio that lies exactly on a limit takes the milder word. Cost: linear in the spans, as far as
+/// the joints' windows do not overlap.
 std::vector<Junction> junctions(const Rig& rig, const MassProfile& profile,
                                 const JunctionLimits& limits = {});
+/// Hinges and a front that collapses are wrong; what can be cast with care, and what a knot in the
+/// leader mends (a butt too thin), is to be watched.
 Grade grade(JunctionVerdict verdict);
 /// The worst first: by grade, then by how far the ratio is from level. Index into the list.
 std::optional<std::size_t> worstJunction(const std::vector<Junction>& list);

@@ -30,6 +30,7 @@ struct RodFit {
   std::optional<HeadVerdict> headVerdict;
   std::optional<Feet> workingLength;  ///< heads and tips; style fine: heads alone
   std::optional<double> lengthRatio;  ///< / rod length
+  /// Absent where no rule speaks: single-hand heads; short heads and long bellies without their tip.
   std::optional<LengthBand> lengthBand;
   std::optional<LengthVerdict> lengthVerdict;
 };

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/analysis/analysis.h"
+
+/// The words that the commands print, keyed by what core found. Those of a verdict are a contract
+/// of the report and never change with a language; the window has its own (ui/text).
+namespace grainwise::words {
+
+const char* of(JunctionVerdict verdict);
+const char* of(HeadVerdict verdict);
+const char* of(LengthVerdict verdict);
+const char* of(TipShareVerdict verdict);
+const char* of(AnchorVerdict verdict);
+const char* of(FlyVerdict verdict);
+const char* of(LeaderVerdict verdict);
+const char* of(StrokeVerdict verdict);
+/// What is missing and which reading is left out for it.
+const char* of(Missing what);
+/// "running line", "head": a kind of part in running text.
+const char* of(PartKind kind);
+
+/// A part's name, or else its kind.
+std::string nameOf(const Part& part);
+
+/// The usual cautions about casting that concern what this report shows, in order, at most five
+/// with those of later blocks. Common practice, no source.
+std::vector<std::string> cautions(const Rig& rig, const Analysis& analysis);
+
+}  // namespace grainwise::words

@@ -1,0 +1,145 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <catch2/catch.hpp>
+#include <chrono>
+
+#include "core/analysis/analysis.h"
+#include "tests/support/random_rig.h"
+#include "tests/support/rig_parts.h"
+
+using namespace grainwise;
+using namespace grainwise::test;
+using namespace grainwise::test::rigs;
+
+namespace {
+
+Approx exactly(double value) { return Approx(value).margin(1e-9).epsilon(1e-12); }
+
+bool lacks(const Rig& rig, Missing what) {
+  const auto missing = analyse(rig).missing;
+  return std::find(missing.begin(), missing.end(), what) != missing.end();
+}
+
+}  // namespace
+
+TEST_CASE("Totals run from the rear of the head to the fly, loops and wet fly included") {
+  Rig rig = plainWinter();
+  rig.parts[2] = withLoops(rig.parts[2], 2, 3);
+  rig.parts.back().fly->wet = Grains(40);
+  const Totals totals = analyse(rig).totals;
+  // 2383.442 x (1.14 x 0.017^2 x 1.5 + 1.78 x 0.013^2 x 2.5).
+  constexpr double kLeader = 2383.442 * (1.14 * 0.017 * 0.017 * 1.5 + 1.78 * 0.013 * 0.013 * 2.5);
+  CHECK(totals.length.value() == exactly(37));
+  CHECK(totals.mass.value() == Approx(525 + 115 + kLeader + 40).epsilon(1e-8));
+  CHECK(totals.head.value() == exactly(525));
+  CHECK(totals.headAndTip.value() == exactly(640));
+}
+
+TEST_CASE("A coated leader counts with head and tip, a plain one does not") {
+  const Rig rig = rigOf({fine480(), leader({sinking(9, 4, 3)}, Style::coated),
+                         leader({nylon(4, 0.013)})});
+  CHECK(analyse(rig).totals.headAndTip.value() == Approx(480 + 36).epsilon(1e-4));
+}
+
+TEST_CASE("The first thirty feet are those of head nearest the fly") {
+  const Rig rig = rigOf({head({floating(5, 20)}, Style::extension), head({floating(27, 10)}),
+                         tip({sinking(10, 8, 6)})});
+  CHECK(analyse(rig).totals.first30ft->value() == exactly(27 * 10 + 3 * 20));
+  CHECK_FALSE(analyse(plainWinter()).totals.first30ft);
+}
+
+TEST_CASE("A head of three times ten feet in tenths has its thirty feet") {
+  const Rig rig = rigOf({head({floating(9.9, 5), floating(10.2, 5), floating(9.9, 5)})});
+  REQUIRE(analyse(rig).totals.first30ft);
+  CHECK(analyse(rig).totals.first30ft->value() == exactly(150));
+}
+
+TEST_CASE("Totals are there without a head, counted from behind the running line") {
+  const Totals totals = analyse(rigOf({runningLine(100), tip({sinking(10, 8, 6)}), fly(20)})).totals;
+  CHECK(totals.length.value() == exactly(10));
+  CHECK(totals.mass.value() == exactly(100));
+  CHECK(totals.head.value() == 0.0);
+  CHECK(totals.headAndTip.value() == exactly(80));
+}
+
+TEST_CASE("A whole rig misses nothing and each thing left away is named") {
+  CHECK(analyse(plainWinter()).missing.empty());
+  Rig rig = plainWinter();
+  rig.rod.reset();
+  CHECK(lacks(rig, Missing::rod));
+  rig = plainWinter();
+  rig.rod->length.reset();
+  CHECK(lacks(rig, Missing::rodLength));
+  rig = plainWinter();
+  rig.rod->lineNumber.reset();
+  CHECK(lacks(rig, Missing::window));
+  rig = plainWinter();
+  rig.parts.pop_back();
+  CHECK(lacks(rig, Missing::fly));
+  rig.parts.push_back(fly(0));
+  CHECK(lacks(rig, Missing::flyMass));
+  CHECK_FALSE(lacks(rig, Missing::fly));
+  rig.parts[1].style.reset();
+  CHECK(lacks(rig, Missing::headStyle));
+  rig.parts.erase(rig.parts.begin() + 2);
+  CHECK(lacks(rig, Missing::tip));
+  rig.parts.erase(rig.parts.begin() + 1);
+  CHECK(lacks(rig, Missing::head));
+}
+
+TEST_CASE("Nothing is called missing that is not computed yet") {
+  CHECK_FALSE(lacks(plainWinter(), Missing::water));
+}
+
+TEST_CASE("The single-hand row is that of the line number on a one-handed rod") {
+  Rig rig = onRod(rigOf({head({floating(30, 4.8)}, Style::singleHand), fly(1)}), 9, 5, 1);
+  REQUIRE(analyse(rig).singleHandRow);
+  CHECK(analyse(rig).singleHandRow->target == Grains(140));
+  rig.rod->hands = 2;
+  CHECK_FALSE(analyse(rig).singleHandRow);
+  rig.rod->hands = 1;
+  rig.rod->lineNumber = 5.5;
+  CHECK_FALSE(analyse(rig).singleHandRow);
+}
+
+TEST_CASE("A stroke is compared only when there is something to compare it with") {
+  const Rig rig = plainWinter();
+  CHECK_FALSE(analyse(rig).stroke);
+  Conditions conditions;
+  conditions.strokeReference = strokeBasis(rig, massProfile(rig));
+  CHECK(analyse(rig, conditions).stroke->verdict == StrokeVerdict::same);
+}
+
+TEST_CASE("The limits of the conditions reach every reading") {
+  Conditions strict;
+  strict.junctions.drop = 0.5;
+  strict.rod.inside = Grains(-10);
+  strict.grip.flyCarries = 9;
+  strict.grip.flyHeavy = 8;
+  const Analysis analysis = analyse(plainWinter(), strict);
+  CHECK(analysis.junctions[0].verdict == JunctionVerdict::level);
+  CHECK(analysis.rod.headVerdict == HeadVerdict::touchLight);
+  CHECK(analysis.fly.tipToFlyVerdict == FlyVerdict::tooHeavy);
+}
+
+TEST_CASE("A rig of 64 parts with 16 sections is analysed within a millisecond") {
+  constexpr int kRuns = 300;
+  constexpr double kBudget_ms = 1.0;
+  const Rig rig = fullRig(16);
+  std::vector<double> times;
+  double kept = 0;
+  for (int i = 0; i < kRuns; ++i) {
+    const auto begin = std::chrono::steady_clock::now();
+    kept += analyse(rig).totals.mass.value();
+    const std::chrono::duration<double, std::milli> took =
+        std::chrono::steady_clock::now() - begin;
+    times.push_back(took.count());
+  }
+  std::sort(times.begin(), times.end());
+  REQUIRE(kept > 0.0);
+  // The middle, not the 99th of a hundred: other tests share this machine. tests/bench has p99.
+  INFO("p50 " << times[kRuns / 2] << " ms, p99 " << times[kRuns * 99 / 100] << " ms");
+#if !defined(__SANITIZE_ADDRESS__)
+  CHECK(times[kRuns / 2] <= kBudget_ms);
+#endif
+}
