@@ -87,10 +87,10 @@ std::vector<Missing> missingOf(const Rig& rig, const Analysis& analysis) {
 
 std::vector<Warning> warningsOf(const Rig& rig, const MassProfile& profile) {
   std::vector<Warning> warnings;
-  for (std::size_t i = 0; i < rig.parts.size(); ++i) {
-    if (rig.parts[i].kind == PartKind::fly) continue;
-    for (std::string& what : implausible(rig.parts[i], profile.places[i].scaledBy)) {
-      warnings.push_back({i, std::move(what)});
+  for (const ProfileSpan& span : profile.spans) {
+    const Section& section = rig.parts[span.part].sections[span.section];
+    if (const auto what = implausible(section, span.properties)) {
+      warnings.push_back({span.part, "section " + std::to_string(span.section + 1) + ": " + *what});
     }
   }
   return warnings;

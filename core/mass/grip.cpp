@@ -175,7 +175,15 @@ Grade grade(FlyVerdict verdict) {
 }
 
 Grade grade(LeaderVerdict verdict) {
-  return verdict == LeaderVerdict::fine ? Grade::fits : Grade::watch;
+  switch (verdict) {
+    case LeaderVerdict::fine:
+      return Grade::fits;
+    case LeaderVerdict::watch:
+      return Grade::watch;
+    case LeaderVerdict::tooHeavy:
+      break;
+  }
+  return Grade::wrong;
 }
 
 }  // namespace grainwise

@@ -55,8 +55,7 @@ struct FlyFit {
 Grip grip(const Rig& rig, const MassProfile& profile, const GripLimits& limits = {});
 FlyFit flyFit(const Rig& rig, const MassProfile& profile, const GripLimits& limits = {});
 
-/// No grip, too much tip, too little in the water and a fly too heavy for the tip are wrong. A leader
-/// is a knot away from being changed: what it cannot carry is to be watched.
+/// No grip, too much tip, too little in the water and a fly too heavy for tip or leader are wrong.
 Grade grade(TipShareVerdict verdict);
 Grade grade(AnchorVerdict verdict);
 Grade grade(FlyVerdict verdict);

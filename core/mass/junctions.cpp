@@ -100,11 +100,11 @@ Grade grade(JunctionVerdict verdict) {
   switch (verdict) {
     case JunctionVerdict::hinges:
     case JunctionVerdict::collapses:
+    case JunctionVerdict::nylonPiles:
       return Grade::wrong;
     case JunctionVerdict::hingesUnlessSlow:
     case JunctionVerdict::stepsUp:
     case JunctionVerdict::nylonThin:
-    case JunctionVerdict::nylonPiles:
       return Grade::watch;
     case JunctionVerdict::level:
     case JunctionVerdict::smoothDrop:

@@ -63,8 +63,8 @@ struct Junction {
 /// the joints' windows do not overlap.
 std::vector<Junction> junctions(const Rig& rig, const MassProfile& profile,
                                 const JunctionLimits& limits = {});
-/// Hinges and a front that collapses are wrong; what can be cast with care, and what a knot in the
-/// leader mends (a butt too thin), is to be watched.
+/// Hinges, a front that collapses and a butt that will pile are wrong; what can be cast with care is
+/// to be watched.
 Grade grade(JunctionVerdict verdict);
 /// The worst first: by grade, then by how far the ratio is from level. Index into the list.
 std::optional<std::size_t> worstJunction(const std::vector<Junction>& list);

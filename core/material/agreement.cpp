@@ -165,20 +165,24 @@ Problems checkAgreement(const Rig& rig, const std::string& at) {
   return all;
 }
 
+std::optional<std::string> implausible(const Section& section, const SectionProperties& is) {
+  const auto [low, high] = std::minmax(is.densityRodEnd, is.densityFlyEnd);
+  if (limits::kDensity.holds(low.value()) && limits::kDensity.holds(high.value())) {
+    return std::nullopt;
+  }
+  const bool heavy = high.value() > limits::kDensity.high;
+  const GramsPerCubicCentimetre density = heavy ? high : low;
+  const char* source = section.sinkRate && !section.diameter ? "its sink rate" : "its diameter";
+  return inWords(density) + " follows from its mass and " + source + ", " +
+         (heavy ? "heavier than any line" : "lighter than any line") + "; check what was typed";
+}
+
 std::vector<std::string> implausible(const Part& part, double scale) {
   std::vector<std::string> words;
   for (std::size_t i = 0; i < part.sections.size(); ++i) {
     const Section& section = part.sections[i];
-    const SectionProperties p = sectionProperties(section, part.kind, scale);
-    const auto [low, high] = std::minmax(p.densityRodEnd, p.densityFlyEnd);
-    if (limits::kDensity.holds(low.value()) && limits::kDensity.holds(high.value())) continue;
-    const bool heavy = high.value() > limits::kDensity.high;
-    const GramsPerCubicCentimetre density = heavy ? high : low;
-    const char* source = section.sinkRate && !section.diameter ? "its sink rate" : "its diameter";
-    words.push_back("section " + std::to_string(i + 1) + ": " + inWords(density) +
-                    " follows from its mass and " + source + ", " +
-                    (heavy ? "heavier than any line" : "lighter than any line") +
-                    "; check what was typed");
+    const auto what = implausible(section, sectionProperties(section, part.kind, scale));
+    if (what) words.push_back("section " + std::to_string(i + 1) + ": " + *what);
   }
   return words;
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/material/section_properties.h"
 #include "core/model/problem.h"
 #include "core/model/rig.h"
 
@@ -14,5 +15,7 @@ Problems checkAgreement(const Rig& rig, const std::string& at = "");
 /// A derived density outside what is plausible (over 20 g/cm3 or under 0.3): a
 /// warning in words for the report and the field, never a refusal. Empty: nothing to say.
 std::vector<std::string> implausible(const Part& part, double scale);
+/// The same of one section whose properties are known already, without its number.
+std::optional<std::string> implausible(const Section& section, const SectionProperties& is);
 
 }  // namespace grainwise

@@ -26,7 +26,9 @@ std::string feetText(double feet) {
   return fixedText(feet, finer ? 2 : 1);
 }
 
-std::string ratioText(double ratio) { return fixedText(ratio, 2); }
+std::string roundFeetText(double feet) { return fixedText(feet, 1); }
+
+std::string ratioText(double ratio) { return fixedText(ratio, std::abs(ratio) < 9.995 ? 2 : 1); }
 
 std::string percentText(double share) { return fixedText(share * 100.0, 0) + " %"; }
 

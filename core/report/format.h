@@ -10,9 +10,11 @@ namespace grainwise {
 std::string fixedText(double value, int decimals);
 
 /// Rounded to what is known: whole grains from 100 on, tenths below; lengths to a tenth of a foot
-/// or as typed when finer; ratios to hundredths.
+/// or as typed when finer; ratios to
+/// hundredths, from 10 on to tenths.
 std::string grainsText(double grains);
 std::string feetText(double feet);
+std::string roundFeetText(double feet);  ///< of what was computed: always to a tenth
 std::string ratioText(double ratio);
 std::string percentText(double share);
 

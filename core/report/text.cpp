@@ -88,7 +88,7 @@ std::string partsTable(const Rig& rig, const Analysis& analysis) {
 std::string totalsLines(const Analysis& analysis) {
   const Totals& totals = analysis.totals;
   std::string text = "Rear of head to fly: " + ft(totals.length) + " ft, " + gr(totals.mass) +
-                     " gr, centre of mass at " + feetText(totals.centreOfMass.feet()) + " ft\n";
+                     " gr, centre of mass at " + roundFeetText(totals.centreOfMass.feet()) + " ft\n";
   if (totals.head > Grains(0)) {
     text += "Head " + gr(totals.head) + " gr, head and tip " + gr(totals.headAndTip) + " gr";
     if (totals.first30ft) text += ", front 30 ft of head " + gr(*totals.first30ft) + " gr";
@@ -149,7 +149,9 @@ void addGripRows(Rows& rows, const Grip& grip) {
     rows.push_back({"Anchor", ft(grip.anchor) + " ft, " + ratioText(*grip.anchorRatio) + " rods",
                     grip.anchorVerdict ? words::of(*grip.anchorVerdict) : ""});
   }
-  rows.push_back({"Lift", gr(grip.sinking) + " gr of sinking line", ""});
+  rows.push_back({"Lift",
+                  grip.sinking > Grains(0) ? gr(grip.sinking) + " gr of sinking line" : "nothing sinks",
+                  ""});
   if (grip.table) {
     rows.push_back({"Trade's table", perFoot(*grip.table) + " gr/ft goes with this head", ""});
   }
@@ -158,7 +160,7 @@ void addGripRows(Rows& rows, const Grip& grip) {
 void addFlyRows(Rows& rows, const FlyFit& fly) {
   if (fly.tipToFly) {
     rows.push_back({"Fly against tip",
-                    ratioText(*fly.tipToFly) + ", the fly is " + ft(*fly.feetOfTip) + " ft of tip",
+                    ratioText(*fly.tipToFly) + ", the fly is " + roundFeetText(fly.feetOfTip->value()) + " ft of tip",
                     fly.tipToFlyVerdict ? words::of(*fly.tipToFlyVerdict) : ""});
   }
   if (fly.leaderToFly) {

@@ -122,10 +122,31 @@ TEST_CASE("The limits of the conditions reach every reading") {
   CHECK(analysis.fly.tipToFlyVerdict == FlyVerdict::tooHeavy);
 }
 
+TEST_CASE("A part with a density that no line has is warned of, every odd section of it") {
+  Section thin = floating(3, 20);
+  thin.floats.reset();
+  thin.diameter = Along<Inches>(Inches(0.01));
+  const Rig rig = rigOf({short525(), tip({thin, sinking(4, 8, 6), thin})});
+  const auto warnings = analyse(rig).warnings;
+  REQUIRE(warnings.size() == 2);
+  CHECK(warnings[0].part == 1);
+  CHECK(warnings[0].what.rfind("section 1: ", 0) == 0);
+  CHECK(warnings[1].what.rfind("section 3: ", 0) == 0);
+  CHECK(analyse(plainWinter()).warnings.empty());
+}
+
 TEST_CASE("A rig of 64 parts with 16 sections is analysed within a millisecond") {
   constexpr int kRuns = 300;
   constexpr double kBudget_ms = 1.0;
-  const Rig rig = fullRig(16);
+  Rig rig = fullRig(16);
+  // The dearest sections: a rated rate at both ends, each an inverse of its own.
+  Random random(7);
+  for (Part& part : rig.parts) {
+    for (Section& section : part.sections) {
+      section = sinking(5, random.between(2, 20), 1);
+      section.sinkRate = randomAlong<InchesPerSecond>(random, 2, 9, 2);
+    }
+  }
   std::vector<double> times;
   double kept = 0;
   for (int i = 0; i < kRuns; ++i) {

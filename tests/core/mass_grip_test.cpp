@@ -138,6 +138,24 @@ TEST_CASE("Fly against leader is asked only beyond six feet of nylon") {
   CHECK(against(10, 30).leaderToFlyVerdict == LeaderVerdict::tooHeavy);
 }
 
+TEST_CASE("What is a fault of grip or fly is graded wrong and what wants care is watched") {
+  CHECK(grade(TipShareVerdict::noGrip) == Grade::wrong);
+  CHECK(grade(TipShareVerdict::light) == Grade::watch);
+  CHECK(grade(TipShareVerdict::right) == Grade::fits);
+  CHECK(grade(TipShareVerdict::heavy) == Grade::watch);
+  CHECK(grade(TipShareVerdict::tooMuch) == Grade::wrong);
+  CHECK(grade(AnchorVerdict::tooLittle) == Grade::wrong);
+  CHECK(grade(AnchorVerdict::shortish) == Grade::watch);
+  CHECK(grade(AnchorVerdict::good) == Grade::fits);
+  CHECK(grade(AnchorVerdict::longish) == Grade::watch);
+  CHECK(grade(FlyVerdict::carries) == Grade::fits);
+  CHECK(grade(FlyVerdict::heavySlow) == Grade::watch);
+  CHECK(grade(FlyVerdict::tooHeavy) == Grade::wrong);
+  CHECK(grade(LeaderVerdict::fine) == Grade::fits);
+  CHECK(grade(LeaderVerdict::watch) == Grade::watch);
+  CHECK(grade(LeaderVerdict::tooHeavy) == Grade::wrong);
+}
+
 TEST_CASE("A fly's wet mass counts and a fly of no known mass is not judged") {
   Rig rig = plainWinter();
   rig.parts.back().fly->dry = Grains(26);

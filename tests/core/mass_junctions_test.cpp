@@ -121,6 +121,17 @@ TEST_CASE("Up to six feet of nylon there is no rule for its butt, beyond there i
   CHECK(verdict(9.0, 0.0211) == JunctionVerdict::nylonFine);
 }
 
+TEST_CASE("A joint that hinges, collapses or piles is wrong and one that is forced is watched") {
+  using V = JunctionVerdict;
+  for (const V wrong : {V::hinges, V::collapses, V::nylonPiles}) CHECK(grade(wrong) == Grade::wrong);
+  for (const V watch : {V::hingesUnlessSlow, V::stepsUp, V::nylonThin}) {
+    CHECK(grade(watch) == Grade::watch);
+  }
+  for (const V fits : {V::level, V::smoothDrop, V::nylonNoRule, V::nylonFine}) {
+    CHECK(grade(fits) == Grade::fits);
+  }
+}
+
 TEST_CASE("The limits of a joint are the caller's") {
   const Rig rig = rigOf({head({floating(20, 10)}), tip({floating(10, 18)})});
   JunctionLimits strict;

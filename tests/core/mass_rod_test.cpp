@@ -117,6 +117,19 @@ TEST_CASE("A head whose rule is of head and tip together is not judged without a
   CHECK(lengthVerdict(Style::shortHead, 25, 0, 1) == LengthVerdict::usual);
 }
 
+TEST_CASE("A head or a length beyond its limits is wrong, off the usual it is watched") {
+  CHECK(grade(HeadVerdict::fits) == Grade::fits);
+  CHECK(grade(HeadVerdict::touchLight) == Grade::watch);
+  CHECK(grade(HeadVerdict::touchHeavy) == Grade::watch);
+  CHECK(grade(HeadVerdict::wrongLight) == Grade::wrong);
+  CHECK(grade(HeadVerdict::wrongHeavy) == Grade::wrong);
+  CHECK(grade(LengthVerdict::usual) == Grade::fits);
+  CHECK(grade(LengthVerdict::shortish) == Grade::watch);
+  CHECK(grade(LengthVerdict::longish) == Grade::watch);
+  CHECK(grade(LengthVerdict::tooShort) == Grade::wrong);
+  CHECK(grade(LengthVerdict::tooLong) == Grade::wrong);
+}
+
 TEST_CASE("Without a rod or a head nothing of the fit is judged") {
   const RodFit noRod = fitOf(rigOf({short525()}));
   CHECK(noRod.workingLength.has_value());

@@ -218,6 +218,9 @@ TEST_CASE("Numbers for people are rounded, with a point and without a minus zero
   CHECK(grainsText(99.96) == "100");
   CHECK(feetText(2.5) == "2.5");
   CHECK(feetText(2.25) == "2.25");
+  CHECK(roundFeetText(2.26) == "2.3");
+  CHECK(ratioText(9.994) == "9.99");
+  CHECK(ratioText(9.996) == "10.0");
   CHECK(percentText(0.2095) == "21 %");
 }
 
