@@ -1,1 +1,196 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/commands.h"
 
+#include <algorithm>
+#include <array>
+#include <cstdio>
+
+#include "core/analysis/analysis.h"
+#include "core/io/check_file.h"
+#include "core/io/rig_file.h"
+#include "core/report/csv.h"
+#include "core/report/json.h"
+#include "core/report/text.h"
+
+namespace grainwise {
+namespace {
+
+using Words = std::vector<std::string>;
+
+enum ExitCode { kGood = 0, kBadInput = 1, kWrongUsage = 2 };
+
+constexpr const char* kHelp =
+    R"(Usage: grainwise [FILE]
+       grainwise report FILE [--json | --csv]
+       grainwise check FILE...
+Build and balance fly rigs: head, tips, leader and fly, foot by foot.
+Without a command the workbench opens, on FILE if one is given.
+
+Commands:
+  report FILE    print the analysis of a rig
+      --json     as JSON (format grainwise-report)
+      --csv      totals and mass profile as comma separated values
+  check FILE...  validate rigs, shelves, pools, spools and decks: an ok line
+                 each, or each problem as file:line: pointer: what; fix
+
+Options:
+      --help     print this help and exit
+      --version  print the version and exit
+      --         what follows are files, whatever they are called
+
+Exit status: 0 good, 1 the input is at fault, 2 wrong usage.
+)";
+
+constexpr const char* kVersion = "grainwise " GRAINWISE_VERSION
+                                 "\n"
+                                 "License GPL-3.0-or-later. There is no warranty, to the extent "
+                                 "permitted by law.\n";
+
+void complain(const std::string& what) {
+  const std::string line = "grainwise: " + what + "\n";
+  std::fwrite(line.data(), 1, line.size(), stderr);
+}
+
+int wrongUsage(const std::string& what) {
+  complain(what);
+  complain("try 'grainwise --help'");
+  return kWrongUsage;
+}
+
+/// Writes all of `text` to stdout; a full disk or a closed pipe is told, never swallowed.
+int print(const std::string& text, int codeWhenWritten = kGood) {
+  const bool written = std::fwrite(text.data(), 1, text.size(), stdout) == text.size();
+  if (written && std::fflush(stdout) == 0) return codeWhenWritten;
+  complain("cannot write the output");
+  return kBadInput;
+}
+
+void printProblems(const Problems& problems) {
+  for (const Problem& problem : problems) {
+    const std::string line = describe(problem) + "\n";
+    std::fwrite(line.data(), 1, line.size(), stderr);
+  }
+}
+
+/// A command's words told apart: files, and options among those that it knows.
+struct Line {
+  Words files;
+  Words options;
+  [[nodiscard]] bool has(const char* option) const {
+    return std::find(options.begin(), options.end(), option) != options.end();
+  }
+};
+
+/// The line, or what is wrong with it.
+tl::expected<Line, std::string> parse(const Words& words, const Words& known) {
+  Line line;
+  bool onlyFiles = false;
+  for (const std::string& word : words) {
+    if (onlyFiles || word.size() < 2 || word.front() != '-') {
+      line.files.push_back(word);
+    } else if (word == "--") {
+      onlyFiles = true;
+    } else if (std::find(known.begin(), known.end(), word) != known.end()) {
+      line.options.push_back(word);
+    } else {
+      return tl::make_unexpected("unknown option '" + word + "'");
+    }
+  }
+  return line;
+}
+
+int report(const Words& words) {
+  const auto line = parse(words, {"--json", "--csv"});
+  if (!line) return wrongUsage("report: " + line.error());
+  if (line->files.size() != 1) {
+    return wrongUsage(line->files.empty() ? "report: FILE is missing" : "report: one FILE at a time");
+  }
+  if (line->has("--json") && line->has("--csv")) {
+    return wrongUsage("report: --json or --csv, not both");
+  }
+  const auto rig = loadRig(line->files.front());
+  if (!rig) {
+    printProblems(rig.error());
+    return kBadInput;
+  }
+  const Analysis analysis = analyse(*rig);
+  if (line->has("--json")) return print(reportJson(*rig, analysis));
+  if (line->has("--csv")) return print(reportCsv(*rig, analysis));
+  return print(reportText(*rig, analysis));
+}
+
+int check(const Words& words) {
+  const auto line = parse(words, {});
+  if (!line) return wrongUsage("check: " + line.error());
+  if (line->files.empty()) return wrongUsage("check: FILE is missing");
+  int code = kGood;
+  for (const std::string& file : line->files) {
+    const Problems problems = checkFile(file);
+    printProblems(problems);
+    if (!problems.empty()) {
+      code = kBadInput;
+    } else if (const int printed = print(file + ": ok\n"); printed != kGood) {
+      return printed;
+    }
+  }
+  return code;
+}
+
+struct Command {
+  const char* name;
+  int (*run)(const Words&);
+};
+constexpr std::array<Command, 2> kCommands{{{"report", report}, {"check", check}}};
+
+/// Options of the window system that the toolkit reads for itself; with one dash or two.
+bool isWindowOption(const std::string& word, bool& takesValue) {
+  static const Words withValue{"platform",      "platformpluginpath", "platformtheme", "plugin",
+                               "qwindowgeometry", "qwindowicon",      "qwindowtitle",  "session",
+                               "display",       "geometry",           "style",         "stylesheet"};
+  const std::string name = word.substr(std::min(word.find_first_not_of('-'), word.size()));
+  takesValue = std::find(withValue.begin(), withValue.end(), name) != withValue.end();
+  const bool carriesValue = std::any_of(withValue.begin(), withValue.end(), [&](const auto& known) {
+    return name.rfind(known + "=", 0) == 0;
+  });
+  return takesValue || carriesValue || name == "reverse";
+}
+
+/// The line that opens the workbench: at most one file.
+std::optional<int> openWorkbench(const Words& words) {
+  Words own;
+  for (std::size_t i = 0; i < words.size(); ++i) {
+    bool takesValue = false;
+    if (words[i].size() > 1 && words[i].front() == '-' && isWindowOption(words[i], takesValue)) {
+      if (takesValue) ++i;
+    } else {
+      own.push_back(words[i]);
+    }
+  }
+  const auto line = parse(own, {});
+  if (!line) return wrongUsage(line.error());
+  if (line->files.size() > 1) {
+    return wrongUsage("'" + line->files.front() + "' is no command, and the workbench opens one FILE");
+  }
+  return std::nullopt;
+}
+
+/// Whether an option stands before any "--".
+bool asksFor(const Words& words, const char* option) {
+  const auto end = std::find(words.begin(), words.end(), "--");
+  return std::find(words.begin(), end, option) != end;
+}
+
+}  // namespace
+
+std::optional<int> runCommand(const std::vector<std::string>& arguments) {
+  if (asksFor(arguments, "--help")) return print(kHelp);
+  if (asksFor(arguments, "--version")) return print(kVersion);
+  for (const Command& command : kCommands) {
+    if (!arguments.empty() && arguments.front() == command.name) {
+      return command.run({arguments.begin() + 1, arguments.end()});
+    }
+  }
+  return openWorkbench(arguments);
+}
+
+}  // namespace grainwise

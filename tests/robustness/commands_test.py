@@ -1,0 +1,109 @@
+#!/usr/bin/env python3
+# SPDX-License-Identifier: GPL-3.0-or-later
+"""commands_test.py GRAINWISE SAMPLE: exit codes and streams of the built program, run without a
+display and with an all but empty environment. Exits 1 when any row of the table does not hold."""
+import json
+import os
+import pathlib
+import resource
+import subprocess
+import sys
+import tempfile
+
+PROGRAM, SAMPLE = sys.argv[1], sys.argv[2]
+ENVIRONMENT = {"PATH": os.environ["PATH"]}
+# A sanitizer's options are the build's business, not the program's.
+ENVIRONMENT |= {k: v for k, v in os.environ.items() if k.endswith("SAN_OPTIONS")}
+GOOD, BAD_INPUT, WRONG_USAGE = 0, 1, 2
+faults = []
+
+
+def run(*words, **options):
+    return subprocess.run([PROGRAM, *words], env=options.pop("env", ENVIRONMENT), timeout=60,
+                          stdin=subprocess.DEVNULL, capture_output=True, **options)
+
+
+def expect(holds, what):
+    if not holds:
+        faults.append(what)
+
+
+def expect_row(words, code, out, err, **options):
+    """`out`, `err`: a text that must occur, "" for a stream that must stay empty, None for any."""
+    got = run(*words, **options)
+    what = " ".join(["grainwise", *words])
+    expect(got.returncode == code, f"{what}: exit {got.returncode}, wanted {code}: {got.stderr!r}")
+    for name, stream, wanted in (("stdout", got.stdout, out), ("stderr", got.stderr, err)):
+        text = stream.decode("utf-8")
+        if wanted == "":
+            expect(text == "", f"{what}: {name} should be empty, is {text!r}")
+        elif wanted is not None:
+            expect(wanted in text, f"{what}: {name} lacks {wanted!r}: {text!r}")
+    return got
+
+
+def usage_rows():
+    expect_row(["--help"], GOOD, "Usage: grainwise [FILE]", "")
+    expect_row(["report", "--help"], GOOD, "Usage: grainwise", "")
+    expect_row(["--version"], GOOD, "grainwise ", "")
+    expect_row(["report"], WRONG_USAGE, "", "FILE is missing")
+    expect_row(["check"], WRONG_USAGE, "", "FILE is missing")
+    expect_row(["report", SAMPLE, SAMPLE], WRONG_USAGE, "", "one FILE")
+    expect_row(["report", SAMPLE, "--json", "--csv"], WRONG_USAGE, "", "not both")
+    expect_row(["report", SAMPLE, "--xml"], WRONG_USAGE, "", "unknown option '--xml'")
+    expect_row(["check", "-q", SAMPLE], WRONG_USAGE, "", "unknown option '-q'")
+    expect_row(["--frobnicate"], WRONG_USAGE, "", "unknown option '--frobnicate'")
+    expect_row(["ponder", SAMPLE], WRONG_USAGE, "", "'ponder' is no command")
+    expect_row(["report", "--", "--json"], BAD_INPUT, "", "--json")
+
+
+def report_rows(folder):
+    name = json.loads(pathlib.Path(SAMPLE).read_text(encoding="utf-8"))["name"]
+    expect_row(["report", SAMPLE], GOOD, name + "\n", "")
+    expect_row(["report", SAMPLE, "--csv"], GOOD, "at_ft,gr_per_ft,cumulative_gr\r\n", "")
+    got = expect_row(["report", "--json", SAMPLE], GOOD, '"grainwise-report"', "")
+    expect(json.loads(got.stdout)["name"] == name, "report --json: the name")
+    expect(got.stdout.endswith(b"}\n") and not got.stdout.endswith(b"\n\n"), "one trailing newline")
+    expect_row(["report", str(folder / "absent.rig.json")], BAD_INPUT, "", "absent.rig.json")
+    expect_row(["report", str(folder)], BAD_INPUT, "", None)
+    broken = folder / "broken.rig.json"
+    broken.write_text('{ "format": "grainwise-rig", "version": 1,\n "name": "x", "parts": 3 }\n')
+    expect_row(["report", "--json", str(broken)], BAD_INPUT, "", "broken.rig.json:2: /parts")
+    expect_row(["check", str(broken)], BAD_INPUT, "", "broken.rig.json:2: /parts")
+    got = expect_row(["check", SAMPLE, str(broken)], BAD_INPUT, SAMPLE + ": ok\n", "/parts")
+    expect(got.stdout.decode().count("\n") == 1, "check: one ok line a sound file")
+    expect_row(["check", SAMPLE, SAMPLE], GOOD, SAMPLE + ": ok\n", "")
+
+
+def same_everywhere():
+    """Output knows no locale, display or repeated run."""
+    plain = [run("report", SAMPLE, flag).stdout for flag in ("--json", "--csv")]
+    comma = ENVIRONMENT | {"LC_ALL": "de_DE.UTF-8", "LANG": "de_DE.UTF-8", "DISPLAY": ":no-such"}
+    again = [run("report", SAMPLE, flag, env=comma).stdout for flag in ("--json", "--csv")]
+    expect(plain == again, "the report depends on its environment")
+
+
+def output_that_cannot_be_written():
+    if not os.path.exists("/dev/full"):
+        faults.append("there is no /dev/full to write to")
+        return
+    with open("/dev/full", "wb") as full:
+        got = subprocess.run([PROGRAM, "report", SAMPLE], env=ENVIRONMENT, stdout=full,
+                             stderr=subprocess.PIPE, timeout=60)
+    expect(got.returncode == BAD_INPUT, f"a full disk: exit {got.returncode}")
+    expect(b"cannot write" in got.stderr, "a full disk is not told")
+
+
+def main():
+    resource.setrlimit(resource.RLIMIT_CORE, (0, 0))
+    with tempfile.TemporaryDirectory() as name:
+        usage_rows()
+        report_rows(pathlib.Path(name))
+        same_everywhere()
+        output_that_cannot_be_written()
+    print("\n".join(faults) if faults else "every command kept its word")
+    return 1 if faults else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())
