@@ -109,7 +109,7 @@ Grip grip(const Rig& rig, const MassProfile& profile, const GripLimits& limits) 
   const auto style = headStyle(rig);
   result.anchor = *anchor;
   judgeAnchorLength(result, rig, style, limits);
-  if (hasTip) {
+  if (hasTip && result.head > Grains(0)) {
     result.tipShare = result.tip / result.head;
     if (style) result.tipShareVerdict = judgeShare(*result.tipShare, *style, limits);
   }

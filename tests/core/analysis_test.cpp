@@ -3,7 +3,7 @@
 #include <catch2/catch.hpp>
 #include <chrono>
 
-#include "core/analysis/analysis.h"
+#include "core/analysis/readings.h"
 #include "tests/support/random_rig.h"
 #include "tests/support/rig_parts.h"
 
@@ -87,6 +87,16 @@ TEST_CASE("A whole rig misses nothing and each thing left away is named") {
   CHECK(lacks(rig, Missing::head));
 }
 
+TEST_CASE("A rig without any part, or a head without sections, is analysed all the same") {
+  const Analysis nothing = analyse(Rig{});
+  CHECK(nothing.totals.mass == Grains(0));
+  CHECK(nothing.rows.empty());
+  CHECK(nothing.junctions.empty());
+  const Analysis bare = analyse(onRod(rigOf({head({}), tip({sinking(10, 8, 6)}), fly(9)}), 13, 8));
+  CHECK_FALSE(bare.grip.tipShare);
+  CHECK(bare.totals.headAndTip.value() == exactly(80));
+}
+
 TEST_CASE("Nothing is called missing that is not computed yet") {
   CHECK_FALSE(lacks(plainWinter(), Missing::water));
 }
@@ -120,6 +130,21 @@ TEST_CASE("The limits of the conditions reach every reading") {
   CHECK(analysis.junctions[0].verdict == JunctionVerdict::level);
   CHECK(analysis.rod.headVerdict == HeadVerdict::touchLight);
   CHECK(analysis.fly.tipToFlyVerdict == FlyVerdict::tooHeavy);
+}
+
+TEST_CASE("Graded readings are those with a verdict and faults are the wrong ones among them") {
+  const auto readings = gradedReadings(analyse(plainWinter()));
+  REQUIRE(readings.size() == 7);
+  CHECK(readings[0] == GradedReading{Reading::junction, 0, Grade::fits});
+  CHECK(readings[2] == GradedReading{Reading::headOnRod, std::nullopt, Grade::fits});
+  CHECK(faults(analyse(plainWinter())).empty());
+  Rig heavy = plainWinter();
+  heavy.parts.back() = fly(60);
+  heavy.rod->lineNumber = 5;
+  CHECK(faults(analyse(heavy)) ==
+        std::vector<GradedReading>{{Reading::headOnRod, std::nullopt, Grade::wrong},
+                                   {Reading::flyAgainstTip, std::nullopt, Grade::wrong}});
+  CHECK(gradedReadings(analyse(rigOf({fly(10)}))).empty());
 }
 
 TEST_CASE("A part with a density that no line has is warned of, every odd section of it") {
@@ -158,7 +183,7 @@ TEST_CASE("A rig of 64 parts with 16 sections is analysed within a millisecond")
   }
   std::sort(times.begin(), times.end());
   REQUIRE(kept > 0.0);
-  // The middle, not the 99th of a hundred: other tests share this machine. tests/bench has p99.
+  // The middle is asserted and the 99th of a hundred shown: other tests share this machine.
   INFO("p50 " << times[kRuns / 2] << " ms, p99 " << times[kRuns * 99 / 100] << " ms");
 #if !defined(__SANITIZE_ADDRESS__)
   CHECK(times[kRuns / 2] <= kBudget_ms);

@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "core/analysis/analysis.h"
+
+namespace grainwise {
+
+/// Everything about a rig that is judged.
+enum class Reading {
+  junction,
+  headOnRod,
+  workingLength,
+  tipShare,
+  anchor,
+  flyAgainstTip,
+  flyAgainstLeader,
+};
+
+struct GradedReading {
+  Reading reading = Reading::junction;
+  std::optional<std::size_t> junction;  ///< which one, of a joint
+  Grade grade = Grade::fits;
+  bool operator==(const GradedReading&) const = default;
+};
+
+/// All readings of an analysis that have a verdict, joints first from rod to fly. What repairs a rig
+/// is measured by those that are wrong in it.
+std::vector<GradedReading> gradedReadings(const Analysis& analysis);
+/// Those graded wrong.
+std::vector<GradedReading> faults(const Analysis& analysis);
+
+}  // namespace grainwise
