@@ -110,6 +110,7 @@ std::optional<River> riverOf(const Rig& rig, const CurrentProfile& profile) {
 std::optional<WaterLine> waterLine(const Rig& rig, const MassProfile& profile, Feet lineOut) {
   const auto flyIndex = rig.flyIndex();
   if (!flyIndex || !rig.parts[*flyIndex].fly) return std::nullopt;
+  if (!(rig.parts[*flyIndex].fly->wetMass() > Grains(0))) return std::nullopt;
   WaterLine line;
   line.fly = flyOf(*rig.parts[*flyIndex].fly);
   line.pieces.reserve(profile.spans.size() + 1);
@@ -129,6 +130,16 @@ std::optional<WaterLine> waterLine(const Rig& rig, const MassProfile& profile, F
   }
   if (left_m > kLeast_m) line.pieces.push_back(runningLine(left_m));
   return line;
+}
+
+std::optional<RigInWater> rigInWater(const Rig& rig, const MassProfile& profile,
+                                     const CurrentProfile& current) {
+  const SwingSetup setup = swingSetup(rig);
+  auto river = riverOf(rig, current);
+  if (!river) return std::nullopt;
+  auto line = waterLine(rig, profile, setup.lineOut);
+  if (!line) return std::nullopt;
+  return RigInWater{std::move(*line), *river, setup};
 }
 
 }  // namespace grainwise

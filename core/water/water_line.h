@@ -56,7 +56,17 @@ WaterState waterState(const Rig& rig);
 inline constexpr Inches kRunningLineDiameter{0.032};
 
 /// The rig as it lies in the water, cut to `lineOut` (running line added where it is short of it).
-/// Nothing without a fly. Fly volume from its wet mass and density.
+/// Nothing without a fly of known mass. Fly volume from its wet mass and density.
 std::optional<WaterLine> waterLine(const Rig& rig, const MassProfile& profile, Feet lineOut);
+
+/// All that a depth or a swing is computed from, by value, so that a worker can take it along.
+struct RigInWater {
+  WaterLine line;
+  River river;
+  SwingSetup setup;
+};
+/// Nothing without a fly of known mass or without speed and depth of the water.
+std::optional<RigInWater> rigInWater(const Rig& rig, const MassProfile& profile,
+                                     const CurrentProfile& current = {});
 
 }  // namespace grainwise
