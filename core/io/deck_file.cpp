@@ -10,9 +10,13 @@ Result<Deck> readDeck(std::string_view text, const std::string& file) {
   return io::readDocument<Deck>(text, file);
 }
 
-std::string writeDeck(const Deck& deck) { return io::writeDocument(deck); }
+std::string writeDeck(const Deck& deck) {
+  return io::writeDocument(deck);
+}
 
-Result<Deck> loadDeck(const std::filesystem::path& path) { return io::loadDocument<Deck>(path); }
+Result<Deck> loadDeck(const std::filesystem::path& path) {
+  return io::loadDocument<Deck>(path);
+}
 
 Result<Rig> rigOfCard(const CardRig& rig, const std::filesystem::path& deckFolder) {
   if (const auto* whole = std::get_if<Rig>(&rig)) return *whole;

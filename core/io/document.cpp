@@ -36,8 +36,8 @@ Result<std::string> loadText(const std::filesystem::path& path) {
   std::string text(static_cast<std::size_t>(limits::kFileBytes) + 1, '\0');
   if (file) file.read(text.data(), static_cast<std::streamsize>(text.size()));
   if (!file.is_open() || file.bad()) {
-    return tl::unexpected(Problems{fileProblem(path, "the file cannot be read",
-                                               "check who may read it and that it is a plain file")});
+    return tl::unexpected(Problems{fileProblem(
+        path, "the file cannot be read", "check who may read it and that it is a plain file")});
   }
   text.resize(static_cast<std::size_t>(file.gcount()));
   return text;
@@ -54,9 +54,8 @@ Problems agreement(const Part& part, const std::string& at, const Problems& know
   Part judged = part;
   for (std::size_t i = 0; i < judged.sections.size(); ++i) {
     const std::string pointer = at + "/sections/" + std::to_string(i);
-    const bool wrong = std::any_of(known.begin(), known.end(), [&](const Problem& p) {
-      return isBelow(p.pointer, pointer);
-    });
+    const bool wrong = std::any_of(known.begin(), known.end(),
+                                   [&](const Problem& p) { return isBelow(p.pointer, pointer); });
     if (wrong || unread.touches(pointer)) judged.sections[i] = sound;
   }
   return checkAgreement(judged, at);

@@ -22,8 +22,12 @@ Problems agreement(const Rig& rig, const std::string& at, const Problems& known,
                    const Unread& unread);
 Problems agreement(const Shelf& shelf, const Problems& known, const Unread& unread);
 Problems agreement(const Deck& deck, const Problems& known, const Unread& unread);
-inline Problems agreement(const Pools&, const Problems&, const Unread&) { return {}; }
-inline Problems agreement(const Spools&, const Problems&, const Unread&) { return {}; }
+inline Problems agreement(const Pools&, const Problems&, const Unread&) {
+  return {};
+}
+inline Problems agreement(const Spools&, const Problems&, const Unread&) {
+  return {};
+}
 inline Problems agreement(const Rig& rig, const Problems& known, const Unread& unread) {
   return agreement(rig, "", known, unread);
 }
@@ -35,12 +39,24 @@ inline Problems agreement(const Part& part, const Problems& known, const Unread&
 Problems inFileOrder(const JsonText& text, std::vector<JsonText::Find> finds, const Problems& rules,
                      const std::string& file);
 
-inline Problems rulesOf(const Rig& v, const Unread& unread) { return check(v, "", unread); }
-inline Problems rulesOf(const Part& v, const Unread& unread) { return check(v, "", unread); }
-inline Problems rulesOf(const Shelf& v, const Unread& unread) { return check(v, unread); }
-inline Problems rulesOf(const Pools& v, const Unread& unread) { return check(v, unread); }
-inline Problems rulesOf(const Spools& v, const Unread& unread) { return check(v, unread); }
-inline Problems rulesOf(const Deck& v, const Unread& unread) { return check(v, unread); }
+inline Problems rulesOf(const Rig& v, const Unread& unread) {
+  return check(v, "", unread);
+}
+inline Problems rulesOf(const Part& v, const Unread& unread) {
+  return check(v, "", unread);
+}
+inline Problems rulesOf(const Shelf& v, const Unread& unread) {
+  return check(v, unread);
+}
+inline Problems rulesOf(const Pools& v, const Unread& unread) {
+  return check(v, unread);
+}
+inline Problems rulesOf(const Spools& v, const Unread& unread) {
+  return check(v, unread);
+}
+inline Problems rulesOf(const Deck& v, const Unread& unread) {
+  return check(v, unread);
+}
 
 template <class T>
 inline constexpr bool kHasHeading = !std::is_same_v<T, Part>;

@@ -2,9 +2,7 @@
 #include "core/io/json_text.h"
 
 #include <algorithm>
-#include <charconv>
 #include <iterator>
-#include <limits>
 #include <nlohmann/json.hpp>
 #include <unordered_set>
 
@@ -13,10 +11,11 @@
 namespace grainwise {
 namespace {
 
-bool isSpace(char c) { return c == ' ' || c == '\t' || c == '\n' || c == '\r'; }
-bool isDigit(char c) { return c >= '0' && c <= '9'; }
+bool isSpace(char c) {
+  return c == ' ' || c == '\t' || c == '\n' || c == '\r';
+}
 bool isNumberChar(char c) {
-  return isDigit(c) || c == '-' || c == '+' || c == '.' || c == 'e' || c == 'E';
+  return (c >= '0' && c <= '9') || c == '-' || c == '+' || c == '.' || c == 'e' || c == 'E';
 }
 bool isWordChar(char c) {
   return isNumberChar(c) || (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || c == '_';
@@ -104,8 +103,9 @@ class Builder {
     m_key = m_out.strings.emplace_back(std::move(value));
     moveTo(consumed());
     if (!m_open.back().keys.insert(m_key).second) {
-      blame(pointer() + "/" + pointerStep(m_key), begin, "the key \"" + excerpt(m_key, 60) +
-            "\" stands twice in this object", "keep one of the two");
+      blame(pointer() + "/" + pointerStep(m_key), begin,
+            "the key \"" + excerpt(m_key, 60) + "\" stands twice in this object",
+            "keep one of the two");
     }
     return true;
   }
@@ -127,8 +127,9 @@ class Builder {
   /// Moves the cursor to `offset`, counting lines.
   void moveTo(std::size_t offset) {
     const auto text = m_out.source;
-    m_line += static_cast<int>(std::count(text.begin() + static_cast<std::ptrdiff_t>(m_cursor),
-                                          text.begin() + static_cast<std::ptrdiff_t>(offset), '\n'));
+    m_line +=
+        static_cast<int>(std::count(text.begin() + static_cast<std::ptrdiff_t>(m_cursor),
+                                    text.begin() + static_cast<std::ptrdiff_t>(offset), '\n'));
     m_cursor = offset;
   }
   /// Moves to the start of the next token.
@@ -267,13 +268,17 @@ void Builder::fail(const nlohmann::detail::exception& error) {
   }
   if (m_progress.atEnd) {
     moveTo(text.size());
-    return blame(pointer() + step(), text.size(), "the text ends too early",
-                 "the file seems cut off; close every quote, list and object, or take a whole copy");
+    return blame(
+        pointer() + step(), text.size(), "the text ends too early",
+        "the file seems cut off; close every quote, list and object, or take a whole copy");
   }
   std::size_t begin = consumed() > 0 ? consumed() - 1 : 0;
+  const bool pastNumber =
+      std::string_view(error.what()).find("unexpected number") != std::string_view::npos;
+  if (pastNumber && begin > 0 && !isNumberChar(text[begin])) --begin;
   std::size_t end = begin + 1;
   if (isWordChar(text[begin])) {
-    while (begin > m_cursor && isWordChar(text[begin - 1])) --begin;
+    while (begin > 0 && isWordChar(text[begin - 1])) --begin;
     while (end < text.size() && isWordChar(text[end])) ++end;
   }
   moveTo(std::max(m_cursor, begin));
@@ -285,7 +290,8 @@ void Builder::fail(const nlohmann::detail::exception& error) {
                    "give a finite number");
     }
   }
-  const std::string shown = isSpace(word[0]) ? "a line break or tab" : "'" + excerpt(word, 24) + "'";
+  const std::string shown =
+      isSpace(word[0]) ? "a line break or tab" : "'" + excerpt(word, 24) + "'";
   blame(pointer() + step(), begin, "this is not JSON: " + shown + " cannot stand here",
         adviceFor(error.what()));
 }
@@ -305,9 +311,10 @@ void checkBytes(JsonText& out, std::size_t mostBytes) {
   };
   if (source.size() > mostBytes) {
     out.broken = true;
-    out.finds.push_back({{"", 0, "", "the file is larger than " + std::to_string(mostBytes) + " bytes",
-                          "a file of ours has at most " + std::to_string(mostBytes) + " (4 MiB)"},
-                         0});
+    out.finds.push_back(
+        {{"", 0, "", "the file is larger than " + std::to_string(mostBytes) + " bytes",
+          "a file of ours has at most " + std::to_string(mostBytes) + " (4 MiB)"},
+         0});
     return;
   }
   if (const std::size_t nul = source.find('\0'); nul != std::string_view::npos) {
@@ -320,47 +327,6 @@ void checkBytes(JsonText& out, std::size_t mostBytes) {
 }
 
 }  // namespace
-
-const char* wordFor(JsonKind kind) {
-  switch (kind) {
-    case JsonKind::null:
-      return "null";
-    case JsonKind::boolean:
-      return "true or false";
-    case JsonKind::number:
-      return "a number";
-    case JsonKind::text:
-      return "text";
-    case JsonKind::array:
-      return "a list";
-    case JsonKind::object:
-      return "an object";
-  }
-  return "";
-}
-
-const JsonValue* JsonValue::find(std::string_view name) const {
-  const auto there = std::find_if(children.begin(), children.end(),
-                                  [&](const JsonValue& child) { return child.key == name; });
-  return kind == JsonKind::object && there != children.end() ? &*there : nullptr;
-}
-
-const JsonValue& JsonText::nearest(std::string_view pointer) const {
-  const JsonValue* at = &root;
-  while (!pointer.empty()) {
-    const std::size_t slash = std::min(pointer.find('/', 1), pointer.size());
-    const std::string_view step = pointer.substr(1, slash - 1);
-    pointer.remove_prefix(slash);
-    const auto below =
-        std::find_if(at->children.begin(), at->children.end(), [&](const JsonValue& child) {
-          if (at->kind == JsonKind::object) return pointerStep(child.key) == step;
-          return std::to_string(&child - at->children.data()) == step;
-        });
-    if (below == at->children.end()) return *at;
-    at = &*below;
-  }
-  return *at;
-}
 
 JsonText parseJson(std::string_view source, int nesting, std::size_t mostBytes) {
   JsonText out;
@@ -375,100 +341,10 @@ JsonText parseJson(std::string_view source, int nesting, std::size_t mostBytes) 
   if (!whole) out.broken = true;
   if (!out.broken && out.root.kind != JsonKind::object) {
     out.broken = true;
-    out.finds.push_back({{"", out.root.line, "",
-                          std::string("the file holds ") + wordFor(out.root.kind),
-                          "give one JSON object, { ... }"},
-                         out.root.begin});
-  }
-  return out;
-}
-
-std::optional<double> jsonNumber(std::string_view digits) {
-  std::size_t i = 0;
-  const auto skipDigits = [&] {
-    const std::size_t from = i;
-    while (i < digits.size() && isDigit(digits[i])) ++i;
-    return digits.substr(from, i - from);
-  };
-  const bool negative = digits.starts_with('-');
-  if (negative) ++i;
-  const std::string_view whole = skipDigits();
-  if (whole.empty() || (whole.size() > 1 && whole.front() == '0')) return std::nullopt;
-  std::string_view part;
-  if (i < digits.size() && digits[i] == '.') {
-    ++i;
-    part = skipDigits();
-    if (part.empty()) return std::nullopt;
-  }
-  std::string_view power;
-  bool powerBelow = false;
-  if (i < digits.size() && (digits[i] == 'e' || digits[i] == 'E')) {
-    ++i;
-    powerBelow = i < digits.size() && digits[i] == '-';
-    if (i < digits.size() && (digits[i] == '-' || digits[i] == '+')) ++i;
-    power = skipDigits();
-    if (power.empty()) return std::nullopt;
-  }
-  if (i != digits.size()) return std::nullopt;
-
-  double value = 0.0;
-  const auto result = std::from_chars(digits.data(), digits.data() + digits.size(), value);
-  if (result.ec == std::errc()) return value;
-  // Out of a double's range. The power of ten of the first digit that is not 0 tells which way.
-  long exponent = 0;
-  if (std::from_chars(power.data(), power.data() + power.size(), exponent).ec != std::errc() &&
-      !power.empty()) {
-    exponent = std::numeric_limits<int>::max();
-  }
-  if (powerBelow) exponent = -exponent;
-  const std::size_t zeros = std::min(part.find_first_not_of('0'), part.size());
-  const long first = whole == "0" ? -static_cast<long>(zeros) - 1 : static_cast<long>(whole.size());
-  if (exponent + first > 0) return std::nullopt;
-  return negative ? -0.0 : 0.0;
-}
-
-std::string jsonQuoted(std::string_view text) {
-  static constexpr const char* kHex = "0123456789abcdef";
-  std::string out = "\"";
-  for (const char c : text) {
-    const auto byte = static_cast<unsigned char>(c);
-    switch (c) {
-      case '"':
-        out += "\\\"";
-        break;
-      case '\\':
-        out += "\\\\";
-        break;
-      case '\n':
-        out += "\\n";
-        break;
-      case '\t':
-        out += "\\t";
-        break;
-      case '\r':
-        out += "\\r";
-        break;
-      default:
-        if (byte < 0x20) {
-          out += std::string("\\u00") + kHex[byte >> 4] + kHex[byte & 15];
-        } else {
-          out += c;
-        }
-    }
-  }
-  return out + "\"";
-}
-
-std::string pointerStep(std::string_view key) {
-  std::string out;
-  for (const char c : key) {
-    if (c == '~') {
-      out += "~0";
-    } else if (c == '/') {
-      out += "~1";
-    } else {
-      out += c;
-    }
+    out.finds.push_back(
+        {{"", out.root.line, "", std::string("the file holds ") + wordFor(out.root.kind),
+          "give one JSON object, { ... }"},
+         out.root.begin});
   }
   return out;
 }

@@ -27,8 +27,8 @@ struct JsonValue {
   int line = 0;             ///< 1-based
   std::uint32_t begin = 0;  ///< offsets of the value's own text, [begin, end)
   std::uint32_t end = 0;
-  std::string_view key;    ///< decoded; empty for list items
-  std::string_view text;   ///< a string decoded, or a number's digits as typed
+  std::string_view key;   ///< decoded; empty for list items
+  std::string_view text;  ///< a string decoded, or a number's digits as typed
   std::vector<JsonValue> children;
 
   /// The first member of that name; nullptr when there is none.

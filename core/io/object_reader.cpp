@@ -11,7 +11,8 @@ std::optional<double> ObjectReader::readNumber(const JsonValue& json, const std:
   }
   const auto value = jsonNumber(json.text);
   if (!value) {  // the parser refuses such numbers before
-    blame(json, key, "the number " + excerpt(json.text, 40) + " cannot be held", numberAdvice(limit));
+    blame(json, key, "the number " + excerpt(json.text, 40) + " cannot be held",
+          numberAdvice(limit));
     return std::nullopt;
   }
   keepDigits(m_kept, key, *value, std::string(json.text));

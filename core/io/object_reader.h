@@ -189,16 +189,19 @@ class ObjectReader {
     blame(json, key, key + " is " + wordFor(json.kind), std::move(fix));
   }
 
-  static std::string numberAdvice(const Limit& limit) { return "give a number, " + rangeText(limit); }
+  static std::string numberAdvice(const Limit& limit) {
+    return "give a number, " + rangeText(limit);
+  }
   template <class E>
   static std::string choiceAdvice(const std::vector<E>& allowed) {
     std::string text;
-    for (const E& e : allowed) text += (text.empty() ? "give one of " : ", ") + std::string(fileName(e));
+    for (const E& e : allowed)
+      text += (text.empty() ? "give one of " : ", ") + std::string(fileName(e));
     return text.empty() ? "leave it out" : text;
   }
 
-  std::optional<double> readNumber(const JsonValue& json, const std::string& key, const Limit& limit,
-                                   bool required);
+  std::optional<double> readNumber(const JsonValue& json, const std::string& key,
+                                   const Limit& limit, bool required);
   std::optional<std::pair<double, double>> readPair(const JsonValue& json, const std::string& key,
                                                     const Limit& limit, const char* form);
   std::optional<std::string> readText(const JsonValue& json, const char* key, bool required);

@@ -9,8 +9,12 @@ Result<Pools> readPools(std::string_view text, const std::string& file) {
   return io::readDocument<Pools>(text, file);
 }
 
-std::string writePools(const Pools& pools) { return io::writeDocument(pools); }
+std::string writePools(const Pools& pools) {
+  return io::writeDocument(pools);
+}
 
-Result<Pools> loadPools(const std::filesystem::path& path) { return io::loadDocument<Pools>(path); }
+Result<Pools> loadPools(const std::filesystem::path& path) {
+  return io::loadDocument<Pools>(path);
+}
 
 }  // namespace grainwise

@@ -9,15 +9,21 @@ Result<Rig> readRig(std::string_view text, const std::string& file) {
   return io::readDocument<Rig>(text, file);
 }
 
-std::string writeRig(const Rig& rig) { return io::writeDocument(rig); }
+std::string writeRig(const Rig& rig) {
+  return io::writeDocument(rig);
+}
 
-Result<Rig> loadRig(const std::filesystem::path& path) { return io::loadDocument<Rig>(path); }
+Result<Rig> loadRig(const std::filesystem::path& path) {
+  return io::loadDocument<Rig>(path);
+}
 
 Result<Part> readPart(std::string_view text) {
   constexpr int kLevelsAround = 2;  // the rig and its list of parts
   return io::valueOf<Part>(parseJson(text, limits::kNesting - kLevelsAround), {});
 }
 
-std::string writePart(const Part& part) { return io::writeDocument(part); }
+std::string writePart(const Part& part) {
+  return io::writeDocument(part);
+}
 
 }  // namespace grainwise

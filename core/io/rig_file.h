@@ -5,8 +5,8 @@
 #include <string>
 #include <string_view>
 
-#include "core/model/rig.h"
 #include "core/model/problem.h"
+#include "core/model/rig.h"
 
 /// Rigs, `*.rig.json`, and single parts as they travel by clipboard and drag.
 namespace grainwise {

@@ -9,8 +9,12 @@ Result<Shelf> readShelf(std::string_view text, const std::string& file) {
   return io::readDocument<Shelf>(text, file);
 }
 
-std::string writeShelf(const Shelf& shelf) { return io::writeDocument(shelf); }
+std::string writeShelf(const Shelf& shelf) {
+  return io::writeDocument(shelf);
+}
 
-Result<Shelf> loadShelf(const std::filesystem::path& path) { return io::loadDocument<Shelf>(path); }
+Result<Shelf> loadShelf(const std::filesystem::path& path) {
+  return io::loadDocument<Shelf>(path);
+}
 
 }  // namespace grainwise

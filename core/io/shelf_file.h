@@ -5,8 +5,8 @@
 #include <string>
 #include <string_view>
 
-#include "core/model/shelf.h"
 #include "core/model/problem.h"
+#include "core/model/shelf.h"
 
 /// Shelves of parts, `*.shelf.json`.
 namespace grainwise {

@@ -9,8 +9,12 @@ Result<Spools> readSpools(std::string_view text, const std::string& file) {
   return io::readDocument<Spools>(text, file);
 }
 
-std::string writeSpools(const Spools& spools) { return io::writeDocument(spools); }
+std::string writeSpools(const Spools& spools) {
+  return io::writeDocument(spools);
+}
 
-Result<Spools> loadSpools(const std::filesystem::path& path) { return io::loadDocument<Spools>(path); }
+Result<Spools> loadSpools(const std::filesystem::path& path) {
+  return io::loadDocument<Spools>(path);
+}
 
 }  // namespace grainwise

@@ -5,8 +5,8 @@
 #include <string>
 #include <string_view>
 
-#include "core/model/spool.h"
 #include "core/model/problem.h"
+#include "core/model/spool.h"
 
 /// What is left on the spools at the bench, `*.spools.json`.
 namespace grainwise {

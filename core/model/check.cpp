@@ -6,6 +6,7 @@
 #include <unordered_map>
 
 #include "core/model/fields.h"
+#include "core/model/file_order.h"
 #include "core/model/utf8.h"
 
 namespace grainwise {
@@ -28,10 +29,6 @@ bool Unread::touches(const std::string& pointer) const {
 }
 
 namespace {
-
-std::string item(const std::string& list, std::size_t index) {
-  return list + "/" + std::to_string(index);
-}
 
 /// "a head", "a running line".
 std::string aKind(PartKind kind) {
@@ -68,10 +65,10 @@ class Checker {
   void blame(std::string pointer, std::string what, std::string fix) {
     found.push_back({"", 0, std::move(pointer), std::move(what), std::move(fix)});
   }
-  [[nodiscard]] bool readable(const std::string& at, std::initializer_list<const char*> keys) const {
-    return std::none_of(keys.begin(), keys.end(), [&](const char* key) {
-      return m_unread.touches(at + "/" + key);
-    });
+  [[nodiscard]] bool readable(const std::string& at,
+                              std::initializer_list<const char*> keys) const {
+    return std::none_of(keys.begin(), keys.end(),
+                        [&](const char* key) { return m_unread.touches(at + "/" + key); });
   }
 
   template <class T>
@@ -212,7 +209,8 @@ void Checker::rules(const Weighed& weighed, const std::string& at) {
 
 void Checker::styleRule(const Part& part, const std::string& at) {
   const auto& allowed = stylesOf(part.kind);
-  if (!part.style || std::find(allowed.begin(), allowed.end(), *part.style) != allowed.end()) return;
+  if (!part.style || std::find(allowed.begin(), allowed.end(), *part.style) != allowed.end())
+    return;
   std::string fix = "leave style out";
   for (std::size_t i = 0; i < allowed.size(); ++i) {
     fix += (i == 0 ? ", or give " : i + 1 < allowed.size() ? ", " : " or ");
@@ -253,8 +251,8 @@ void Checker::lineRules(const Part& part, const std::string& at) {
   }
   if (!part.fly) return;
   const Fly& fly = *part.fly;
-  const std::array<bool, 6> there{fly.dry != Grains(0),     fly.wet.has_value(),
-                                  fly.dragArea.has_value(), fly.density.has_value(),
+  const std::array<bool, 6> there{fly.dry != Grains(0),           fly.wet.has_value(),
+                                  fly.dragArea.has_value(),       fly.density.has_value(),
                                   fly.sinksHeadFirst.has_value(), fly.hook.has_value()};
   const auto first = std::find(there.begin(), there.end(), true);
   const auto index = first == there.end() ? 0 : static_cast<std::size_t>(first - there.begin());
@@ -270,8 +268,10 @@ void Checker::rules(const Part& part, const std::string& at) {
   if (part.weighed && limits::kWeighed.holds(part.weighed->mass.value()) &&
       readable(at, {"weighed/mass_gr", "loops"}) && !(part.weighed->mass > part.loopMass())) {
     blame(at + "/weighed/mass_gr",
-          "the part weighs " + shortest(part.weighed->mass.value()) + " gr with its loops, but the "
-              "loops alone " + shortest(part.loopMass().value()) + " gr",
+          "the part weighs " + shortest(part.weighed->mass.value()) +
+              " gr with its loops, but the "
+              "loops alone " +
+              shortest(part.loopMass().value()) + " gr",
           "the weighed mass must be more than that of the loops");
   }
 }
@@ -356,7 +356,8 @@ void Checker::rules(const Pool& pool, const std::string& at) {
   inOrder(pool.clearance, "clearance_ft", at + "/clearance_ft");
   inOrder(pool.wantedDepth, "wanted_depth_ft", at + "/wanted_depth_ft");
   if (pool.clearance && pool.wantedDepth && readable(at, {"clearance_ft", "wanted_depth_ft"})) {
-    blame(at + "/wanted_depth_ft", "clearance_ft and wanted_depth_ft both say where the fly is wanted",
+    blame(at + "/wanted_depth_ft",
+          "clearance_ft and wanted_depth_ft both say where the fly is wanted",
           "keep one of the two");
   }
 }
@@ -385,8 +386,9 @@ void Checker::rigName(const std::optional<CardRig>& rig, const std::string& at) 
       name->find_first_of(std::string("\\\0", 2)) == std::string::npos) {
     return;
   }
-  blame(at, name->empty() ? "the name of the rig file is empty" : "this is no relative file name",
-        "name a rig file from the deck's own folder on, with / between folders, or put the rig here");
+  blame(
+      at, name->empty() ? "the name of the rig file is empty" : "this is no relative file name",
+      "name a rig file from the deck's own folder on, with / between folders, or put the rig here");
 }
 
 void Checker::rules(const Card& card, const std::string& at) {
@@ -394,78 +396,11 @@ void Checker::rules(const Card& card, const std::string& at) {
   rigName(card.rigB, at + "/rig_b");
 }
 
-/// Numbers every member in the order of the file.
-struct Order {
-  std::unordered_map<std::string, std::size_t>& places;
-  std::string at;
-
-  void place(const std::string& pointer) { places.emplace(pointer, places.size()); }
-  void member(const char* key) { place(at + "/" + key); }
-  void pair(const char* key) {
-    member(key);
-    place(at + "/" + key + "/0");
-    place(at + "/" + key + "/1");
-  }
-  template <class T>
-  void value(const T& object, const std::string& pointer) {
-    place(pointer);
-    Order below{places, pointer};
-    describeFields(below, object);
-  }
-  template <class Q>
-  void number(const char* key, const Q&, const Limit&, bool = true) {
-    member(key);
-  }
-  void whole(const char* key, const std::optional<int>&, const Limit&) { member(key); }
-  template <class Q>
-  void along(const char* key, const Q&, const Limit&) {
-    pair(key);
-  }
-  template <class R>
-  void range(const char* key, const R&, const Limit&) {
-    pair(key);
-  }
-  template <class S>
-  void text(const char* key, const S&) {
-    member(key);
-  }
-  void flag(const char* key, const std::optional<bool>&) { member(key); }
-  template <class E, class Allowed>
-  void choice(const char* key, const E&, const Allowed&) {
-    member(key);
-  }
-  template <class T>
-  void object(const char* key, const std::optional<T>& object, Layout) {
-    if (object) value(*object, at + "/" + key);
-  }
-  template <class T>
-  void list(const char* key, const std::vector<T>& values, Layout, bool) {
-    member(key);
-    for (std::size_t i = 0; i < values.size(); ++i) value(values[i], item(at + "/" + key, i));
-  }
-  void cardRig(const char* key, const std::optional<CardRig>& rig) {
-    member(key);
-    if (const auto* whole = rig ? std::get_if<Rig>(&*rig) : nullptr) value(*whole, at + "/" + key);
-  }
-  void fly(const Part& part) {
-    const Fly fly = part.fly.value_or(Fly{});
-    describeFly(*this, fly, true);
-  }
-};
-
 template <class T>
 Problems checkValue(const T& value, const std::string& at, const Unread& unread) {
   Checker checker(unread);
   checker.value(value, at);
-  if (checker.found.size() < 2) return std::move(checker.found);
-  std::unordered_map<std::string, std::size_t> places;
-  Order{places, at}.value(value, at);
-  const auto placeOf = [&](const Problem& p) {
-    const auto there = places.find(p.pointer);
-    return there == places.end() ? places.size() : there->second;
-  };
-  std::stable_sort(checker.found.begin(), checker.found.end(),
-                   [&](const Problem& a, const Problem& b) { return placeOf(a) < placeOf(b); });
+  if (checker.found.size() > 1) sortInFileOrder(checker.found, value, at);
   return std::move(checker.found);
 }
 
@@ -477,9 +412,17 @@ Problems check(const Rig& rig, const std::string& at, const Unread& unread) {
 Problems check(const Part& part, const std::string& at, const Unread& unread) {
   return checkValue(part, at, unread);
 }
-Problems check(const Shelf& shelf, const Unread& unread) { return checkValue(shelf, "", unread); }
-Problems check(const Pools& pools, const Unread& unread) { return checkValue(pools, "", unread); }
-Problems check(const Spools& spools, const Unread& unread) { return checkValue(spools, "", unread); }
-Problems check(const Deck& deck, const Unread& unread) { return checkValue(deck, "", unread); }
+Problems check(const Shelf& shelf, const Unread& unread) {
+  return checkValue(shelf, "", unread);
+}
+Problems check(const Pools& pools, const Unread& unread) {
+  return checkValue(pools, "", unread);
+}
+Problems check(const Spools& spools, const Unread& unread) {
+  return checkValue(spools, "", unread);
+}
+Problems check(const Deck& deck, const Unread& unread) {
+  return checkValue(deck, "", unread);
+}
 
 }  // namespace grainwise

@@ -17,7 +17,8 @@
 namespace grainwise {
 
 /// JSON pointers of values that stand in a file but could not be read, so that the value checked
-/// holds a stand-in there. Rules that lean on one of them are left out: it is blamed once, as unread.
+/// holds a stand-in there. Rules that lean on one of them are left out: it is blamed once, as
+/// unread.
 class Unread {
  public:
   void add(std::string pointer) { m_pointers.insert(std::move(pointer)); }

@@ -93,7 +93,9 @@ inline std::optional<CardShow> fromFile(const std::string& name, const CardShow*
 }
 
 /// The bare number of a quantity or a number.
-inline double bare(double value) { return value; }
+inline double bare(double value) {
+  return value;
+}
 template <class Tag>
 double bare(Quantity<Tag> value) {
   return value.value();

@@ -10,7 +10,9 @@ unsigned byteAt(std::string_view text, std::size_t i) {
   return i < text.size() ? static_cast<unsigned char>(text[i]) : 0u;
 }
 
-bool within(unsigned byte, unsigned low, unsigned high) { return byte >= low && byte <= high; }
+bool within(unsigned byte, unsigned low, unsigned high) {
+  return byte >= low && byte <= high;
+}
 
 /// Bytes of the sequence that starts at `i`; 0 when there is none.
 std::size_t sequenceLength(std::string_view text, std::size_t i) {
@@ -42,8 +44,9 @@ std::optional<std::size_t> firstBadUtf8(std::string_view text) {
 }
 
 std::size_t codePoints(std::string_view text) {
-  return static_cast<std::size_t>(std::count_if(
-      text.begin(), text.end(), [](char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }));
+  return static_cast<std::size_t>(std::count_if(text.begin(), text.end(), [](char c) {
+    return (static_cast<unsigned char>(c) & 0xC0) != 0x80;
+  }));
 }
 
 std::string excerpt(std::string_view text, std::size_t most) {

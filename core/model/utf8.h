@@ -8,8 +8,8 @@
 
 namespace grainwise {
 
-/// Offset of the first byte that is no part of well-formed UTF-8 (Unicode 15, table 3-7: no overlong
-/// forms, no surrogates, nothing over U+10FFFF); nothing when the whole text is sound.
+/// Offset of the first byte that is no part of well-formed UTF-8 (Unicode 15, table 3-7: no
+/// overlong forms, no surrogates, nothing over U+10FFFF); nothing when the whole text is sound.
 std::optional<std::size_t> firstBadUtf8(std::string_view text);
 
 /// Number of code points in sound UTF-8.

@@ -145,15 +145,16 @@ TEST_CASE("every member of the example rig lands in its place") {
 }
 
 TEST_CASE("members that this version does not know are written back as they stood") {
-  std::string text = replaced(kExample, "\"mend_s\": 3 }",
-                              "\"mend_s\": 3, \"wind\": { \"from\" : [ 1.50,2 ] } }");
+  std::string text =
+      replaced(kExample, "\"mend_s\": 3 }", "\"mend_s\": 3, \"wind\": { \"from\" : [ 1.50,2 ] } }");
   text = replaced(text, "\"hook\": \"2\"\n", "\"hook\": \"2\",\n      \"tied by\": null\n");
   CHECK(readGood(text).swing->kept.unknown.front().text == "{ \"from\" : [ 1.50,2 ] }");
   CHECK(writeRig(readGood(text)) == text);
 }
 
 TEST_CASE("digits stay as typed only while the number is the same") {
-  Rig rig = readGood(replaced(kExample, "\"gr_per_ft\": [12, 24.5]", "\"gr_per_ft\": [12.00, 2.45e1]"));
+  Rig rig =
+      readGood(replaced(kExample, "\"gr_per_ft\": [12, 24.5]", "\"gr_per_ft\": [12.00, 2.45e1]"));
   CHECK(writeRig(rig).find("[12.00, 2.45e1]") != std::string::npos);
   rig.parts[1].sections[0].mass->rodEnd = GrainsPerFoot(13);
   CHECK(writeRig(rig).find("[13, 2.45e1]") != std::string::npos);
