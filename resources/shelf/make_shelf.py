@@ -2,10 +2,10 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 """make_shelf.py [--check]: writes generic.shelf.json from shelf_table.json.
 
-Each group of the table names a rule; the rule turns a row into parts with a stable id, the group and
-a plain name. All arithmetic is exact (Fraction), so a head's sections sum exactly to its label. With
---check nothing is written: differences between the file and what the table gives are printed and the
-exit status is 1. The shapes are ours, after common practice, no source."""
+Each group of the table names a rule; the rule turns a row into parts with a stable id, the group
+and a plain name. All arithmetic is exact (Fraction), so a head's sections sum exactly to its label.
+With --check nothing is written: differences between the file and what the table gives are printed
+and the exit status is 1. The shapes are ours, after common practice, no source."""
 import difflib
 import json
 import pathlib
@@ -80,7 +80,8 @@ def level_or_taper(a, b):
 
 
 def floating(length, a, b=None):
-    return {"length_ft": length, "gr_per_ft": level_or_taper(a, a if b is None else b), "floats": True}
+    mass = a if b is None else level_or_taper(a, b)
+    return {"length_ft": length, "gr_per_ft": mass, "floats": True}
 
 
 def sinking(length, mass, rate):
@@ -125,7 +126,8 @@ def three_part(ident, name, style, label, lengths, rear_end, front_end):
     rear, body, front = lengths
     mass = body_mass(label, rear, body, front, rear_end, front_end)
     return head(ident, name, style, label,
-                [floating(rear, rear_end, mass), floating(body, mass), floating(front, mass, front_end)])
+                [floating(rear, rear_end, mass), floating(body, mass),
+                 floating(front, mass, front_end)])
 
 
 # ---- one rule a group -------------------------------------------------------------------------
@@ -168,7 +170,8 @@ def three_part_rule(word, name, style):
 
 def sinking_heads(row, group):
     label, body = row["label_gr"], (row["first_ft"], row["second_ft"], row["third_ft"])
-    mass = body_mass(label, row["rear_ft"], sum(body), row["front_ft"], row["rear_end"], row["front_end"])
+    mass = body_mass(label, row["rear_ft"], sum(body), row["front_ft"],
+                     row["rear_end"], row["front_end"])
     for name, *densities in group["densities"]:
         def of(length, a, b, density):
             made = floating(length, a, b)
@@ -179,8 +182,8 @@ def sinking_heads(row, group):
         sections = [of(row["rear_ft"], row["rear_end"], mass, densities[0])]
         sections += [of(length, mass, mass, density) for length, density in zip(body, densities)]
         sections += [of(row["front_ft"], mass, row["front_end"], densities[2])]
-        yield head(f"short-{name.replace('/', '-')}-{slug(label)}", f"short head {digits(label)}, {name}",
-                   "short", label, sections)
+        yield head(f"short-{name.replace('/', '-')}-{slug(label)}",
+                   f"short head {digits(label)}, {name}", "short", label, sections)
 
 
 def single_hand_lines(row, group):
@@ -205,7 +208,8 @@ def float_sink_tips(row, group):
         sections += [sinking(sunk, mass, rate)] if sunk else []
         ident = word.replace("/", "-of-").replace(" ft", "ft").replace(".", "-")
         return part("tip", f"float-sink-{slug(mass)}-{slug(length)}ft-{ident}",
-                    f"{digits(length)} ft, {word} sinking, {digits(mass)} gr/ft", sections, "float-sink")
+                    f"{digits(length)} ft, {word} sinking, {digits(mass)} gr/ft",
+                    sections, "float-sink")
 
     for length in group["lengths_ft"]:
         for share in group["shares"]:
@@ -218,9 +222,10 @@ def float_sink_tips(row, group):
 def tapered_tips(row, group):
     number = row["line_number"]
     for rate, last in zip(group["rates_in_per_s"], row["fly_end_in_per_s"], strict=True):
-        yield part("tip", f"tapered-{slug(number)}-{slug(rate)}", f"#{digits(number)}, {digits(rate)} in/s",
-                   [sinking(row["length_ft"], [row["rod_end"], row["fly_end"]], level_or_taper(rate, last))],
-                   "tapered")
+        taper = [row["rod_end"], row["fly_end"]]
+        yield part("tip", f"tapered-{slug(number)}-{slug(rate)}",
+                   f"#{digits(number)}, {digits(rate)} in/s",
+                   [sinking(row["length_ft"], taper, level_or_taper(rate, last))], "tapered")
 
 
 def intermediate_tips(row, group):
