@@ -3,6 +3,7 @@
 #include <nlohmann/json.hpp>
 
 #include "core/material/sink_rate.h"
+#include "core/model/check.h"
 #include "core/model/limits.h"
 #include "core/report/csv.h"
 #include "core/report/format.h"
@@ -138,6 +139,44 @@ TEST_CASE("Every report of a random rig is valid JSON with finite numbers and st
       REQUIRE(plain.find("nan") == std::string::npos);
       REQUIRE(plain.find("inf") == std::string::npos);
     }
+  }
+}
+
+TEST_CASE("Rigs at the corners of the limits report finite numbers") {
+  for (std::uint64_t seed = 1; seed <= 300; ++seed) {
+    Random random(seed);
+    const auto corner = [&](const Limit& limit) {
+      const double low = limit.open ? std::max(limit.low, limit.high * 1e-12) : limit.low;
+      const std::size_t pick = random.below(3);
+      return pick == 0 ? low : pick == 1 ? limit.high : random.between(low, limit.high);
+    };
+    Rig rig = randomRig(random);
+    for (Part& part : rig.parts) {
+      for (Section& section : part.sections) {
+        section.length = Feet(corner(limits::kLength));
+        const auto set = [&](auto& along, const Limit& limit) {
+          if (!along) return;
+          using Q = decltype(along->rodEnd);
+          *along = {Q(corner(limit)), Q(corner(limit))};
+        };
+        set(section.mass, limits::kGrainsPerFoot);
+        set(section.diameter, limits::kDiameter);
+        set(section.sinkRate, limits::kSinkRate);
+        if (section.density) section.density = GramsPerCubicCentimetre(corner(limits::kDensity));
+      }
+      if (part.label) part.label = Grains(corner(limits::kLabel));
+    }
+    INFO("seed " << seed);
+    for (const Problem& problem : check(rig)) FAIL_CHECK(describe(problem));
+    const std::string text = reportJson(rig, analyse(rig));
+    REQUIRE(text.find("null") == std::string::npos);
+    const Json report = Json::parse(text);
+    for (const Json& section : report["sections"]) {
+      CHECK(section.contains("diameter_in"));
+      CHECK(section.contains("density_g_cm3"));
+      CHECK(section.contains("sink_in_per_s"));
+    }
+    for (const Json& joint : report["junctions"]) CHECK(joint.contains("ratio_3ft"));
   }
 }
 
