@@ -162,7 +162,11 @@ TEST_CASE("A part with a density that no line has is warned of, every odd sectio
 
 TEST_CASE("A rig of 64 parts with 16 sections is analysed within a millisecond") {
   constexpr int kRuns = 300;
+#if defined(__SANITIZE_ADDRESS__)
+  constexpr double kBudget_ms = 50.0;  // the sanitizer's own cost
+#else
   constexpr double kBudget_ms = 1.0;
+#endif
   Rig rig = fullRig(16);
   // The dearest sections: a rated rate at both ends, each an inverse of its own.
   Random random(7);
@@ -185,7 +189,5 @@ TEST_CASE("A rig of 64 parts with 16 sections is analysed within a millisecond")
   REQUIRE(kept > 0.0);
   // The middle is asserted and the 99th of a hundred shown: other tests share this machine.
   INFO("p50 " << times[kRuns / 2] << " ms, p99 " << times[kRuns * 99 / 100] << " ms");
-#if !defined(__SANITIZE_ADDRESS__)
   CHECK(times[kRuns / 2] <= kBudget_ms);
-#endif
 }
