@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/work/analysis_feed.h"
+
+#include <QMetaObject>
+
+#include "ui/document/rig_document.h"
+
+namespace grainwise::ui {
+
+AnalysisFeed::AnalysisFeed(RigDocument* document, QObject* parent)
+    : QObject(parent), m_document(document) {
+  connect(document, &RigDocument::rigChanged, this, &AnalysisFeed::schedule);
+  run();
+}
+
+void AnalysisFeed::setConditions(const Conditions& conditions) {
+  m_conditions = conditions;
+  schedule();
+}
+
+void AnalysisFeed::schedule() {
+  if (m_scheduled) return;
+  m_scheduled = true;
+  QMetaObject::invokeMethod(this, &AnalysisFeed::run, Qt::QueuedConnection);
+}
+
+void AnalysisFeed::run() {
+  m_scheduled = false;
+  m_rig = m_document->shown();
+  m_analysis = std::make_shared<const Analysis>(analyse(*m_rig, m_conditions));
+  ++m_runs;
+  Q_EMIT analysisChanged();
+}
+
+}  // namespace grainwise::ui
