@@ -54,7 +54,7 @@ class Ruler : public QObject {
   Station m_to{40};
   double m_left = 64;
   double m_right = 1340;
-  Station m_cursor{0};
+  Station m_cursor{10};
 };
 
 }  // namespace grainwise::ui

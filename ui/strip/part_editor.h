@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QWidget>
+#include <functional>
+#include <optional>
+
+#include "core/model/limits.h"
+#include "core/model/rig.h"
+#include "ui/text/quantities.h"
+#include "ui/theme/look.h"
+
+class QCheckBox;
+class QComboBox;
+class QFormLayout;
+class QGridLayout;
+class QHBoxLayout;
+class QLabel;
+class QLineEdit;
+class QScrollArea;
+
+namespace grainwise::ui {
+
+class AnalysisFeed;
+class NumberField;
+class RigDocument;
+class SectionRow;
+
+/// The Part drawer: the chosen part, edited in place with live numbers. Every typed number passes its
+/// limit and the rules of the format before it enters the rig; what is refused is said beside the field.
+class PartEditor : public QWidget {
+  Q_OBJECT
+ public:
+  PartEditor(Look* look, RigDocument* document, AnalysisFeed* feed, QWidget* parent = nullptr);
+
+  void setPart(std::optional<std::size_t> index);
+
+ private:
+  void rebuild();
+  void refresh();
+  void addHead(QHBoxLayout* row);
+  void addLineFields(QHBoxLayout* row);
+  void addFlyFields(QHBoxLayout* row);
+  void addSections();
+  void addWeighedDate(QHBoxLayout* row);
+  NumberField* addNumber(QHBoxLayout* row, const QString& name, Measure measure, const Limit& limit,
+                         const char* key, std::function<std::optional<double>(const Part&)> get,
+                         std::function<void(Part&, std::optional<double>)> put,
+                         std::function<Kept&(Part&)> kept, bool optional);
+  /// Takes the part when nothing is wrong with it; else returns what is.
+  QString take(const Part& part, const QString& key);
+  void takeSection(std::size_t at, const Section& section, const QString& key);
+  [[nodiscard]] const Part& part() const;
+  [[nodiscard]] QString structure() const;
+  [[nodiscard]] QString summary() const;
+  [[nodiscard]] QString derived(std::size_t section) const;
+
+  Look* m_look;
+  RigDocument* m_document;
+  AnalysisFeed* m_feed;
+  std::optional<std::size_t> m_index;
+  QString m_built;           ///< the structure that the fields were built for
+  QScrollArea* m_scroll;
+  QWidget* m_inside = nullptr;
+  QLabel* m_summary = nullptr;
+  QList<SectionRow*> m_rows;
+  std::vector<std::function<void(const Part&)>> m_fill;
+};
+
+}  // namespace grainwise::ui

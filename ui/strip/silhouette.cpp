@@ -1,0 +1,141 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/strip/silhouette.h"
+
+#include <QPainter>
+#include <QPainterPath>
+#include <algorithm>
+#include <cmath>
+
+namespace grainwise::ui {
+namespace {
+constexpr double kThinnest = 2.0;
+constexpr double kLoopWidth = 5.0;
+/// Hatch distance in px: from a slow 2 in/s to a fast 10 in/s.
+constexpr double kWideHatch = 10.0;
+constexpr double kTightHatch = 4.0;
+
+double rateOf(const Section& section) {
+  if (section.sinkRate) return (section.sinkRate->rodEnd.value() + section.sinkRate->flyEnd.value()) / 2;
+  return 4.0;  // sinks by its density, unrated: a middling hatch
+}
+
+double hatchDistance(double rate) {
+  const double share = std::clamp((rate - 2.0) / 8.0, 0.0, 1.0);
+  return kWideHatch + (kTightHatch - kWideHatch) * share;
+}
+
+QPolygonF outline(const QRectF& box, const Silhouette::Piece& piece, double pixelsPerGrain) {
+  const double x0 = box.left() + box.width() * piece.from;
+  const double x1 = box.left() + box.width() * piece.to;
+  const double y = box.center().y();
+  const double a = std::max(kThinnest, piece.rodMass * pixelsPerGrain) / 2;
+  const double b = std::max(kThinnest, piece.flyMass * pixelsPerGrain) / 2;
+  return QPolygonF({QPointF(x0, y - a), QPointF(x1, y - b), QPointF(x1, y + b), QPointF(x0, y + a)});
+}
+
+void hatch(QPainter& p, const QPolygonF& shape, double rate, const Colours& colours) {
+  p.save();
+  QPainterPath clip;
+  clip.addPolygon(shape);
+  p.setClipPath(clip, Qt::IntersectClip);
+  p.setPen(QPen(colours.sinkHatch, 1.4));
+  const QRectF box = shape.boundingRect();
+  const double step = hatchDistance(rate);
+  for (double x = box.left() - box.height(); x < box.right(); x += step) {
+    p.drawLine(QPointF(x, box.bottom()), QPointF(x + box.height(), box.top()));
+  }
+  p.restore();
+}
+
+void addSections(Silhouette& s, const Part& part, const std::vector<const ProfileSpan*>& spans) {
+  const double whole = part.length().value();
+  double done = 0;
+  for (const ProfileSpan* span : spans) {
+    const Section& section = part.sections[span->section];
+    const double next = done + section.length.value() / whole;
+    s.pieces.push_back({done, next, span->properties.mass.rodEnd.value(),
+                        span->properties.mass.flyEnd.value(), span->sinks, rateOf(section),
+                        span->bareNylon});
+    done = next;
+  }
+}
+
+}  // namespace
+
+bool Silhouette::operator==(const Silhouette& o) const {
+  const auto same = [](const Piece& a, const Piece& b) {
+    return a.from == b.from && a.to == b.to && a.rodMass == b.rodMass && a.flyMass == b.flyMass &&
+           a.sinks == b.sinks && a.rate == b.rate && a.nylon == b.nylon;
+  };
+  return rodLoop == o.rodLoop && flyLoop == o.flyLoop && isFly == o.isFly && flyGrains == o.flyGrains &&
+         flyBulk_cm2 == o.flyBulk_cm2 &&
+         std::equal(pieces.begin(), pieces.end(), o.pieces.begin(), o.pieces.end(), same);
+}
+
+double Silhouette::heaviest() const {
+  double most = 0;
+  for (const Piece& piece : pieces) most = std::max({most, piece.rodMass, piece.flyMass});
+  return most;
+}
+
+Silhouette silhouetteOf(const Part& part, const MassProfile& profile, std::size_t index) {
+  Silhouette s;
+  if (part.kind == PartKind::fly) {
+    s.isFly = true;
+    s.flyGrains = part.fly ? part.fly->wetMass().value() : 0;
+    s.flyBulk_cm2 = part.fly ? part.fly->dragAreaOrDefault().value() : 0;
+    return s;
+  }
+  std::vector<const ProfileSpan*> spans;
+  const auto first = std::find_if(profile.spans.begin(), profile.spans.end(),
+                                  [&](const ProfileSpan& span) { return span.part == index; });
+  for (auto it = first; it != profile.spans.end() && it->part == index; ++it) spans.push_back(&*it);
+  addSections(s, part, spans);
+  s.rodLoop = part.loops && part.loops->rodEnd.value_or(Grains(0)) > Grains(0);
+  s.flyLoop = part.loops && part.loops->flyEnd.value_or(Grains(0)) > Grains(0);
+  return s;
+}
+
+Silhouette silhouetteOf(const Part& part) {
+  Rig alone;
+  alone.parts.push_back(part);
+  return silhouetteOf(part, massProfile(alone), 0);
+}
+
+void paintLine(QPainter& p, const QRectF& box, const Silhouette& s, double pixelsPerGrain,
+               const Colours& c) {
+  p.setRenderHint(QPainter::Antialiasing);
+  for (const Silhouette::Piece& piece : s.pieces) {
+    const QPolygonF shape = outline(box, piece, pixelsPerGrain);
+    if (piece.nylon) {
+      p.setPen(Qt::NoPen);
+      p.setBrush(c.slate);
+      p.drawPolygon(shape);
+      continue;
+    }
+    p.setPen(QPen(piece.sinks ? c.sinkHatch : c.river, 1.5));
+    p.setBrush(piece.sinks ? c.sinkFill : c.riverFill);
+    p.drawPolygon(shape);
+    if (piece.sinks) hatch(p, shape, piece.rate, c);
+  }
+  p.setPen(QPen(c.slate, 1.5));
+  p.setBrush(Qt::NoBrush);
+  const double y = box.center().y();
+  if (s.rodLoop) p.drawEllipse(QPointF(box.left() + kLoopWidth, y), kLoopWidth, 2.5);
+  if (s.flyLoop) p.drawEllipse(QPointF(box.right() - kLoopWidth, y), kLoopWidth, 2.5);
+}
+
+void paintFly(QPainter& p, const QRectF& box, const Silhouette& s, const Colours& c) {
+  p.setRenderHint(QPainter::Antialiasing);
+  // Bulk gives the body, mass the eye: a big light fly is a large body with a small dark head.
+  const double bulk = std::clamp(8.0 + 4.0 * std::sqrt(s.flyBulk_cm2), 9.0, 22.0);
+  const double eye = std::clamp(2.0 + 0.75 * std::sqrt(s.flyGrains), 2.5, 8.0);
+  const QPointF middle = box.center();
+  p.setPen(QPen(c.ink, 1));
+  p.setBrush(c.flyBody);
+  p.drawEllipse(middle + QPointF(eye * 0.6, 0), bulk, bulk * 0.42);
+  p.setBrush(c.ink);
+  p.drawEllipse(middle - QPointF(bulk * 0.85, 0), eye, eye);
+}
+
+}  // namespace grainwise::ui

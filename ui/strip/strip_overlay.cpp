@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/strip/strip_overlay.h"
+
+#include <QPainter>
+
+#include "ui/strip/junction_tag.h"
+#include "ui/strip/ruler.h"
+#include "ui/strip/strip_view.h"
+#include "ui/work/analysis_feed.h"
+
+namespace grainwise::ui {
+
+StripOverlay::StripOverlay(StripView* strip) : QWidget(strip), m_strip(strip) {
+  setAttribute(Qt::WA_TransparentForMouseEvents);
+}
+
+void StripOverlay::paintEvent(QPaintEvent*) {
+  QPainter p(this);
+  const Colours& c = m_strip->m_look->colours();
+  const Ruler& ruler = *m_strip->m_ruler;
+  const Analysis& a = m_strip->m_feed->analysis();
+  const double bottom = m_strip->middle() + m_strip->halfHeight();
+  p.setPen(QPen(c.slate, 1, Qt::DotLine));
+  for (const Junction& j : a.junctions) {
+    const double x = ruler.x(j.at);
+    p.drawLine(QPointF(x, m_strip->m_look->px(30)), QPointF(x, bottom));
+  }
+  if (a.rows.empty()) return;
+  p.setPen(QPen(c.brick, 1));
+  const double x = ruler.x(ruler.cursor());
+  if (x >= ruler.left() - 1 && x <= ruler.right() + 1) {
+    p.drawLine(QPointF(x, m_strip->m_look->px(32)), QPointF(x, height()));
+  }
+}
+
+}  // namespace grainwise::ui
