@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QList>
+#include <QPointF>
+#include <QWidget>
+
+#include "ui/theme/look.h"
+
+class QAreaSeries;
+class QChart;
+class QChartView;
+class QLineSeries;
+class QValueAxis;
+
+namespace grainwise::ui {
+
+class AnalysisFeed;
+class CursorOverlay;
+class Ruler;
+
+/// What each foot weighs: grains per foot as an area over feet from the back of the head, exactly on the
+/// ruler of the line above it, with the grains so far as a dashed line on an axis of its own. The pinned
+/// cursor is moved by Left and Right (half a foot; with Shift a tenth), a click or a drag.
+class ProfileChart : public QWidget {
+  Q_OBJECT
+ public:
+  ProfileChart(Look* look, AnalysisFeed* feed, Ruler* ruler, QWidget* parent = nullptr);
+
+  /// Where a station and a mass per foot stand in this widget, as the chart itself maps them.
+  [[nodiscard]] QPointF position(double station_ft, double shownMass) const;
+  /// What the cursor says: "14.0 ft: 24.1 gr/ft, 328 gr so far, 23.0 ft from the fly".
+  [[nodiscard]] QString readout() const;
+
+  [[nodiscard]] QSize minimumSizeHint() const override;
+  [[nodiscard]] QSize sizeHint() const override;
+
+ protected:
+  void resizeEvent(QResizeEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
+  void mousePressEvent(QMouseEvent* event) override;
+  void mouseMoveEvent(QMouseEvent* event) override;
+  void focusInEvent(QFocusEvent* event) override;
+  void focusOutEvent(QFocusEvent* event) override;
+
+ private:
+  friend class CursorOverlay;
+  void refresh();
+  void applyLook();
+  void place();
+  void setCursorAt(double x);
+  void setAxis(double highest, double total);
+  [[nodiscard]] QRectF plotArea() const;
+
+  Look* m_look;
+  AnalysisFeed* m_feed;
+  Ruler* m_ruler;
+  QChart* m_chart;
+  QChartView* m_view;
+  QLineSeries* m_upper;
+  QAreaSeries* m_area;
+  QLineSeries* m_line;
+  QLineSeries* m_soFar;
+  QValueAxis* m_feet;
+  QValueAxis* m_mass;
+  QValueAxis* m_grains;
+  CursorOverlay* m_overlay;
+};
+
+}  // namespace grainwise::ui
