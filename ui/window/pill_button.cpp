@@ -7,7 +7,6 @@
 namespace grainwise::ui {
 namespace {
 constexpr int kTextPixels = 15;
-constexpr int kIconPixels = 20;
 }  // namespace
 
 PillButton::PillButton(Look* look, Form form, const QString& text, QWidget* parent)
@@ -25,10 +24,9 @@ PillButton::PillButton(Look* look, Form form, const QString& text, QWidget* pare
 
 QSize PillButton::sizeHint() const {
   const QFontMetrics widest(m_look->font(kTextPixels, m_form == Form::pill));
-  const int icons = icon().isNull() ? 0 : m_look->px(kIconPixels);
-  const int words = text().isEmpty() ? 0 : widest.horizontalAdvance(text());
+  const int words = widest.horizontalAdvance(text());
   const int padding = m_look->px(m_form == Form::sentence ? 20 : 28);
-  return {std::max(m_look->px(44), words + icons + padding), m_look->px(44)};
+  return {std::max(m_look->px(44), words + padding), m_look->px(44)};
 }
 
 QSize PillButton::minimumSizeHint() const {
@@ -76,14 +74,7 @@ void PillButton::paintEvent(QPaintEvent*) {
     p.setPen(QPen(c.river, 2));
     p.drawRoundedRect(pill.adjusted(1, 1, -1, -1), round, round);
   }
-  if (icon().isNull()) {
-    paintText(p, pill.adjusted(m_look->px(4), 0, -m_look->px(4), 0), words);
-    return;
-  }
-  const int side = m_look->px(kIconPixels);
-  QRect box(0, 0, side, side);
-  box.moveCenter(pill.center().toPoint());
-  icon().paint(&p, box, Qt::AlignCenter, isEnabled() ? QIcon::Normal : QIcon::Disabled);
+  paintText(p, pill.adjusted(m_look->px(4), 0, -m_look->px(4), 0), words);
 }
 
 }  // namespace grainwise::ui

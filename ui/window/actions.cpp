@@ -1,0 +1,146 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/window/actions.h"
+
+#include <QAction>
+#include <QActionGroup>
+#include <QMenu>
+#include <QUndoStack>
+#include <QWidget>
+#include <array>
+
+#include "ui/theme/look.h"
+
+namespace grainwise::ui {
+namespace {
+constexpr double kTypeStep = 0.1;
+}
+
+Actions::Actions(Look* look, QUndoStack* stack, QWidget* window)
+    : QObject(window), m_look(look), m_window(window) {
+  m_menu = new QMenu(tr("Menu"), window);
+  m_units = new QMenu(tr("Units"), window);
+  m_recent = new QMenu(tr("Open recent"), window);
+  addFile(m_menu->addMenu(tr("&File")));
+  addEdit(m_menu->addMenu(tr("&Edit")), stack);
+  addView(m_menu->addMenu(tr("&View")));
+  addUnits();
+  m_menu->addMenu(m_units);
+  about = add(m_menu, QStringLiteral("about"), tr("About Grainwise"), QKeySequence(Qt::Key_F1));
+  m_menu->addSeparator();
+  quit = add(m_menu, QStringLiteral("quit"), tr("Quit"), QKeySequence::Quit);
+}
+
+QAction* Actions::add(QMenu* menu, const QString& name, const QString& words,
+                      const QKeySequence& key) {
+  auto* action = new QAction(words, this);
+  action->setObjectName(name);
+  action->setShortcut(key);
+  menu->addAction(action);
+  m_window->addAction(action);
+  m_all.append(action);
+  return action;
+}
+
+void Actions::addFile(QMenu* menu) {
+  newRig = add(menu, QStringLiteral("newRig"), tr("New, empty line"), QKeySequence::New);
+  fromRod = add(menu, QStringLiteral("fromRod"), tr("Start from a rod…"),
+                QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_N));
+  open = add(menu, QStringLiteral("open"), tr("Open…"), QKeySequence::Open);
+  menu->addMenu(m_recent);
+  menu->addSeparator();
+  save = add(menu, QStringLiteral("save"), tr("Save"), QKeySequence::Save);
+  saveAs = add(menu, QStringLiteral("saveAs"), tr("Save as…"),
+               QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S));
+}
+
+void Actions::addEdit(QMenu* menu, QUndoStack* stack) {
+  const auto adopt = [&](QAction* action, const char* name, const QKeySequence& key) {
+    action->setObjectName(QLatin1String(name));
+    action->setShortcut(key);
+    menu->addAction(action);
+    m_window->addAction(action);
+    m_all.append(action);
+    return action;
+  };
+  undo = adopt(stack->createUndoAction(this, tr("Undo")), "undo", QKeySequence::Undo);
+  redo = adopt(stack->createRedoAction(this, tr("Redo")), "redo",
+               QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z));
+  menu->addSeparator();
+  // Enter, Alt+Left, Alt+Right, Delete and Ctrl+D belong to the line: it has the focus then, and in
+  // a text field the same keys edit text. The menu shows them; the line takes them.
+  const auto ofLine = [&](const char* name, const QString& words, const QString& key) {
+    return add(menu, QLatin1String(name), words + QLatin1Char('\t') + key);
+  };
+  editPart = ofLine("editPart", tr("Edit the part"), tr("Enter"));
+  moveToRod = ofLine("moveToRod", tr("Move towards the rod"), tr("Alt+Left"));
+  moveToFly = ofLine("moveToFly", tr("Move towards the fly"), tr("Alt+Right"));
+  duplicate = ofLine("duplicate", tr("Duplicate"), tr("Ctrl+D"));
+  remove = ofLine("remove", tr("Remove"), tr("Delete"));
+  menu->addSeparator();
+  rename = add(menu, QStringLiteral("rename"), tr("Name and notes…"), QKeySequence(Qt::Key_F9));
+  rod = add(menu, QStringLiteral("rod"), tr("Rod…"), QKeySequence(Qt::CTRL | Qt::Key_R));
+  water = add(menu, QStringLiteral("water"), tr("Water…"), QKeySequence(Qt::CTRL | Qt::Key_W));
+}
+
+QAction* Actions::addChoice(QMenu* menu, QActionGroup* group, const QString& words, bool checked) {
+  QAction* action = menu->addAction(words);
+  action->setCheckable(true);
+  action->setChecked(checked);
+  group->addAction(action);
+  m_all.append(action);
+  return action;
+}
+
+void Actions::addView(QMenu* menu) {
+  shelf = add(menu, QStringLiteral("shelf"), tr("Shelf"), QKeySequence(Qt::Key_F2));
+  part = add(menu, QStringLiteral("part"), tr("Part"), QKeySequence(Qt::Key_F3));
+  menu->addSeparator();
+  auto* schemes = new QActionGroup(this);
+  const std::array<std::pair<Scheme, QString>, 4> names{{{Scheme::light, tr("Light")},
+                                                         {Scheme::dark, tr("Dark")},
+                                                         {Scheme::sunlight, tr("Sunlight")},
+                                                         {Scheme::projector, tr("Projector")}}};
+  for (const auto& [scheme, words] : names) {
+    QAction* choice = addChoice(menu, schemes, words, m_look->scheme() == scheme);
+    connect(choice, &QAction::triggered, this, [this, scheme = scheme] { m_look->setScheme(scheme); });
+    connect(m_look, &Look::changed, choice, [this, choice, scheme = scheme] {
+      choice->setChecked(m_look->scheme() == scheme);
+    });
+  }
+  menu->addSeparator();
+  larger = add(menu, QStringLiteral("larger"), tr("Larger type"), QKeySequence::ZoomIn);
+  smaller = add(menu, QStringLiteral("smaller"), tr("Smaller type"), QKeySequence::ZoomOut);
+  connect(larger, &QAction::triggered, this,
+          [this] { m_look->setTypeScale(m_look->typeScale() + kTypeStep); });
+  connect(smaller, &QAction::triggered, this,
+          [this] { m_look->setTypeScale(m_look->typeScale() - kTypeStep); });
+  QAction* still = menu->addAction(tr("Reduce motion"));
+  still->setCheckable(true);
+  still->setChecked(m_look->reduceMotion());
+  connect(still, &QAction::toggled, m_look, &Look::setReduceMotion);
+  m_all.append(still);
+}
+
+void Actions::addUnits() {
+  const auto pair = [this](const QString& trade, const QString& metric, bool DisplayUnits::*field) {
+    auto* group = new QActionGroup(this);
+    for (const bool on : {false, true}) {
+      QAction* choice = addChoice(m_units, group, on ? metric : trade, (m_look->units().*field) == on);
+      connect(choice, &QAction::triggered, this, [this, field, on] {
+        DisplayUnits units = m_look->units();
+        units.*field = on;
+        m_look->setUnits(units);
+      });
+      connect(m_look, &Look::changed, choice, [this, choice, field, on] {
+        choice->setChecked((m_look->units().*field) == on);
+      });
+    }
+  };
+  pair(tr("Feet and inches"), tr("Metres and millimetres"), &DisplayUnits::metres);
+  m_units->addSeparator();
+  pair(tr("Grains"), tr("Grams"), &DisplayUnits::grams);
+  m_units->addSeparator();
+  pair(tr("Fahrenheit"), tr("Celsius"), &DisplayUnits::celsius);
+}
+
+}  // namespace grainwise::ui

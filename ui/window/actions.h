@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QKeySequence>
+#include <QList>
+#include <QObject>
+
+class QAction;
+class QActionGroup;
+class QMenu;
+class QUndoStack;
+class QWidget;
+
+namespace grainwise::ui {
+
+class Look;
+
+/// Every action of the window with its words and key, and the menus that show them. What they do is
+/// connected by the window.
+class Actions : public QObject {
+  Q_OBJECT
+ public:
+  Actions(Look* look, QUndoStack* undo, QWidget* window);
+
+  [[nodiscard]] QMenu* menu() const { return m_menu; }
+  [[nodiscard]] QMenu* unitsMenu() const { return m_units; }
+  [[nodiscard]] QMenu* recentMenu() const { return m_recent; }
+  [[nodiscard]] const QList<QAction*>& all() const { return m_all; }
+
+  QAction* newRig;
+  QAction* fromRod;
+  QAction* open;
+  QAction* save;
+  QAction* saveAs;
+  QAction* quit;
+  QAction* undo;
+  QAction* redo;
+  QAction* editPart;
+  QAction* moveToRod;
+  QAction* moveToFly;
+  QAction* duplicate;
+  QAction* remove;
+  QAction* shelf;
+  QAction* part;
+  QAction* rod;
+  QAction* water;
+  QAction* rename;
+  QAction* larger;
+  QAction* smaller;
+  QAction* about;
+
+ private:
+  QAction* add(QMenu* menu, const QString& name, const QString& words, const QKeySequence& key = {});
+  void addFile(QMenu* menu);
+  void addEdit(QMenu* menu, QUndoStack* stack);
+  void addView(QMenu* menu);
+  void addUnits();
+  QAction* addChoice(QMenu* menu, QActionGroup* group, const QString& words, bool checked);
+
+  Look* m_look;
+  QWidget* m_window;
+  QMenu* m_menu;
+  QMenu* m_units;
+  QMenu* m_recent;
+  QList<QAction*> m_all;
+};
+
+}  // namespace grainwise::ui

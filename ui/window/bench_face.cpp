@@ -1,0 +1,136 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/window/bench_face.h"
+
+#include <QDragEnterEvent>
+#include <QMimeData>
+#include <QPainter>
+#include <QVBoxLayout>
+
+#include "ui/charts/profile_chart.h"
+#include "ui/document/rig_document.h"
+#include "ui/panels/name_panel.h"
+#include "ui/panels/problem_panel.h"
+#include "ui/panels/rod_panel.h"
+#include "ui/panels/tiles.h"
+#include "ui/panels/water_panel.h"
+#include "ui/panels/why_panel.h"
+#include "ui/strip/part_editor.h"
+#include "ui/strip/ruler.h"
+#include "ui/strip/shelf_view.h"
+#include "ui/strip/strip_view.h"
+#include "ui/window/drawer.h"
+#include "ui/work/analysis_feed.h"
+
+namespace grainwise::ui {
+namespace {
+const QString kShelf = QStringLiteral("shelf");
+const QString kPart = QStringLiteral("part");
+const QString kWhy = QStringLiteral("why");
+const QString kRod = QStringLiteral("rod");
+const QString kWater = QStringLiteral("water");
+const QString kName = QStringLiteral("name");
+const QString kProblems = QStringLiteral("problems");
+}  // namespace
+
+BenchFace::BenchFace(Look* look, RigDocument* document, AnalysisFeed* feed, const Shelf& shelf,
+                     QWidget* parent)
+    : QWidget(parent), m_look(look), m_document(document), m_feed(feed) {
+  setAcceptDrops(true);
+  m_ruler = new Ruler(this);
+  m_strip = new StripView(look, document, feed, m_ruler, this);
+  m_strip->setObjectName(QStringLiteral("strip"));
+  m_chart = new ProfileChart(look, feed, m_ruler, this);
+  m_chart->setObjectName(QStringLiteral("profile"));
+  m_tiles = new TileRow(look, feed, this);
+  m_tiles->setObjectName(QStringLiteral("tiles"));
+  m_sentence = new SentenceBar(look, feed, this);
+  m_drawer = new Drawer(look, this);
+  m_drawer->setObjectName(QStringLiteral("drawer"));
+  addPages(shelf);
+  layOut();
+  connectParts();
+}
+
+void BenchFace::layOut() {
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(0);
+  column->addWidget(m_strip, 3);
+  column->addWidget(m_chart, 3);
+  column->addWidget(m_tiles);
+  column->addWidget(m_sentence);
+  column->addWidget(m_drawer, 5);
+}
+
+void BenchFace::addPages(const Shelf& shelf) {
+  m_shelf = new ShelfView(m_look, m_document, m_drawer);
+  m_shelf->setObjectName(QStringLiteral("shelf"));
+  m_shelf->setShelf(shelf);
+  m_part = new PartEditor(m_look, m_document, m_feed, m_drawer);
+  m_part->setObjectName(QStringLiteral("part"));
+  m_why = new WhyPanel(m_look, m_feed, m_drawer);
+  m_rod = new RodPanel(m_look, m_document, shelf, m_drawer);
+  m_problems = new ProblemPanel(m_look, m_drawer);
+  m_drawer->addPage(kShelf, tr("Shelf"), m_shelf, Drawer::Stay::standing);
+  m_drawer->addPage(kPart, tr("Part"), m_part, Drawer::Stay::standing);
+  m_drawer->addPage(kWhy, tr("Why"), m_why, Drawer::Stay::passing);
+  m_drawer->addPage(kRod, tr("Rod"), m_rod, Drawer::Stay::passing);
+  m_drawer->addPage(kWater, tr("Water"), new WaterPanel(m_look, m_document, m_drawer),
+                    Drawer::Stay::passing);
+  m_drawer->addPage(kName, tr("Name and notes"), new NamePanel(m_look, m_document, m_drawer),
+                    Drawer::Stay::passing);
+  m_drawer->addPage(kProblems, tr("Problems"), m_problems, Drawer::Stay::passing);
+}
+
+void BenchFace::connectParts() {
+  connect(m_strip, &StripView::partSelected, m_part, &PartEditor::setPart);
+  connect(m_strip, &StripView::partActivated, this, &BenchFace::openPart);
+  connect(m_strip, &StripView::refused, m_drawer, &Drawer::say);
+  connect(m_strip, &StripView::tagClicked, m_tiles, [this] { Q_EMIT m_tiles->whyRequested(Reading::hinge); });
+  connect(m_shelf, &ShelfView::refused, m_drawer, &Drawer::say);
+  connect(m_strip, &StripView::startFromRod, this, [this] { openRod(true); });
+  connect(m_document, &RigDocument::rigChanged, m_drawer, [this] { m_drawer->say({}); });
+  connect(m_tiles, &TileRow::whyRequested, this, [this](Reading reading) {
+    m_why->showReading(reading);
+    m_drawer->setTitle(kWhy, tr("Why: %1").arg(readingTitle(reading)));
+    m_drawer->open(kWhy);
+  });
+}
+
+void BenchFace::openShelf() { m_drawer->open(kShelf); }
+
+void BenchFace::openPart() { m_drawer->open(kPart); }
+
+void BenchFace::openRod(bool startFrom) {
+  m_drawer->open(kRod);
+  m_rod->focusFirst(startFrom);
+}
+
+void BenchFace::openWater() { m_drawer->open(kWater); }
+
+void BenchFace::openName() { m_drawer->open(kName); }
+
+void BenchFace::showProblems(const QString& title, const Problems& problems) {
+  m_problems->show(title, problems);
+  m_drawer->open(kProblems);
+}
+
+void BenchFace::dragEnterEvent(QDragEnterEvent* event) {
+  if (!m_strip->canTakeOff(event->mimeData())) return;
+  m_strip->previewOff(event->mimeData());
+  event->acceptProposedAction();
+}
+
+void BenchFace::dragLeaveEvent(QDragLeaveEvent*) { m_strip->endPreview(); }
+
+void BenchFace::dropEvent(QDropEvent* event) {
+  if (!m_strip->canTakeOff(event->mimeData())) return;
+  event->acceptProposedAction();
+  m_strip->takeOff(event->mimeData());
+}
+
+void BenchFace::paintEvent(QPaintEvent*) {
+  QPainter(this).fillRect(rect(), m_look->colours().paper);
+}
+
+}  // namespace grainwise::ui

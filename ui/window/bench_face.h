@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QWidget>
+#include <optional>
+
+#include "core/model/problem.h"
+#include "core/model/shelf.h"
+#include "ui/theme/look.h"
+
+namespace grainwise::ui {
+
+class AnalysisFeed;
+class Drawer;
+class PartEditor;
+class ProblemPanel;
+class ProfileChart;
+class RigDocument;
+class RodPanel;
+class Ruler;
+class SentenceBar;
+class ShelfView;
+class StripView;
+class TileRow;
+class WhyPanel;
+
+/// The Bench: the line, what each foot weighs under it on the same ruler, the tiles, one drawer.
+class BenchFace : public QWidget {
+  Q_OBJECT
+ public:
+  BenchFace(Look* look, RigDocument* document, AnalysisFeed* feed, const Shelf& shelf,
+            QWidget* parent = nullptr);
+
+  [[nodiscard]] StripView* strip() const { return m_strip; }
+  [[nodiscard]] Drawer* drawer() const { return m_drawer; }
+
+  void openShelf();
+  void openPart();
+  void openRod(bool startFrom);
+  void openWater();
+  void openName();
+  void showProblems(const QString& title, const Problems& problems);
+
+ protected:
+  void paintEvent(QPaintEvent* event) override;
+  /// A part of the line that is let go anywhere else on the face comes off the line.
+  void dragEnterEvent(QDragEnterEvent* event) override;
+  void dragLeaveEvent(QDragLeaveEvent* event) override;
+  void dropEvent(QDropEvent* event) override;
+
+ private:
+  void layOut();
+  void addPages(const Shelf& shelf);
+  void connectParts();
+
+  Look* m_look;
+  RigDocument* m_document;
+  AnalysisFeed* m_feed;
+  Ruler* m_ruler;
+  StripView* m_strip;
+  ProfileChart* m_chart;
+  TileRow* m_tiles;
+  SentenceBar* m_sentence;
+  Drawer* m_drawer;
+  ShelfView* m_shelf;
+  PartEditor* m_part;
+  WhyPanel* m_why;
+  RodPanel* m_rod;
+  ProblemPanel* m_problems;
+};
+
+}  // namespace grainwise::ui

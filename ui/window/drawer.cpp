@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/window/drawer.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPainter>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+#include "ui/window/pill_button.h"
+
+namespace grainwise::ui {
+
+Drawer::Drawer(Look* look, QWidget* parent) : QWidget(parent), m_look(look) {
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(16, 0, 16, 8);
+  column->setSpacing(0);
+  m_tabs = new QHBoxLayout;
+  m_tabs->setSpacing(4);
+  m_words = new QLabel(this);
+  m_words->setObjectName(QStringLiteral("refusal"));
+  m_words->setTextFormat(Qt::PlainText);
+  m_words->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+  m_words->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+  m_tabs->addWidget(m_words, 1);
+  column->addLayout(m_tabs);
+  m_stack = new QStackedWidget(this);
+  column->addWidget(m_stack, 1);
+  connect(look, &Look::changed, this, &Drawer::applyLook);
+  applyLook();
+}
+
+void Drawer::addPage(const QString& key, const QString& title, QWidget* page, Stay stay) {
+  auto* tab = new PillButton(m_look, PillButton::Form::pill, title, this);
+  tab->setObjectName(QStringLiteral("tab_") + key);
+  tab->setVisible(stay == Stay::standing);
+  m_tabs->insertWidget(m_tabs->count() - 1, tab);
+  m_stack->addWidget(page);
+  m_pages.insert(key, {tab, page, stay});
+  connect(tab, &PillButton::clicked, this, [this, key] { open(key); });
+  if (m_current.isEmpty()) open(key);
+}
+
+void Drawer::open(const QString& key) {
+  if (!m_pages.contains(key)) return;
+  m_current = key;
+  for (auto it = m_pages.cbegin(); it != m_pages.cend(); ++it) {
+    const bool here = it.key() == key;
+    it->tab->setChecked(here);
+    it->tab->setVisible(here || it->stay == Stay::standing);
+  }
+  m_stack->setCurrentWidget(m_pages[key].widget);
+  say({});
+  Q_EMIT opened(key);
+}
+
+void Drawer::setTitle(const QString& key, const QString& title) {
+  PillButton* tab = m_pages[key].tab;
+  tab->setText(title);
+  tab->setAccessibleName(title);
+  tab->updateGeometry();
+}
+
+void Drawer::say(const QString& words) {
+  m_words->setText(words);
+  m_words->setToolTip(words);
+  m_words->setAccessibleName(words);
+}
+
+QString Drawer::said() const { return m_words->text(); }
+
+void Drawer::applyLook() {
+  m_words->setFont(m_look->font(15));
+  QPalette p = m_words->palette();
+  p.setColor(QPalette::WindowText, m_look->colours().ochreWord);
+  m_words->setPalette(p);
+  update();
+}
+
+void Drawer::paintEvent(QPaintEvent*) {
+  QPainter(this).fillRect(rect(), m_look->colours().band);
+}
+
+}  // namespace grainwise::ui

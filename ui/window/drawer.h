@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QHash>
+#include <QWidget>
+
+#include "ui/theme/look.h"
+
+class QHBoxLayout;
+class QLabel;
+class QStackedWidget;
+
+namespace grainwise::ui {
+
+class PillButton;
+
+/// The drawer under the tiles: a row of tabs and one page. Standing pages always have a tab; passing
+/// ones (why, rod, water, problems) have one only while they are open. The words at the right end
+/// say why something was refused, until the next page or gesture.
+class Drawer : public QWidget {
+  Q_OBJECT
+ public:
+  explicit Drawer(Look* look, QWidget* parent = nullptr);
+
+  enum class Stay { standing, passing };
+  void addPage(const QString& key, const QString& title, QWidget* page, Stay stay);
+  void open(const QString& key);
+  void setTitle(const QString& key, const QString& title);
+  [[nodiscard]] QString current() const { return m_current; }
+
+  void say(const QString& words);
+  [[nodiscard]] QString said() const;
+
+ Q_SIGNALS:
+  void opened(const QString& key);
+
+ protected:
+  void paintEvent(QPaintEvent* event) override;
+
+ private:
+  void applyLook();
+
+  struct Page {
+    PillButton* tab;
+    QWidget* widget;
+    Stay stay;
+  };
+  Look* m_look;
+  QHBoxLayout* m_tabs;
+  QStackedWidget* m_stack;
+  QLabel* m_words;
+  QHash<QString, Page> m_pages;
+  QString m_current;
+};
+
+}  // namespace grainwise::ui

@@ -1,0 +1,252 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/window/main_window.h"
+
+#include <QAction>
+#include <QApplication>
+#include <QCloseEvent>
+#include <QDropEvent>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QMenu>
+#include <QMessageBox>
+#include <QMimeData>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+#include "ui/document/rig_document.h"
+#include "ui/strip/strip_view.h"
+#include "ui/window/actions.h"
+#include "ui/window/bench_face.h"
+#include "ui/window/drawer.h"
+#include "ui/window/top_bar.h"
+#include "ui/work/analysis_feed.h"
+
+namespace grainwise::ui {
+namespace {
+
+constexpr auto kFilter = QT_TRANSLATE_NOOP("MainWindow", "Rigs (*.rig.json);;All files (*)");
+constexpr auto kEnding = ".rig.json";
+
+MainWindow::Unsaved askByDialog(QWidget* parent, const QString& name) {
+  QMessageBox box(QMessageBox::Question, QObject::tr("Unsaved changes"),
+                  QObject::tr("Save the changes to \"%1\" first?").arg(name),
+                  QMessageBox::Save | QMessageBox::Discard | QMessageBox::Cancel, parent);
+  box.setTextFormat(Qt::PlainText);
+  switch (box.exec()) {
+    case QMessageBox::Save:
+      return MainWindow::Unsaved::save;
+    case QMessageBox::Discard:
+      return MainWindow::Unsaved::discard;
+    default:
+      return MainWindow::Unsaved::cancel;
+  }
+}
+
+/// The one local file of a drop; empty for none, several, or something that is not on this machine.
+QString droppedFile(const QMimeData* data) {
+  if (!data->hasUrls() || data->urls().size() != 1) return {};
+  return data->urls().constFirst().toLocalFile();
+}
+
+}  // namespace
+
+MainWindow::MainWindow(const Shelf& shelf, QWidget* parent) : QMainWindow(parent) {
+  setObjectName(QStringLiteral("workbench"));
+  setAcceptDrops(true);
+  m_settings.restore(m_look);
+  m_document = new RigDocument(this);
+  m_feed = new AnalysisFeed(m_document, this);
+  m_actions = new Actions(&m_look, m_document->undoStack(), this);
+
+  auto* whole = new QWidget(this);
+  auto* column = new QVBoxLayout(whole);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(0);
+  m_top = new TopBar(&m_look, m_document, m_actions->menu(), m_actions->unitsMenu(), whole);
+  m_top->addActionButton(m_actions->undo, tr("Undo"));
+  m_top->addActionButton(m_actions->redo, tr("Redo"));
+  column->addWidget(m_top);
+  auto* scroll = new QScrollArea(whole);
+  scroll->setWidgetResizable(true);
+  scroll->setFrameShape(QFrame::NoFrame);
+  scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  scroll->setFocusPolicy(Qt::NoFocus);
+  m_bench = new BenchFace(&m_look, m_document, m_feed, shelf, scroll);
+  scroll->setWidget(m_bench);
+  column->addWidget(scroll, 1);
+  setCentralWidget(whole);
+
+  askOpenPath = [this] {
+    return QFileDialog::getOpenFileName(this, tr("Open a rig"), m_document->path(), tr(kFilter));
+  };
+  askSavePath = [this] {
+    return QFileDialog::getSaveFileName(this, tr("Save the rig"), m_document->path(), tr(kFilter));
+  };
+  askUnsaved = [this] {
+    return askByDialog(this, QString::fromStdString(m_document->rig().name));
+  };
+  connectActions();
+  connect(&m_look, &Look::changed, this, &MainWindow::applyLook);
+  connect(m_document, &RigDocument::rigChanged, this, &MainWindow::refreshTitle);
+  connect(m_document, &RigDocument::fileChanged, this, &MainWindow::refreshTitle);
+  applyLook();
+  refreshTitle();
+  refreshRecent();
+  resize(1366, 768);
+  restoreGeometry(m_settings.geometry());
+}
+
+void MainWindow::connectActions() {
+  Actions& a = *m_actions;
+  const auto on = [this](QAction* action, auto&& what) {
+    connect(action, &QAction::triggered, this, std::forward<decltype(what)>(what));
+  };
+  on(a.newRig, [this] {
+    if (mayLeave()) startFrom(Rig{});
+  });
+  on(a.fromRod, [this] { m_bench->openRod(true); });
+  on(a.open, [this] {
+    const QString path = askOpenPath();
+    if (!path.isEmpty() && mayLeave()) openFile(path);
+  });
+  on(a.save, [this] { save(); });
+  on(a.saveAs, [this] { saveAs(); });
+  on(a.quit, [this] { close(); });
+  StripView* strip = m_bench->strip();
+  on(a.editPart, [this] { m_bench->openPart(); });
+  on(a.moveToRod, [strip] { strip->moveSelected(-1); });
+  on(a.moveToFly, [strip] { strip->moveSelected(1); });
+  on(a.duplicate, [strip] { strip->duplicateSelected(); });
+  on(a.remove, [strip] { strip->removeSelected(); });
+  on(a.shelf, [this] { m_bench->openShelf(); });
+  on(a.part, [this] { m_bench->openPart(); });
+  on(a.rod, [this] { m_bench->openRod(false); });
+  on(a.water, [this] { m_bench->openWater(); });
+  on(a.rename, [this] { m_bench->openName(); });
+  on(a.about, [this] { about(); });
+  connect(m_top, &TopBar::nameRequested, m_bench, &BenchFace::openName);
+  connect(m_top, &TopBar::rodRequested, m_bench, [this] { m_bench->openRod(false); });
+  connect(m_top, &TopBar::waterRequested, m_bench, &BenchFace::openWater);
+}
+
+void MainWindow::applyLook() {
+  QApplication::setPalette(m_look.palette());
+  QApplication::setFont(m_look.font(15));
+  for (QMenu* menu : findChildren<QMenu*>()) menu->setFont(m_look.font(15));
+  m_settings.store(m_look);
+}
+
+void MainWindow::refreshTitle() {
+  const QString file =
+      m_document->path().isEmpty() ? tr("not saved yet") : QFileInfo(m_document->path()).fileName();
+  const QString name = QString::fromStdString(m_document->rig().name);
+  setWindowTitle(tr("%1[*] (%2) - Grainwise").arg(name.isEmpty() ? tr("unnamed rig") : name, file));
+  setWindowModified(m_document->isModified());
+}
+
+void MainWindow::refreshRecent() {
+  QMenu* menu = m_actions->recentMenu();
+  menu->clear();
+  const QStringList paths = m_settings.recentFiles();
+  for (const QString& path : paths) {
+    QAction* entry = menu->addAction(QFileInfo(path).fileName());
+    entry->setToolTip(path);
+    connect(entry, &QAction::triggered, this, [this, path] {
+      if (mayLeave()) openFile(path);
+    });
+  }
+  menu->setEnabled(!paths.isEmpty());
+  menu->setToolTipsVisible(true);
+  if (paths.isEmpty()) return;
+  menu->addSeparator();
+  connect(menu->addAction(tr("Clear the list")), &QAction::triggered, this, [this] {
+    m_settings.clearRecent();
+    refreshRecent();
+  });
+}
+
+bool MainWindow::openFile(const QString& path) {
+  const Problems problems = m_document->open(path);
+  if (!problems.empty()) {
+    m_bench->showProblems(tr("%1 was not opened").arg(QFileInfo(path).fileName()), problems);
+    return false;
+  }
+  m_settings.addRecent(path);
+  m_settings.setLastFile(QFileInfo(path).absoluteFilePath());
+  refreshRecent();
+  return true;
+}
+
+void MainWindow::startFrom(const Rig& rig) { m_document->startFrom(rig); }
+
+bool MainWindow::save() {
+  return m_document->path().isEmpty() ? saveAs() : saveTo(m_document->path());
+}
+
+bool MainWindow::saveAs() {
+  QString path = askSavePath();
+  if (path.isEmpty()) return false;
+  if (!path.endsWith(QLatin1String(".json"))) path += QLatin1String(kEnding);
+  return saveTo(path);
+}
+
+bool MainWindow::saveTo(const QString& path) {
+  const Problems problems = m_document->saveAs(path);
+  if (!problems.empty()) {
+    m_bench->showProblems(tr("%1 was not saved").arg(QFileInfo(path).fileName()), problems);
+    return false;
+  }
+  m_settings.addRecent(path);
+  m_settings.setLastFile(QFileInfo(path).absoluteFilePath());
+  refreshRecent();
+  return true;
+}
+
+bool MainWindow::mayLeave() {
+  if (!m_document->isModified()) return true;
+  switch (askUnsaved()) {
+    case Unsaved::save:
+      return save();
+    case Unsaved::discard:
+      return true;
+    case Unsaved::cancel:
+      break;
+  }
+  return false;
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+  if (!mayLeave()) {
+    event->ignore();
+    return;
+  }
+  m_settings.setGeometry(saveGeometry());
+  event->accept();
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
+  if (event->mimeData()->hasUrls()) event->acceptProposedAction();
+}
+
+void MainWindow::dropEvent(QDropEvent* event) {
+  const QString path = droppedFile(event->mimeData());
+  event->acceptProposedAction();
+  if (path.isEmpty()) {
+    m_bench->drawer()->say(tr("Drop one rig file that is on this machine."));
+    return;
+  }
+  if (mayLeave()) openFile(path);
+}
+
+void MainWindow::about() {
+  QMessageBox::about(
+      this, tr("About Grainwise"),
+      tr("Grainwise %1: a workbench for building and balancing two-handed fly rigs.\n\n"
+         "Limits and verdicts are common practice or ours, never a rod maker's. Rod makers' limits "
+         "and a qualified instructor's advice come first.\n\n"
+         "Free software under the GNU GPL, version 3 or later. Uses Qt %2, Qt Charts, "
+         "nlohmann/json and tl::expected.")
+          .arg(QApplication::applicationVersion(), QLatin1String(qVersion())));
+}
+
+}  // namespace grainwise::ui

@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QMainWindow>
+#include <functional>
+
+#include "core/model/rig.h"
+#include "core/model/shelf.h"
+#include "ui/theme/look.h"
+#include "ui/window/settings.h"
+
+namespace grainwise::ui {
+
+class Actions;
+class AnalysisFeed;
+class BenchFace;
+class RigDocument;
+class TopBar;
+
+/// The window: one open rig, its face, its actions, its files.
+class MainWindow : public QMainWindow {
+  Q_OBJECT
+ public:
+  explicit MainWindow(const Shelf& shelf, QWidget* parent = nullptr);
+
+  /// Opens a rig file. On problems the open rig stays as it was and the drawer lists them.
+  bool openFile(const QString& path);
+  /// Starts from a rig as an unsaved, unnamed document.
+  void startFrom(const Rig& rig);
+
+  [[nodiscard]] RigDocument* document() { return m_document; }
+  [[nodiscard]] AnalysisFeed* feed() { return m_feed; }
+  [[nodiscard]] BenchFace* bench() { return m_bench; }
+  [[nodiscard]] Actions* actionSet() { return m_actions; }
+  [[nodiscard]] Look* look() { return &m_look; }
+
+  /// What to do with unsaved work; asked with a dialog unless a test answers.
+  enum class Unsaved { save, discard, cancel };
+  std::function<QString()> askOpenPath;
+  std::function<QString()> askSavePath;
+  std::function<Unsaved()> askUnsaved;
+
+ protected:
+  void closeEvent(QCloseEvent* event) override;
+  void dragEnterEvent(QDragEnterEvent* event) override;
+  void dropEvent(QDropEvent* event) override;
+
+ private:
+  void connectActions();
+  void applyLook();
+  void refreshTitle();
+  void refreshRecent();
+  bool save();
+  bool saveAs();
+  bool saveTo(const QString& path);
+  /// Whether the open rig may be let go of.
+  bool mayLeave();
+  void about();
+
+  Settings m_settings;
+  Look m_look;
+  RigDocument* m_document;
+  AnalysisFeed* m_feed;
+  Actions* m_actions;
+  TopBar* m_top;
+  BenchFace* m_bench;
+};
+
+}  // namespace grainwise::ui

@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/window/run_workbench.h"
+
+#include <QApplication>
+#include <QDir>
+#include <QFile>
+#include <QFileInfo>
+#include <QIcon>
+#include <QStandardPaths>
+#include <clocale>
+#include <cstdio>
+#include <memory>
+
+#include "core/io/rig_file.h"
+#include "core/io/shelf_file.h"
+#include "ui/window/main_window.h"
+#include "ui/window/settings.h"
+#include "ui/window/trace.h"
+
+namespace grainwise::ui {
+namespace {
+
+constexpr auto kNoDisplay =
+    "grainwise: there is no display to open the workbench on; "
+    "`grainwise report FILE` and `grainwise check FILE` work without one\n";
+
+bool hasDisplay() {
+  return !qEnvironmentVariableIsEmpty("DISPLAY") ||
+         !qEnvironmentVariableIsEmpty("WAYLAND_DISPLAY") ||
+         !qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM");
+}
+
+std::string resourceText(const char* name) {
+  QFile file{QLatin1String(name)};
+  return file.open(QIODevice::ReadOnly) ? file.readAll().toStdString() : std::string();
+}
+
+/// The generic shelf with the user's own laid over it. A faulty own shelf is said on stderr and left
+/// out; the file itself is not touched.
+Shelf loadShelf() {
+  const Shelf generic = readShelf(resourceText(":/shelf/generic.shelf.json")).value();
+  const QString own = QStandardPaths::locate(QStandardPaths::AppDataLocation,
+                                             QStringLiteral("my-parts.shelf.json"));
+  if (own.isEmpty()) return generic;
+  const auto mine = ::grainwise::loadShelf(own.toStdString());
+  if (mine) return merged(generic, *mine);
+  for (const Problem& problem : mine.error()) {
+    std::fprintf(stderr, "%s\n", describe(problem).c_str());
+  }
+  return generic;
+}
+
+void openFirst(MainWindow& window, const QStringList& arguments) {
+  if (arguments.size() > 1) {
+    window.openFile(arguments[1]);
+    return;
+  }
+  const QString last = Settings().lastFile();
+  if (!last.isEmpty() && QFileInfo::exists(last) && window.openFile(last)) return;
+  if (const auto sample = readRig(resourceText(":/sample-rigs/01-plain-winter.rig.json"))) {
+    window.startFrom(*sample);
+  }
+}
+
+}  // namespace
+
+int runWorkbench(int argc, char** argv) {
+  if (!hasDisplay()) {
+    std::fputs(kNoDisplay, stderr);
+    return 1;
+  }
+  QApplication::setOrganizationName(QStringLiteral("grainwise"));
+  QApplication::setApplicationName(QStringLiteral("grainwise"));
+  QApplication::setApplicationDisplayName(QStringLiteral("Grainwise"));
+  QApplication::setApplicationVersion(QStringLiteral(GRAINWISE_VERSION));
+  QApplication::setDesktopFileName(QStringLiteral("grainwise"));
+  QApplication::setStyle(QStringLiteral("Fusion"));
+  QApplication app(argc, argv);
+  std::setlocale(LC_NUMERIC, "C");
+  QApplication::setWindowIcon(QIcon(QStringLiteral(":/icons/grainwise.svg")));
+  MainWindow window(loadShelf());
+  openFirst(window, QApplication::arguments());
+  const auto trace = Trace::ifWanted(window);
+  window.show();
+  return QApplication::exec();
+}
+
+}  // namespace grainwise::ui

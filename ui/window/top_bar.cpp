@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/window/top_bar.h"
+
+#include <QAction>
+#include <QHBoxLayout>
+#include <QMenu>
+#include <QPainter>
+
+#include "ui/document/rig_document.h"
+#include "ui/text/words.h"
+#include "ui/window/pill_button.h"
+
+namespace grainwise::ui {
+namespace {
+
+void popUpUnder(PillButton* button, QMenu* menu) {
+  menu->popup(button->mapToGlobal(QPoint(0, button->height())));
+}
+
+QString unitsWords(DisplayUnits units) {
+  return QStringLiteral("%1 · %2 · %3")
+      .arg(units.metres ? QStringLiteral("m") : QStringLiteral("ft"),
+           units.grams ? QStringLiteral("g") : QStringLiteral("gr"),
+           units.celsius ? QStringLiteral("°C") : QStringLiteral("°F"));
+}
+
+}  // namespace
+
+TopBar::TopBar(Look* look, RigDocument* document, QMenu* menu, QMenu* units, QWidget* parent)
+    : QWidget(parent), m_look(look), m_document(document) {
+  auto* row = new QHBoxLayout(this);
+  row->setContentsMargins(8, 0, 8, 0);
+  row->setSpacing(4);
+  m_menu = new PillButton(look, PillButton::Form::plain, tr("Menu"), this);
+  m_menu->setObjectName(QStringLiteral("menuButton"));
+  m_menu->setToolTip(tr("Every action, with its key (F10)"));
+  row->addWidget(m_menu);
+  m_name = addSentence(QStringLiteral("nameSentence"));
+  m_rod = addSentence(QStringLiteral("rodSentence"));
+  m_water = addSentence(QStringLiteral("waterSentence"));
+  row->addStretch(1);
+  m_units = new PillButton(look, PillButton::Form::plain, unitsWords(look->units()), this);
+  m_units->setObjectName(QStringLiteral("unitsButton"));
+  m_units->setToolTip(tr("Feet or metres, grains or grams, Fahrenheit or Celsius"));
+  row->addWidget(m_units);
+
+  connect(m_menu, &PillButton::clicked, this, [this, menu] { popUpUnder(m_menu, menu); });
+  connect(m_units, &PillButton::clicked, this, [this, units] { popUpUnder(m_units, units); });
+  connect(m_name, &PillButton::clicked, this, &TopBar::nameRequested);
+  connect(m_rod, &PillButton::clicked, this, &TopBar::rodRequested);
+  connect(m_water, &PillButton::clicked, this, &TopBar::waterRequested);
+  connect(document, &RigDocument::rigChanged, this, &TopBar::refresh);
+  connect(document, &RigDocument::fileChanged, this, &TopBar::refresh);
+  connect(look, &Look::changed, this, &TopBar::refresh);
+  refresh();
+}
+
+PillButton* TopBar::addSentence(const QString& objectName) {
+  auto* sentence = new PillButton(m_look, PillButton::Form::sentence, QString(), this);
+  sentence->setObjectName(objectName);
+  static_cast<QHBoxLayout*>(layout())->addWidget(sentence);
+  return sentence;
+}
+
+void TopBar::addActionButton(QAction* action, const QString& words) {
+  auto* button = new PillButton(m_look, PillButton::Form::plain, words, this);
+  button->setAccessibleName(action->text());
+  const auto follow = [action, button] {
+    button->setEnabled(action->isEnabled());
+    button->setToolTip(action->toolTip() + QStringLiteral(" (") +
+                       action->shortcut().toString(QKeySequence::NativeText) + QStringLiteral(")"));
+  };
+  follow();
+  connect(action, &QAction::changed, button, follow);
+  connect(button, &PillButton::clicked, action, &QAction::trigger);
+  auto* row = static_cast<QHBoxLayout*>(layout());
+  row->insertWidget(row->indexOf(m_units), button);
+}
+
+void TopBar::refresh() {
+  const Rig& rig = *m_document->shown();
+  const QString name = rig.name.empty() ? tr("unnamed rig") : QString::fromStdString(rig.name);
+  m_name->setText(m_document->isModified() ? tr("%1, not saved").arg(name) : name);
+  m_rod->setText(rodSentence(rig, m_look->units()));
+  m_water->setText(waterSentence(rig, m_look->units()));
+  m_name->setToolTip(tr("%1. Click to rename.").arg(m_name->text()));
+  m_rod->setToolTip(tr("Rod: %1. Click to change.").arg(m_rod->text()));
+  m_water->setToolTip(tr("Water: %1. Click to change.").arg(m_water->text()));
+  for (PillButton* b : {m_name, m_rod, m_water}) {
+    b->setAccessibleName(b->text());
+    b->updateGeometry();
+  }
+  m_units->setText(unitsWords(m_look->units()));
+  m_units->setAccessibleName(tr("Units: %1").arg(m_units->text()));
+  m_units->updateGeometry();
+  update();
+}
+
+void TopBar::paintEvent(QPaintEvent*) {
+  QPainter(this).fillRect(rect(), m_look->colours().band);
+}
+
+}  // namespace grainwise::ui

@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QWidget>
+
+#include "ui/theme/look.h"
+
+class QAction;
+class QMenu;
+
+namespace grainwise::ui {
+
+class PillButton;
+class RigDocument;
+
+/// The band at the top: menu, the rig's name with its unsaved mark, the rod and the water as two
+/// sentences that open their panels; at the right end undo, redo, units, type size.
+class TopBar : public QWidget {
+  Q_OBJECT
+ public:
+  TopBar(Look* look, RigDocument* document, QMenu* menu, QMenu* units, QWidget* parent = nullptr);
+
+  /// A button at the right end that does what `action` does, in the short words given.
+  void addActionButton(QAction* action, const QString& words);
+
+ Q_SIGNALS:
+  void nameRequested();
+  void rodRequested();
+  void waterRequested();
+
+ protected:
+  void paintEvent(QPaintEvent* event) override;
+
+ private:
+  PillButton* addSentence(const QString& objectName);
+  void refresh();
+
+  Look* m_look;
+  RigDocument* m_document;
+  PillButton* m_menu;
+  PillButton* m_name;
+  PillButton* m_rod;
+  PillButton* m_water;
+  PillButton* m_units;
+};
+
+}  // namespace grainwise::ui
