@@ -102,10 +102,17 @@ Problems inFileOrder(const JsonText& text, std::vector<JsonText::Find> finds, co
   }
   std::stable_sort(finds.begin(), finds.end(),
                    [](const auto& a, const auto& b) { return a.offset < b.offset; });
+  const bool more = finds.size() > kMostFinds;
+  if (more) finds.erase(finds.begin() + static_cast<std::ptrdiff_t>(kMostFinds), finds.end());
   Problems all;
   for (JsonText::Find& find : finds) {
     find.problem.file = file;
     all.push_back(std::move(find.problem));
+  }
+  if (more) {
+    all.push_back({file, all.back().line, "",
+                   "more is wrong than these " + std::to_string(kMostFinds) + " problems",
+                   "mend them first"});
   }
   return all;
 }

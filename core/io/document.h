@@ -35,7 +35,8 @@ inline Problems agreement(const Part& part, const Problems& known, const Unread&
   return agreement(part, "", known, unread);
 }
 
-/// All finds in the order of the file, with lines and file name.
+/// All finds in the order of the file, with lines and file name; the first kMostFinds and a word
+/// that there are more where there are.
 Problems inFileOrder(const JsonText& text, std::vector<JsonText::Find> finds, const Problems& rules,
                      const std::string& file);
 
@@ -75,6 +76,7 @@ Result<T> valueOf(const JsonText& text, const std::string& file) {
   }
   describeFields(reader, value);
   reader.keepUnknown();
+  if (reading.full()) return tl::unexpected(inFileOrder(text, reading.finds, {}, file));
   Problems rules = rulesOf(value, reading.unread);
   for (Problem& p : agreement(value, rules, reading.unread)) rules.push_back(std::move(p));
   if (reading.finds.empty() && rules.empty()) return value;

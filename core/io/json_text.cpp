@@ -208,6 +208,7 @@ class Builder {
   }
 
   void blame(std::string at, std::size_t offset, std::string what, std::string fix) {
+    if (m_out.finds.size() > kMostFinds && !m_out.broken) return;
     m_out.finds.push_back({{"", m_line, std::move(at), std::move(what), std::move(fix)},
                            static_cast<std::uint32_t>(offset)});
   }

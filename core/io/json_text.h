@@ -15,6 +15,9 @@
 /// typed. Every file of ours is read through this and nothing else.
 namespace grainwise {
 
+/// Of one text at most so many problems are told; a hostile one could hold millions.
+inline constexpr std::size_t kMostFinds = 1000;
+
 enum class JsonKind : std::uint8_t { null, boolean, number, text, array, object };
 
 /// "a number", "text", "a list": what the user calls it.

@@ -20,6 +20,8 @@ struct Reading {
   std::vector<JsonText::Find> finds;
   Unread unread;
 
+  /// More is wrong than will be told: the rest need not be read.
+  [[nodiscard]] bool full() const { return finds.size() > kMostFinds; }
   void blame(const JsonValue& at, const std::string& pointer, std::string what, std::string fix) {
     finds.push_back({{"", at.line, pointer, std::move(what), std::move(fix)}, at.begin});
     unread.add(pointer);
@@ -132,12 +134,12 @@ class ObjectReader {
     if (json->kind != JsonKind::array) {
       return wrongKind(*json, key, "give a list of objects, [ ... ]", required);
     }
-    values.resize(json->children.size());
-    for (std::size_t i = 0; i < values.size(); ++i) {
+    for (std::size_t i = 0; i < json->children.size() && !m_reading.full(); ++i) {
       const std::string pointer = m_at + "/" + key + "/" + std::to_string(i);
       const JsonValue& one = json->children[i];
+      T& value = values.emplace_back();
       if (one.kind == JsonKind::object) {
-        below(one, pointer, values[i]);
+        below(one, pointer, value);
       } else {
         m_reading.blame(one, pointer, std::string("this entry is ") + wordFor(one.kind),
                         "give an object, { ... }");
