@@ -90,9 +90,7 @@ std::string totalsLines(const Analysis& analysis) {
   std::string text = "Rear of head to fly: " + ft(totals.length) + " ft, " + gr(totals.mass) +
                      " gr, centre of mass at " + roundFeetText(totals.centreOfMass.feet()) + " ft\n";
   if (totals.head > Grains(0)) {
-    text += "Head " + gr(totals.head) + " gr, head and tip " + gr(totals.headAndTip) + " gr";
-    if (totals.first30ft) text += ", front 30 ft of head " + gr(*totals.first30ft) + " gr";
-    text += "\n";
+    text += "Head " + gr(totals.head) + " gr, head and tip " + gr(totals.headAndTip) + " gr\n";
   }
   return text;
 }
@@ -124,7 +122,7 @@ std::string junctionsTable(const Rig& rig, const Analysis& analysis) {
          indented(alignedTable(rows, "rllrl"));
 }
 
-/// One reading: what, its figure, its verdict (may be empty).
+/// Rows of readings: what, its figure, its verdict (may be empty).
 void addRodRows(Rows& rows, const RodFit& rod) {
   if (rod.head && rod.window) {
     const std::string source = rod.windowFromLineNumber ? " (by line number)" : "";
@@ -169,6 +167,7 @@ void addFlyRows(Rows& rows, const FlyFit& fly) {
   }
 }
 
+/// The association's table is a reference line for single-hand rods, never a verdict.
 void addReferenceRows(Rows& rows, const Analysis& analysis) {
   if (analysis.singleHandRow && analysis.totals.first30ft) {
     const auto& row = *analysis.singleHandRow;

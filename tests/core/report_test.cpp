@@ -243,6 +243,14 @@ TEST_CASE("The text report says what was scaled and by how much") {
   CHECK(text.find("Scaled: Ten feet by 1.0200 to its weighed 112 gr\n") != std::string::npos);
 }
 
+TEST_CASE("The front thirty feet are spoken of in text only where the line-number table speaks") {
+  Rig rig = onRod(rigOf({head({floating(30, 4.8)}, Style::singleHand), fly(1)}), 9, 5, 1);
+  CHECK(reportText(rig, analyse(rig)).find("front 30 ft 144 gr, table 134-146") !=
+        std::string::npos);
+  rig.rod->hands = 2;
+  CHECK(reportText(rig, analyse(rig)).find("front 30 ft") == std::string::npos);
+}
+
 TEST_CASE("A caution about a heavy tip stands only where something sinks") {
   const auto count = [](const Rig& rig) { return words::cautions(rig, analyse(rig)).size(); };
   CHECK(count(plainWinter()) == 4);
