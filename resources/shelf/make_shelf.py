@@ -56,21 +56,20 @@ def text_of(value):
 
 
 def part_lines(part):
-    """A part as it stands in a file: its own members on the first lines, then a line a section."""
-    head = {k: v for k, v in part.items() if k != "sections"}
-    if "sections" not in part:
-        return ["    " + text_of(head)]
-    first = "    " + text_of(head)[:-2] + ","
-    rows = ["        " + text_of(s) for s in part["sections"]]
-    return [first, '      "sections": [', *(r + "," for r in rows[:-1]), rows[-1], "      ] }"]
+    """A part as the program itself writes it: a line a member, and a line a section."""
+    lines = []
+    for key, value in part.items():
+        if key == "sections":
+            rows = ",\n".join("        " + text_of(section) for section in value)
+            lines.append(f'      "sections": [\n{rows}\n      ]')
+        else:
+            lines.append(f'      "{key}": {text_of(value)}')
+    return "    {\n" + ",\n".join(lines) + "\n    }"
 
 
 def document(parts):
-    lines = ["{", '  "format": "grainwise-shelf",', '  "version": 1,', '  "parts": [']
-    for i, part in enumerate(parts):
-        rows = part_lines(part)
-        lines += rows[:-1] + [rows[-1] + ("," if i + 1 < len(parts) else "")]
-    return "\n".join(lines + ["  ]", "}"]) + "\n"
+    return ('{\n  "format": "grainwise-shelf",\n  "version": 1,\n  "parts": [\n'
+            + ",\n".join(part_lines(part) for part in parts) + "\n  ]\n}\n")
 
 
 # ---- parts and sections -----------------------------------------------------------------------
