@@ -4,6 +4,7 @@
 #include <QAreaSeries>
 #include <QChart>
 #include <QChartView>
+#include <QGraphicsLayout>
 #include <QKeyEvent>
 #include <QLineSeries>
 #include <QMouseEvent>
@@ -21,7 +22,7 @@ namespace grainwise::ui {
 namespace {
 constexpr int kHeight = 150;
 constexpr int kTop = 26;
-constexpr int kBottom = 10;
+constexpr int kBottom = 14;
 constexpr double kStep_ft = 0.5;
 constexpr double kFineStep_ft = 0.1;
 /// Rows beyond which the curve between two rows is finer than a pixel.
@@ -133,6 +134,9 @@ void ProfileChart::place() {
   m_view->setGeometry(rect());
   m_overlay->setGeometry(rect());
   m_chart->setPlotArea(plotArea());
+  // A new plot area reaches the axes only with the next layout: now, or they lag one resize behind.
+  m_chart->layout()->invalidate();
+  m_chart->layout()->activate();
   m_feet->setRange(m_ruler->from().feet(), m_ruler->to().feet());
   m_overlay->update();
 }

@@ -30,8 +30,9 @@ ProblemPanel::ProblemPanel(Look* look, QWidget* parent) : QWidget(parent), m_loo
   scroll->setWidgetResizable(true);
   scroll->setFrameShape(QFrame::NoFrame);
   scroll->setWidget(m_list);
-  scroll->viewport()->setAutoFillBackground(false);
+  // A scroll area makes its widget fill itself; the drawer's ground shall show.
   m_list->setAutoFillBackground(false);
+  scroll->viewport()->setAutoFillBackground(false);
   column->addWidget(m_title);
   column->addWidget(scroll, 1);
   connect(look, &Look::changed, this, &ProblemPanel::applyLook);

@@ -39,6 +39,7 @@ WhyPanel::WhyPanel(Look* look, AnalysisFeed* feed, QWidget* parent)
   scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   scroll->setAccessibleName(tr("Why"));
   scroll->setWidget(inside);
+  // A scroll area makes its widget fill itself; the drawer's ground shall show.
   inside->setAutoFillBackground(false);
   scroll->viewport()->setAutoFillBackground(false);
   auto* column = new QVBoxLayout(this);

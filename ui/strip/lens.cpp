@@ -109,12 +109,10 @@ void Lens::paintEvent(QPaintEvent*) {
   p.drawRoundedRect(card, 8, 8);
   if (m_rig == nullptr) return;
   p.setClipRect(card.adjusted(2, 2, -2, -2));
-  p.setFont(m_look->font(kType));
   for (std::size_t i = 0; i < m_rig->parts.size(); ++i) {
     const QRectF box = boxOf(i);
     if (box.right() < 0) continue;
-    const Part& part = m_rig->parts[i];
-    const Silhouette shape = silhouetteOf(part, m_analysis->profile, i);
+    const Silhouette shape = silhouetteOf(m_rig->parts[i], m_analysis->profile, i);
     if (shape.isFly) {
       paintFly(p, box, shape, c);
     } else {
@@ -125,27 +123,33 @@ void Lens::paintEvent(QPaintEvent*) {
       p.setBrush(Qt::NoBrush);
       p.drawRoundedRect(box.adjusted(1, 3, -1, -1), 4, 4);
     }
-    if (i < m_first) continue;
-    p.setPen(c.ink);
-    QRectF words(box.left(), m_look->px(28), std::max(box.width(), 20.0), m_look->px(22));
+  }
+  paintWords(p, card.right() - 8);
+}
+
+/// Under each part what it is, as far as there is room; the fly's words stand at the right edge and
+/// reach back to the last words before them.
+void Lens::paintWords(QPainter& p, double right) const {
+  p.setFont(m_look->font(kType));
+  p.setPen(m_look->colours().ink);
+  const QFontMetrics metrics = p.fontMetrics();
+  double taken = kMargin;
+  const double top = m_look->px(28);
+  for (std::size_t i = m_first; i < m_rig->parts.size(); ++i) {
+    const Part& part = m_rig->parts[i];
+    const bool fly = part.kind == PartKind::fly;
+    const QRectF box = boxOf(i);
+    const double room = fly ? right - taken - 10 : box.width();
     QString text = shortWords(part, m_look->units());
-    if (shape.isFly) {
-      // The fly's words may reach back over its leader, to the right edge.
-      words = QRectF(kMargin, words.top(), card.right() - kMargin - 8, words.height());
-      double taken = kMargin;
-      for (std::size_t k = m_first; k < i; ++k) taken = std::max(taken, boxOf(k).left());
-      const double room = card.right() - 8 - taken;
-      if (p.fontMetrics().horizontalAdvance(text) > room) {
-        text = massText(part.fly->wetMass(), m_look->units());
-      }
-      p.drawText(words, Qt::AlignRight | Qt::AlignVCenter, text);
-      continue;
+    if (metrics.horizontalAdvance(text) > room) {
+      text = fly ? massText(part.fly->wetMass(), m_look->units())
+                 : lengthText(part.length(), m_look->units());
     }
-    if (p.fontMetrics().horizontalAdvance(text) > words.width()) {
-      text = lengthText(part.length(), m_look->units());
-    }
-    if (p.fontMetrics().horizontalAdvance(text) > words.width()) continue;
-    p.drawText(words, Qt::AlignCenter, text);
+    const double wide = metrics.horizontalAdvance(text);
+    if (wide > room) continue;
+    const double left = fly ? right - wide : box.center().x() - wide / 2;
+    p.drawText(QRectF(left, top, wide + 1, m_look->px(22)), Qt::AlignVCenter, text);
+    taken = left + wide;
   }
 }
 

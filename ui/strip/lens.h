@@ -47,6 +47,7 @@ class Lens : public QWidget {
  private:
   [[nodiscard]] std::optional<std::size_t> partAt(const QPointF& at) const;
   [[nodiscard]] double x(double station_ft) const;
+  void paintWords(QPainter& p, double right) const;
 
   Look* m_look;
   const Rig* m_rig = nullptr;

@@ -87,6 +87,8 @@ void NumberField::refreshText() {
 
 void NumberField::setDerived(const QString& words) { m_edit->setPlaceholderText(words); }
 
+void NumberField::setNameVisible(bool visible) { m_name->setVisible(visible); }
+
 QString NumberField::error() const { return m_error->text(); }
 
 void NumberField::setError(const QString& words) {

@@ -30,6 +30,9 @@ class NumberField : public QWidget {
   /// Whether emptying the field is allowed (`cleared`), else it is an error like any other.
   void setOptional(bool optional) { m_optional = optional; }
 
+  /// In a table only the first row carries the names on screen; the ear hears them in every row.
+  void setNameVisible(bool visible);
+
   [[nodiscard]] QLineEdit* edit() const { return m_edit; }
   [[nodiscard]] QString error() const;
   void setError(const QString& words);

@@ -81,7 +81,6 @@ void PartEditor::rebuild() {
   m_rows.clear();
   m_fill.clear();
   m_inside = new QWidget;
-  m_inside->setAutoFillBackground(false);
   auto* column = new QVBoxLayout(m_inside);
   column->setContentsMargins(0, 6, 8, 6);
   column->setSpacing(8);
@@ -106,6 +105,8 @@ void PartEditor::rebuild() {
   }
   column->addStretch(1);
   m_scroll->setWidget(m_inside);
+  // A scroll area makes its widget fill itself; the drawer's ground shall show.
+  m_inside->setAutoFillBackground(false);
   refresh();
 }
 

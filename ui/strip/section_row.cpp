@@ -134,6 +134,7 @@ SectionRow::SectionRow(Look* look, QGridLayout* grid, int row, KnownBy known, QW
 NumberField* SectionRow::addField(const QString& name, Measure measure, const Limit& limit) {
   auto* field = new NumberField(m_look, name, measure, limit, m_parent);
   field->setFixedWidth(m_look->px(kFieldWidth));
+  field->setNameVisible(m_row == 0);
   return field;
 }
 
@@ -142,7 +143,7 @@ NumberField* SectionRow::addAlong(QGridLayout* grid, const QString& name, Measur
                                   const Limit& limit, const char* key,
                                   std::optional<Along<Q>> Section::*member, int column) {
   NumberField* rod = addField(name, measure, limit);
-  NumberField* fly = addField(tr("to, at the fly end"), measure, limit);
+  NumberField* fly = addField(tr("to"), measure, limit);
   fly->setOptional(true);
   rod->setObjectName(QStringLiteral("section%1_%2").arg(m_row).arg(QLatin1String(key)));
   fly->setObjectName(rod->objectName() + QStringLiteral("_fly"));

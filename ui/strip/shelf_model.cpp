@@ -14,19 +14,20 @@ namespace {
 constexpr int kCardWidth = 232;
 constexpr int kCardHeight = 62;
 constexpr double kShapeWidth = 58;
-constexpr double kLongest_ft = 40;
 }  // namespace
 
 void ShelfModel::setParts(std::vector<Part> parts) {
   beginResetModel();
   m_cards.clear();
   m_heaviest = 1;
+  m_longest = 1;
   for (Part& part : parts) {
     Rig alone;
     alone.parts.push_back(part);
     const MassProfile profile = massProfile(alone);
     Silhouette shape = silhouetteOf(part, profile, 0);
     m_heaviest = std::max(m_heaviest, shape.heaviest());
+    m_longest = std::max(m_longest, part.length().value());
     m_cards.push_back({std::move(part), std::move(shape), profile.places.front().mass()});
   }
   endResetModel();
@@ -104,8 +105,8 @@ void ShelfCardPainter::paint(QPainter* p, const QStyleOptionViewItem& option,
   if (shape.isFly) {
     paintFly(*p, place, shape, c);
   } else {
-    // To scale within the shelf: forty feet are the whole width, longer parts fill it.
-    const double share = std::clamp(part.length().value() / kLongest_ft, 0.2, 1.0);
+    // To scale among the cards shown: the longest fills the place.
+    const double share = std::max(0.1, part.length().value() / m_model->longest());
     place.setWidth(most * share);
     place.moveLeft(card.left() + m_look->px(8) + (most - place.width()) / 2);
     paintLine(*p, place, shape, m_look->px(34) / std::max(m_model->heaviest(), 12.0), c);

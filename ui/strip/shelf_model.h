@@ -24,6 +24,8 @@ class ShelfModel : public QAbstractListModel {
   [[nodiscard]] QString figures(int row) const;
   /// Heaviest foot of all cards, for one scale.
   [[nodiscard]] double heaviest() const { return m_heaviest; }
+  /// Longest of all cards, in feet.
+  [[nodiscard]] double longest() const { return m_longest; }
 
   [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
   [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
@@ -41,6 +43,7 @@ class ShelfModel : public QAbstractListModel {
   Look* m_look;
   std::vector<Card> m_cards;
   double m_heaviest = 1;
+  double m_longest = 1;
 };
 
 /// Paints a card: silhouette, name, figures.

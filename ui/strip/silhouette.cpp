@@ -24,13 +24,28 @@ double hatchDistance(double rate) {
   return kWideHatch + (kTightHatch - kWideHatch) * share;
 }
 
-QPolygonF outline(const QRectF& box, const Silhouette::Piece& piece, double pixelsPerGrain) {
-  const double x0 = box.left() + box.width() * piece.from;
-  const double x1 = box.left() + box.width() * piece.to;
+/// Pieces in a row that are drawn as one: same kind of filling, no step between them.
+bool continues(const Silhouette::Piece& a, const Silhouette::Piece& b) {
+  return a.sinks == b.sinks && a.rate == b.rate && a.nylon == b.nylon &&
+         std::abs(a.flyMass - b.rodMass) < 1e-6 * (1 + a.flyMass);
+}
+
+QPolygonF outline(const QRectF& box, const Silhouette& s, std::size_t first, std::size_t last,
+                  double pixelsPerGrain) {
+  QPolygonF upper;
+  QPolygonF lower;
   const double y = box.center().y();
-  const double a = std::max(kThinnest, piece.rodMass * pixelsPerGrain) / 2;
-  const double b = std::max(kThinnest, piece.flyMass * pixelsPerGrain) / 2;
-  return QPolygonF({QPointF(x0, y - a), QPointF(x1, y - b), QPointF(x1, y + b), QPointF(x0, y + a)});
+  const auto add = [&](double share, double mass) {
+    const double x = box.left() + box.width() * share;
+    const double half = std::max(kThinnest, mass * pixelsPerGrain) / 2;
+    upper.append(QPointF(x, y - half));
+    lower.prepend(QPointF(x, y + half));
+  };
+  for (std::size_t i = first; i <= last; ++i) {
+    add(s.pieces[i].from, s.pieces[i].rodMass);
+    add(s.pieces[i].to, s.pieces[i].flyMass);
+  }
+  return upper + lower;
 }
 
 void hatch(QPainter& p, const QPolygonF& shape, double rate, const Colours& colours) {
@@ -105,8 +120,12 @@ Silhouette silhouetteOf(const Part& part) {
 void paintLine(QPainter& p, const QRectF& box, const Silhouette& s, double pixelsPerGrain,
                const Colours& c) {
   p.setRenderHint(QPainter::Antialiasing);
-  for (const Silhouette::Piece& piece : s.pieces) {
-    const QPolygonF shape = outline(box, piece, pixelsPerGrain);
+  for (std::size_t first = 0; first < s.pieces.size();) {
+    std::size_t last = first;
+    while (last + 1 < s.pieces.size() && continues(s.pieces[last], s.pieces[last + 1])) ++last;
+    const Silhouette::Piece& piece = s.pieces[first];
+    const QPolygonF shape = outline(box, s, first, last, pixelsPerGrain);
+    first = last + 1;
     if (piece.nylon) {
       p.setPen(Qt::NoPen);
       p.setBrush(c.slate);

@@ -3,11 +3,14 @@
 
 #include <QWidget>
 
+class QPainter;
+
 namespace grainwise::ui {
 
 class StripView;
 
-/// Lies over the blocks and takes no mouse: the pinned cursor and the dotted lines down from the tags.
+/// Lies over the blocks and takes no mouse: the pinned cursor, the dotted lines down from the
+/// tags, and the mark that says that the running line is cut short.
 class StripOverlay : public QWidget {
   Q_OBJECT
  public:
@@ -17,6 +20,8 @@ class StripOverlay : public QWidget {
   void paintEvent(QPaintEvent* event) override;
 
  private:
+  void paintBreak(QPainter& p) const;
+
   StripView* m_strip;
 };
 

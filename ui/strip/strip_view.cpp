@@ -21,7 +21,7 @@
 
 namespace grainwise::ui {
 namespace {
-constexpr int kHeight = 190;
+constexpr int kHeight = 204;
 constexpr int kTagRow = 32;
 constexpr int kRuleHeight = 34;
 constexpr int kLeft = 64;
@@ -63,19 +63,19 @@ StripView::StripView(Look* look, RigDocument* document, AnalysisFeed* feed, Rule
   layOut(false);
 }
 
-QSize StripView::minimumSizeHint() const { return {400, m_look->px(kHeight - 24)}; }
+QSize StripView::minimumSizeHint() const { return {400, m_look->px(kHeight - 4)}; }
 
 QSize StripView::sizeHint() const { return {1366, m_look->px(kHeight)}; }
 
 double StripView::rulerTop() const { return height() - m_look->px(kRuleHeight); }
 
-double StripView::middle() const {
-  return (m_look->px(kTagRow) + rulerTop()) / 2.0 - (m_lens->isVisible() ? m_look->px(14) : 0);
+double StripView::lineBottom() const {
+  return m_lens->isHidden() ? rulerTop() - 8 : rulerTop() - m_lens->wantedHeight() - 8;
 }
 
-double StripView::halfHeight() const {
-  return std::min(middle() - m_look->px(kTagRow) - 2, rulerTop() - middle() - 8);
-}
+double StripView::middle() const { return (m_look->px(kTagRow) + lineBottom()) / 2.0; }
+
+double StripView::halfHeight() const { return middle() - m_look->px(kTagRow) - 2; }
 
 void StripView::layOut(bool slide) {
   const Rig& rig = *m_feed->rig();
@@ -166,7 +166,7 @@ void StripView::fitBlocks(bool slide) {
   for (std::size_t i = 0; i < count; ++i) {
     Block::Picture picture;
     picture.shape = silhouetteOf(rig.parts[i], a.profile, i);
-    picture.caption = partWords(rig.parts[i], m_look->units());
+    picture.caption = captionWords(rig.parts[i], m_look->units());
     picture.line = lineBox(i);
     picture.pixelsPerGrain = m_pixelsPerGrain;
     const double tall = picture.shape.heaviest() * m_pixelsPerGrain;
@@ -180,7 +180,7 @@ void StripView::fitBlocks(bool slide) {
       if (j.flySide == i) spoken += QStringLiteral(", ") + junctionSpoken(j, rig);
     }
     block->setAccessibleName(spoken);
-    block->setToolTip(picture.caption);
+    block->setToolTip(partWords(rig.parts[i], m_look->units()));
     block->setSelected(m_selected == i);
     block->setPicture(picture);
     block->moveTo(hitBox(i), slides);
@@ -197,7 +197,7 @@ void StripView::fitTabOrder() {
 }
 
 void StripView::fitLens() {
-  if (!m_lens->isVisible()) return;
+  if (m_lens->isHidden()) return;
   const double foot = std::max<double>(kLensZoom * m_ruler->pixelsPerFoot(), m_look->px(kLensFoot));
   const int wide = m_lens->wantedWidth(foot);
   const int tall = m_lens->wantedHeight();
@@ -215,11 +215,11 @@ void StripView::fitCaptions() {
   std::vector<QRectF> taken;
   for (Block* block : m_blocks) taken.push_back(QRectF(block->picture().line.left(), middle() - std::max(6.0, block->picture().shape.heaviest() * m_pixelsPerGrain / 2),
                                                        block->picture().line.width(), std::max(12.0, block->picture().shape.heaviest() * m_pixelsPerGrain)));
-  if (m_lens->isVisible()) taken.push_back(QRectF(m_lens->geometry()));
+  if (!m_lens->isHidden()) taken.push_back(QRectF(m_lens->geometry()));
   for (qsizetype i = 0; i < m_blocks.size(); ++i) {
     const Block::Picture& picture = m_blocks[i]->picture();
     if (picture.captionInside) continue;
-    if (m_lens->isVisible() && std::size_t(i) >= m_lens->firstPart()) continue;
+    if (!m_lens->isHidden() && std::size_t(i) >= m_lens->firstPart()) continue;
     const bool running = rig.parts[std::size_t(i)].kind == PartKind::runningLine;
     QString words = picture.caption;
     if (running) words = metrics.elidedText(words, Qt::ElideRight, int(picture.line.width()) - 4);
@@ -311,18 +311,6 @@ void StripView::paintRule(QPainter& p) const {
   }
 }
 
-void StripView::paintRunningLineBreak(QPainter& p) const {
-  const Rig& rig = *m_feed->rig();
-  if (rig.parts.empty() || rig.parts.front().kind != PartKind::runningLine) return;
-  // The running line is far longer than its place: a break mark says so.
-  const double x = m_ruler->left() - 34;
-  const Colours& c = m_look->colours();
-  p.setPen(QPen(c.slate, 2));
-  for (const double dx : {0.0, 6.0}) {
-    p.drawLine(QPointF(x + dx + 3, middle() - 8), QPointF(x + dx - 3, middle() + 8));
-  }
-}
-
 void StripView::paintEmpty(QPainter& p) const {
   const Colours& c = m_look->colours();
   struct Place {
@@ -357,7 +345,6 @@ void StripView::paintEvent(QPaintEvent*) {
     paintEmpty(p);
     return;
   }
-  paintRunningLineBreak(p);
   p.setFont(m_look->font(kCaptionType));
   p.setPen(c.ink);
   for (const Caption& caption : m_captions) p.drawText(caption.box, Qt::AlignCenter, caption.words);

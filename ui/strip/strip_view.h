@@ -89,11 +89,11 @@ class StripView : public QWidget {
   Block* newBlock();
   [[nodiscard]] QRectF lineBox(std::size_t part) const;
   [[nodiscard]] QRect hitBox(std::size_t part) const;
+  [[nodiscard]] double lineBottom() const;
   [[nodiscard]] double middle() const;
   [[nodiscard]] double rulerTop() const;
   [[nodiscard]] double halfHeight() const;
   void paintRule(QPainter& p) const;
-  void paintRunningLineBreak(QPainter& p) const;
   void paintEmpty(QPainter& p) const;
 
   void startDrag(std::size_t index);

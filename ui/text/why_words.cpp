@@ -3,6 +3,7 @@
 
 #include <QCoreApplication>
 #include <QLocale>
+#include <cmath>
 
 #include "ui/text/quantities.h"
 
@@ -29,7 +30,7 @@ WhyWords whyHinge(const Rig& rig, const Analysis& a, const Conditions& c, Displa
   if (a.worstJunction) {
     const Junction& j = a.junctions[*a.worstJunction];
     why.figures.append(tr("A small pulse at that joint sends back %1 % of itself; no loss of a whole loop "
-                          "follows from that.").arg(num(100 * j.echo, 0)));
+                          "follows from that.").arg(num(100 * std::abs(j.echo), 0)));
   }
   why.formula = {tr("Ratio = mean of the %1 on the fly side / mean of the %1 on the rod side, shorter where the "
                     "line is shorter, loops not counted.").arg(lengthText(c.junctions.window, units)),

@@ -331,6 +331,14 @@ QString partWords(const Part& part, DisplayUnits units) {
   return tr("%1 %2").arg(kindWords(part.kind), lengthText(part.length(), units));
 }
 
+QString captionWords(const Part& part, DisplayUnits units) {
+  if (part.kind != PartKind::runningLine || part.sections.empty()) return partWords(part, units);
+  const Section& first = part.sections.front();
+  const SectionProperties is = sectionProperties(first, part.kind, 1.0);
+  const QString diameter = diameterText(is.diameterRodEnd, units);
+  return first.material ? tr("mono %1").arg(diameter) : tr("coated %1").arg(diameter);
+}
+
 QString partSpoken(const Part& part) {
   if (part.kind == PartKind::fly) {
     const QString mass = part.fly ? plain(part.fly->wetMass().value(), 1) : QStringLiteral("0");

@@ -34,6 +34,8 @@ QString kindWords(PartKind kind);    ///< "running line"
 QString styleWords(Style style);     ///< "short head"
 /// A part in a few words: its name, else what it is: "leader 4 ft", "leech 33", "mono 0.024".
 QString partWords(const Part& part, DisplayUnits units);
+/// The same where there is little room: "mono 0.024 in" for a running line.
+QString captionWords(const Part& part, DisplayUnits units);
 /// A part for the ear: "tip, 10 feet, 11 grains a foot".
 QString partSpoken(const Part& part);
 

@@ -65,6 +65,8 @@ MainWindow::MainWindow(const Shelf& shelf, QWidget* parent) : QMainWindow(parent
   m_top = new TopBar(&m_look, m_document, m_actions->menu(), m_actions->unitsMenu(), whole);
   m_top->addActionButton(m_actions->undo, tr("Undo"));
   m_top->addActionButton(m_actions->redo, tr("Redo"));
+  m_top->addActionButton(m_actions->smaller, tr("A−"));
+  m_top->addActionButton(m_actions->larger, tr("A+"));
   column->addWidget(m_top);
   auto* scroll = new QScrollArea(whole);
   scroll->setWidgetResizable(true);

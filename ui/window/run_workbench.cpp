@@ -13,6 +13,8 @@
 
 #include "core/io/rig_file.h"
 #include "core/io/shelf_file.h"
+#include "ui/strip/strip_view.h"
+#include "ui/window/bench_face.h"
 #include "ui/window/main_window.h"
 #include "ui/window/settings.h"
 #include "ui/window/trace.h"
@@ -82,6 +84,7 @@ int runWorkbench(int argc, char** argv) {
   openFirst(window, QApplication::arguments());
   const auto trace = Trace::ifWanted(window);
   window.show();
+  window.bench()->strip()->setFocus();
   return QApplication::exec();
 }
 
