@@ -1,0 +1,189 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/air/rolling_loop.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <numbers>
+
+#include "core/numerics/ode.h"
+
+namespace grainwise {
+namespace {
+
+using std::numbers::pi;
+
+constexpr double kSamePlace_m = 1e-9;
+constexpr double kStepShare = 0.2;    // of the length over which the speed changes e-fold
+constexpr double kMostSteps = 20000;  // a fly of 0.001 gr behind the largest drag takes 4000
+constexpr double kStallShare = 0.05;  // of u0 - v: below it the leg is said to have stopped
+constexpr double kBendShadow = 0.29;  // of D d: line of the leg that the bend already counts
+constexpr double kBendForm = 0.6 / 6.0;
+
+/// V after the loop has passed a point mass that leaves `kept` of the leg: the limit of a short
+/// heavy piece, dV/ds = u - v over s = ln(1/kept)/2 with vz as it is.
+double pastPointMass(double V, double vz, double v, double kept) {
+  constexpr double kStep = 0.1;
+  const double whole = -0.5 * std::log(kept);
+  const int steps = static_cast<int>(std::ceil(whole / kStep));
+  std::array<double, 1> y{V};
+  for (int i = 0; i < steps; ++i) {
+    y = numerics::rk4(y, whole / steps, [&](double, const std::array<double, 1>& at) {
+      return std::array<double, 1>{std::sqrt(at[0] * at[0] - vz * vz) - v};
+    });
+  }
+  return y[0];
+}
+
+}  // namespace
+
+RollingLoop::RollingLoop(const AirLine& line, const LoopShape& shape, const LoopDrag& strongest,
+                         double mark_m, double coarsestStep_m)
+    : m_shape(shape), m_length_m(line.length_m()), m_nylon_m(line.nylon_m) {
+  m_start_m = std::max(0.0, m_length_m - shape.rodLeg_m - pi * shape.loop_m / 4.0);
+  build(line, strongest, mark_m, coarsestStep_m);
+}
+
+RollingLoop::Node RollingLoop::nodeAt(const AirPiece& piece, double x_m, double leg_kg,
+                                      double shadow_m2) const {
+  const double diameter_m = piece.diameter_m(x_m);
+  const double loop_m =
+      m_shape.roundAtTheEnd ? std::min(m_shape.loop_m, 4.0 * x_m / pi) : m_shape.loop_m;
+  const double bend_m2 = diameter_m * loop_m;
+  const double skin_m2 = pi * std::max(0.0, shadow_m2 - kBendShadow * bend_m2);
+  return {x_m, piece.mass_kg_per_m(x_m), leg_kg, shadow_m2, skin_m2, bend_m2};
+}
+
+LoopBalance RollingLoop::balanceAt(const Node& node, const LoopDrag& drag) const {
+  const double leg = 0.5 * drag.density_kg_per_m3 * (drag.fly_m2 + drag.along * node.skin_m2);
+  const double bend = kBendForm * drag.density_kg_per_m3 * drag.across * node.bend_m2;
+  // N for u = 1, v = 0, so c = 1/2; over (u - v)^2/4.
+  return {node.x_m, node.mass_kg_per_m, 4.0 * (leg + 0.25 * bend), false, 0};
+}
+
+void RollingLoop::build(const AirLine& line, const LoopDrag& strongest, double mark_m,
+                        double coarsestStep_m) {
+  const double shrinks_m = pi * m_shape.loop_m / 4.0;  // where D begins to follow x
+  const double least_m = m_start_m / kMostSteps;
+  double leg_kg = line.fly_kg;
+  double shadow_m2 = 0.0;
+  std::size_t point = 0;
+  for (const AirPiece& piece : line.pieces) {
+    const double end_m = std::min(piece.to_m, m_start_m);
+    double x_m = piece.from_m;
+    while (x_m < end_m - kSamePlace_m) {
+      Step step{};
+      for (; point < line.points.size() && line.points[point].x_m <= x_m + kSamePlace_m; ++point) {
+        const double before_kg = leg_kg;
+        leg_kg += line.points[point].mass_kg;
+        step.massKept *= before_kg / leg_kg;
+      }
+      double next_m = end_m;
+      for (const double stop_m : {shrinks_m, mark_m}) {
+        if (stop_m > x_m + kSamePlace_m) next_m = std::min(next_m, stop_m);
+      }
+      if (point < line.points.size()) next_m = std::min(next_m, line.points[point].x_m);
+      step.flySide = nodeAt(piece, x_m, leg_kg, shadow_m2);
+      const LoopBalance b = balanceAt(step.flySide, strongest);
+      const double eFold_m = 2.0 * leg_kg / (b.line_kg_per_m + b.need_kg_per_m);
+      const double wanted_m = std::max(least_m, std::min(coarsestStep_m, kStepShare * eFold_m));
+      const double count = std::ceil((next_m - x_m) / wanted_m);
+      step.length_m = (next_m - x_m) / count;
+      const double far_m = count > 1.0 ? x_m + step.length_m : next_m;
+      const double middle_m = 0.5 * (x_m + far_m);
+      step.middle = nodeAt(piece, middle_m, leg_kg + piece.massBetween_kg(x_m, middle_m),
+                           shadow_m2 + piece.shadow_m2(x_m, middle_m));
+      leg_kg += piece.massBetween_kg(x_m, far_m);
+      shadow_m2 += piece.shadow_m2(x_m, far_m);
+      step.rodSide = nodeAt(piece, far_m, leg_kg, shadow_m2);
+      step.bareNylon = piece.bareNylon;
+      step.part = piece.part;
+      step.entersNylon = m_nylon_m > 0.0 && std::abs(x_m - m_nylon_m) <= kSamePlace_m;
+      m_steps.push_back(step);
+      x_m = far_m;
+    }
+    if (piece.to_m >= m_start_m) break;
+  }
+  std::reverse(m_steps.begin(), m_steps.end());
+}
+
+LoopEnd RollingLoop::run(double flyLeg_m_per_s, double rodLeg_m_per_s, const LoopDrag& drag) const {
+  using State = std::array<double, 4>;  // V, vz, z, t
+  const double v = rodLeg_m_per_s;
+  const double stall = v + kStallShare * (flyLeg_m_per_s - v);
+  const double skinHalf = 0.5 * drag.density_kg_per_m3 * drag.along;
+  const double flyHalf = 0.5 * drag.density_kg_per_m3 * drag.fly_m2;
+  const double bendFactor = kBendForm * drag.density_kg_per_m3 * drag.across;
+  const double acrossHalf = 0.5 * drag.density_kg_per_m3 * drag.across;
+  const double back = m_shape.gravity_m_per_s2 * std::sin(m_shape.launch_rad);
+  const double down = m_shape.gravity_m_per_s2 * std::cos(m_shape.launch_rad);
+  bool stalled = false;
+  const auto slopeAt = [&](const Node& node, const State& y) -> State {
+    const double vz = y[1];
+    const double u2 = y[0] * y[0] - vz * vz;
+    if (!(u2 > stall * stall)) {
+      stalled = true;
+      return {0.0, 0.0, 0.0, 0.0};
+    }
+    const double u = std::sqrt(u2);
+    const double w = u - v;
+    const double c = 0.5 * (u + v);
+    const double pull = 0.25 * node.mass_kg_per_m * w * w;
+    const double need =
+        u2 * (flyHalf + skinHalf * node.skin_m2) + bendFactor * node.bend_m2 * c * c;
+    const double inverse = 1.0 / node.leg_kg;
+    const double az = down - acrossHalf * node.shadow_m2 * inverse * vz * std::abs(vz) -
+                      flyHalf * u * inverse * vz;
+    const double acceleration = (pull - need) * inverse - back + (vz / u) * az;
+    const double seconds = 2.0 / w;  // a metre of line
+    return {acceleration * seconds, az * seconds, vz * seconds, seconds};
+  };
+
+  LoopEnd end;
+  State y{flyLeg_m_per_s, 0.0, 0.0, 0.0};
+  double u = flyLeg_m_per_s;
+  double x_m = m_start_m;
+  if (m_nylon_m >= m_start_m && m_nylon_m > 0.0) end.nylonSpeed_m_per_s = u;
+  for (const Step& step : m_steps) {
+    const State next = numerics::rk4(y, step.length_m, [&](double share, const State& at) {
+      return slopeAt(share == 0.0 ? step.rodSide : share == 1.0 ? step.flySide : step.middle, at);
+    });
+    const double u2 = next[0] * next[0] - next[1] * next[1];
+    if (stalled || !(u2 > stall * stall)) {
+      stalled = true;
+      break;
+    }
+    y = next;
+    x_m = step.flySide.x_m;
+    u = std::sqrt(u2);
+    if (step.massKept != 1.0) {
+      y[0] = pastPointMass(y[0], y[1], v, step.massKept);
+      u = std::sqrt(y[0] * y[0] - y[1] * y[1]);
+    }
+    if (step.entersNylon) end.nylonSpeed_m_per_s = u;
+  }
+  end.arrives = !stalled && !m_steps.empty();
+  end.left_m = end.arrives ? 0.0 : x_m;
+  end.speed_m_per_s = end.arrives ? u : 0.0;
+  end.fall_m = y[2];
+  end.time_s = y[3];
+  end.height_m = m_shape.rodTip_m + m_length_m * std::sin(m_shape.launch_rad) +
+                 m_shape.loop_m * std::cos(m_shape.launch_rad) - end.fall_m;
+  return end;
+}
+
+std::vector<LoopBalance> RollingLoop::balance(const LoopDrag& drag) const {
+  std::vector<LoopBalance> list;
+  list.reserve(3 * m_steps.size());
+  for (const Step& step : m_steps) {
+    for (const Node* node : {&step.rodSide, &step.middle, &step.flySide}) {
+      LoopBalance at = balanceAt(*node, drag);
+      at.bareNylon = step.bareNylon;
+      at.part = step.part;
+      list.push_back(at);
+    }
+  }
+  return list;
+}
+
+}  // namespace grainwise
