@@ -39,9 +39,12 @@ class Solver {
     if (m_river.surface_m_per_s < kStill_m_per_s) return none(DepthState::stillWater);
     if (m_flyWet_n < 0.0) return none(DepthState::flyFloats);
     if (m_flyWet_n == 0.0 && !anySinks()) return none(DepthState::everythingFloats);
-    const March top = run(m_flyWet_n, 0.0);
-    m_held = !top.level;
-    return hang(m_held ? tooHigh(0.0) : tooHigh(top));
+    March top = run(m_flyWet_n, 0.0);
+    if (!top.level) {
+      m_held = true;
+      top = run(m_flyWet_n, 0.0);
+    }
+    return hang(tooHigh(top));
   }
 
  private:
@@ -67,7 +70,7 @@ class Solver {
   }
   /// How far the line's upper end comes out too high: 0 when the depth is right.
   [[nodiscard]] double tooHigh(const March& march) const {
-    return march.level || !m_held ? march.end_z_m : march.end_z_m - kRodTip_m;
+    return m_held ? march.end_z_m - kRodTip_m : march.end_z_m;
   }
   [[nodiscard]] double tooHigh(double depth_m) const { return tooHigh(run(m_flyWet_n, depth_m)); }
 
@@ -82,8 +85,9 @@ class Solver {
     return drag_n;
   }
 
-  /// From the surface down by secants. The rise of the line grows faster than its depth (the current
-  /// falls with depth), so that a secant never passes the upper root.
+  /// From the surface down by secants. As a rule the rise of the line grows ever faster with its depth
+  /// (the current falls with it), so that a secant does not pass the upper root; a stride that gains
+  /// too little is lengthened, and a root that is passed is bracketed.
   HangDown hang(double highAtTop) {
     double before = 0.0, beforeHigh = highAtTop;
     if (beforeHigh <= kTolerance_m) return finish(DepthState::hangs, m_flyWet_n, 0.0);
@@ -91,7 +95,7 @@ class Solver {
     for (int i = 0; i < kMostSecants; ++i) {
       const double high = tooHigh(depth);
       if (std::abs(high) <= kTolerance_m) return finishFree(depth);
-      if (high < 0.0) {  // passed it after all: now it is bracketed
+      if (high < 0.0) {
         const auto root =
             numerics::findRoot([this](double d) { return tooHigh(d); }, before, beforeHigh, depth,
                                high, {kTolerance_m, kTolerance_m, 60});
@@ -99,8 +103,9 @@ class Solver {
       }
       if (depth >= m_most_m) return onBed();
       const double fall = (beforeHigh - high) / (depth - before);
-      const double next = fall > 1e-3 ? depth + high / fall : m_most_m;
+      double next = fall > 1e-3 ? depth + high / fall : m_most_m;
       if (high < kLastStep_m && fall > 0.1 && next < m_most_m) return finishFree(next);
+      if (high > 0.5 * beforeHigh) next = std::max(next, depth + m_most_m / kMostSecants);
       before = depth;
       beforeHigh = high;
       depth = std::min(std::max(next, depth + kTolerance_m), m_most_m);
@@ -158,6 +163,11 @@ class Solver {
     result.fly = si::toFeet(depth_m);
     m_path.clear();
     const March end = run(tz_n, depth_m, from, share, &m_path);
+    if (const double under_m = -end.lowest_z_m - m_most_m;
+        under_m > kTolerance_m && !isOnBottom(state) && depth_m > 0.0) {
+      // line between fly and surface would hang lower than the bed
+      return finish(DepthState::lineOnBottom, tz_n, std::max(0.0, depth_m - under_m));
+    }
     if (from > 0 || share > 0.0) lay(depth_m);
     if (end.level) result.surfacesFromFly = si::toFeet(end.end_s_m);
     if (const auto place = lastFloating_m(); place && *place <= end.end_s_m) {

@@ -59,6 +59,7 @@ double quadratic(const double (&v)[3], double x) {
 
 /// The share of a step at which the cubic with these end values and slopes (times h) crosses zero.
 double crossing(double a, double da, double b, double db) {
+  if (a <= 0.0) return 0.0;
   double low = 0.0, high = 1.0;
   for (int i = 0; i < 40; ++i) {
     const double t = 0.5 * (low + high);
@@ -71,6 +72,24 @@ double crossing(double a, double da, double b, double db) {
 
 double hermite(double a, double da, double b, double db, double t) {
   return a + t * (da + t * ((3.0 * (b - a) - 2.0 * da - db) + t * (2.0 * (a - b) + da + db)));
+}
+
+/// From the rod end down: `demand` is the sinking line behind that nothing has carried so far, `lift`
+/// what the present floating stretch has gathered. A stretch that cannot carry its half is drawn under
+/// and only lightens what lies behind it.
+void markSurfacing(std::vector<Element>& all) {
+  double demand_n = 0.0, lift_n = 0.0;
+  for (auto e = all.rbegin(); e != all.rend(); ++e) {
+    const double wet_n = e->wet_n_per_m[1] * e->length_m;
+    if (wet_n > 0.0) {
+      if (lift_n > 0.0) demand_n = lift_n >= 0.5 * demand_n ? 0.0 : demand_n - lift_n;
+      lift_n = 0.0;
+      demand_n += wet_n;
+      continue;
+    }
+    lift_n -= wet_n;
+    e->surfaces = lift_n >= 0.5 * demand_n;
+  }
 }
 
 }  // namespace
@@ -93,6 +112,7 @@ std::vector<Element> elements(const WaterLine& line, const River& river) {
       at_m = next_m;
     }
   }
+  markSurfacing(all);
   return all;
 }
 
@@ -106,7 +126,7 @@ State Marcher::slope(const State& at, double wet_n_per_m, double dry_n_per_m, do
   const double inverse = tension_n > 0.0 ? 1.0 / tension_n : 0.0;
   const double c = tension_n > 0.0 ? -at.tx_n * inverse : 1.0;
   const double s = at.tz_n * inverse;
-  if (m_airAbove && at.z_m > 0.0) return {0.0, dry_n_per_m, s, -c};
+  if (m_toRod && at.z_m > 0.0) return {0.0, dry_n_per_m, s, -c};
   const double u = m_river.current_m_per_s(at.z_m);
   const double across = u * std::abs(s), along = u * std::abs(c);
   const double root = std::sqrt(across * d_m / m_river.fluid.nu_m2_per_s());
@@ -130,9 +150,7 @@ March Marcher::march(State state, std::size_t from, double share,
                      std::vector<PathPoint>* path) const {
   double s_m = 0.0;
   for (std::size_t i = 0; i < from; ++i) s_m += m_elements[i].length_m;
-  // A slack start on floating line is level at once; on sinking line the pull has yet to build up.
-  bool rising = state.tz_n > 0.0 ||
-                (from < m_elements.size() && m_elements[from].wet_n_per_m[0] <= 0.0);
+  double lowest_z_m = state.z_m;
   for (std::size_t i = from; i < m_elements.size(); ++i) {
     const Element& e = m_elements[i];
     const bool part = i == from && share > 0.0;
@@ -153,7 +171,8 @@ March Marcher::march(State state, std::size_t from, double share,
     next = plus(next, k2, h / 3.0);
     next = plus(next, k3, h / 3.0);
     next = plus(next, k4, h / 6.0);
-    if (rising && next.tz_n <= 0.0) {
+    lowest_z_m = std::min(lowest_z_m, next.z_m);
+    if (e.surfaces && !m_toRod && next.tz_n <= 0.0) {
       const State end = slope(next, e.wet_n_per_m[2], e.dry_n_per_m, e.diameter_m[2]);
       const double t = crossing(state.tz_n, h * k1.tz_n, next.tz_n, h * end.tz_n);
       const double z = hermite(state.z_m, h * k1.z_m, next.z_m, h * end.z_m, t);
@@ -161,14 +180,13 @@ March Marcher::march(State state, std::size_t from, double share,
         path->push_back(
             {s_m + t * h, hermite(state.x_m, h * k1.x_m, next.x_m, h * end.x_m, t), z});
       }
-      return {true, z, s_m + t * h, next};
+      return {true, z, s_m + t * h, lowest_z_m, next};
     }
-    rising = rising || next.tz_n > 0.0;
     state = next;
     s_m += h;
   }
   if (path) path->push_back({s_m, state.x_m, state.z_m});
-  return {false, state.z_m, s_m, state};
+  return {false, state.z_m, s_m, lowest_z_m, state};
 }
 
 }  // namespace grainwise::hanging

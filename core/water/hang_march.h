@@ -18,6 +18,9 @@ struct Element {
   double dry_n_per_m = 0.0;           ///< m g of its middle, above the surface
   double diameter_m[3] = {0, 0, 0};
   double loopsFlyEnd_n = 0.0;         ///< wet weight of the loops at its fly end
+  /// Line that is level here stays at the surface: it floats, and from here on it can carry half of
+  /// the sinking line behind it. Otherwise that line draws it under again.
+  bool surfaces = false;
 };
 
 /// Cuts the line into steps: 0.02 m at the fly (or at `fromPiece`), growing to 0.16 m, 0.2 m in the
@@ -35,20 +38,22 @@ struct State {
 };
 
 struct March {
-  bool level = false;  ///< Tz fell to 0
+  bool level = false;  ///< Tz fell to 0 where the line can stay at the surface
   double end_z_m = 0.0;  ///< there, or at the end of the line
   double end_s_m = 0.0;
+  double lowest_z_m = 0.0;
   State last;  ///< at the end of the last whole step
 };
 
 class Marcher {
  public:
+  /// `toRod`: the line never stays at the surface but leads up to the rod, through air above z = 0.
   Marcher(const std::vector<Element>& elements, const River& river, const HangForces& forces,
-          bool airAbove)
-      : m_elements(elements), m_river(river), m_forces(forces), m_airAbove(airAbove) {}
+          bool toRod)
+      : m_elements(elements), m_river(river), m_forces(forces), m_toRod(toRod) {}
 
   /// From `state` at the fly end of element `from`, `share` of it left out (lying on the bed), until
-  /// Tz falls to 0 or the line ends. `path`, when given, receives a point a step.
+  /// the line stays at the surface or ends. `path`, when given, receives a point a step.
   struct PathPoint {
     double s_m, x_m, z_m;
   };
@@ -61,7 +66,7 @@ class Marcher {
   const std::vector<Element>& m_elements;
   const River& m_river;
   HangForces m_forces;
-  bool m_airAbove;
+  bool m_toRod;
 };
 
 }  // namespace grainwise::hanging

@@ -13,7 +13,7 @@ namespace {
 
 constexpr double kSkinFriction = 0.010;  // G. I. Taylor (1952); coefficient from memory
 constexpr double kLeastEa_n = 300.0;
-constexpr double kEaPerDrag = 10.0;      // a swinging line pulls with a twentieth of its full drag
+constexpr double kEaPerDrag = 20.0;      // a swinging line pulls with a twentieth of its full drag
 constexpr double kSoftStrain = 1e-5;     // a plain max(0, strain) makes Newton flip
 constexpr double kSkinOfWater_m = 0.003;
 constexpr double kClearance_m = 0.03;
@@ -136,6 +136,7 @@ void LineDynamics::tie(const Vec3& rodTip) {
     m_v[i] = share * drift;
   }
   m_tied = true;
+  stiffen();
   resize();
 }
 

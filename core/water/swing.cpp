@@ -19,6 +19,8 @@ constexpr double kStill_m_per_s = 0.03;    // 0.1 ft/s
 constexpr double kRodTip_m = 0.6;
 constexpr double kStep_s = 0.02;
 constexpr double kCoarseStep_s = 0.04;
+constexpr double kQuick_m_per_s = 0.9;     // slower water takes longer steps
+constexpr double kSlowest = 2.0;
 constexpr double kLeastStep_s = 1e-6;
 constexpr double kGrowth = 1.25;
 constexpr double kStraightBelow_rad = 10.0 * std::numbers::pi / 180.0;
@@ -30,7 +32,7 @@ constexpr double kAtRest_m_per_s = 0.002;
 constexpr double kRestFor_s = 3.0;
 constexpr double kSettleFor_s = 30.0;      // at most, after 10 deg
 constexpr double kMostCrossings = 8.0;     // times line out / current
-constexpr double kMostSwing_s = 400.0;
+constexpr double kMostSwing_s = 240.0;
 constexpr int kMostFrames = 1500;
 constexpr Mesh kFine{0.16, 0.32, 0.8};
 constexpr Mesh kCoarse{0.3, 0.5, 1.2};
@@ -48,7 +50,8 @@ class Run {
         m_river(river),
         m_options(options),
         m_mend_s(setup.mend.value()),
-        m_longestStep_s(options.coarse ? kCoarseStep_s : kStep_s),
+        m_longestStep_s((options.coarse ? kCoarseStep_s : kStep_s) *
+                        std::clamp(kQuick_m_per_s / river.surface_m_per_s, 1.0, kSlowest)),
         m_dt_s(m_longestStep_s),
         m_last_s(m_mend_s + std::min(kMostSwing_s, kMostCrossings * line.length_m() /
                                                        river.surface_m_per_s)) {

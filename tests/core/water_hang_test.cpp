@@ -190,3 +190,14 @@ TEST_CASE("a line that sinks all the way to the rod is said to be held by it") {
   CHECK_FALSE(h.surfacesFromFly);
   CHECK_FALSE(h.junction);
 }
+
+TEST_CASE("a floating leader does not hold up a sinking tip that draws it under") {
+  // fly, a little floating line, a heavy tip: the tip decides, not the leader
+  const auto c = test::waterCases()[3];
+  const WaterLine line = test::lineOf(
+      test::lightFly(), {test::floatingTip(1, 1.0), test::sinking(10, 14, 8.5), test::headOne()});
+  const double depth = hangDown(line, c.river()).fly.value();
+  const double withNylon = hangDown(c.line, c.river()).fly.value();
+  CHECK(depth > 0.7 * withNylon);
+  CHECK(depth < 1.1 * withNylon);
+}

@@ -1,0 +1,198 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/water/band.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace grainwise {
+namespace {
+
+constexpr double kSwingOverHang = 1.12;
+constexpr double kShallower = 0.20;
+constexpr double kDeeper = 0.30;
+constexpr Feet kLeast{0.3};
+constexpr double kShallowest = 2.0 / 3.0;
+
+/// `low` and `high` no nearer to the middle than 0.3 ft, but for the surface and the bed.
+DepthBand widened(Feet low, Feet middle, Feet high, Feet waterDepth) {
+  DepthBand band;
+  band.middle = std::min(middle, waterDepth);
+  band.low = std::min(low, std::max(band.middle - kLeast, band.middle * kShallowest));
+  band.high = std::min(std::max(high, band.middle + kLeast), waterDepth);
+  band.low = std::max(band.low, Feet(0));
+  return band;
+}
+
+/// Everything that one run of the band starts from.
+struct Case {
+  Rig rig;
+  CurrentProfile current;
+  double speed = 1.0, drag = 1.0, flyDrag = 1.0;
+  Seconds mend{0.0};
+  Degrees angle{0.0};
+};
+
+bool isRated(const Section& s) { return s.sinkRate && s.mass && !s.diameter && !s.density; }
+bool floatsByDefault(const Section& s) {
+  return s.floats.value_or(false) && s.mass && !s.diameter && !s.density;
+}
+
+template <class F>
+bool anySection(const Rig& rig, F&& has) {
+  for (const Part& part : rig.parts) {
+    for (const Section& s : part.sections) {
+      if (has(part, s)) return true;
+    }
+  }
+  return false;
+}
+
+void rateBy(Rig& rig, InchesPerSecond change) {
+  const auto changed = [&](InchesPerSecond rate) {
+    return std::max(rate + change, rate * 0.5);  // a slow line does not come to float
+  };
+  for (Part& part : rig.parts) {
+    for (Section& s : part.sections) {
+      if (!isRated(s)) continue;
+      s.sinkRate->rodEnd = changed(s.sinkRate->rodEnd);
+      s.sinkRate->flyEnd = changed(s.sinkRate->flyEnd);
+    }
+  }
+}
+
+void headAt(Rig& rig, GramsPerCubicCentimetre density) {
+  for (Part& part : rig.parts) {
+    if (part.kind != PartKind::head) continue;
+    for (Section& s : part.sections) {
+      if (floatsByDefault(s)) s.density = density;
+    }
+  }
+}
+
+SwingResult runOf(const Case& c, const std::stop_token& stop) {
+  auto water = rigInWater(c.rig, massProfile(c.rig), c.current);
+  if (!water) return {};
+  water->river.surface_m_per_s *= c.speed;
+  water->river.acrossDragFactor = c.drag;
+  water->line.fly.dragArea_m2 *= c.flyDrag;
+  water->setup.mend = std::max(water->setup.mend + c.mend, Seconds(0));
+  water->setup.angle =
+      std::clamp(water->setup.angle + c.angle, Degrees(0), Degrees(89));
+  SwingOptions quick;
+  quick.coarse = true;
+  quick.settle = false;
+  quick.frameEvery = Seconds(0);
+  return swing(water->line, water->river, water->setup, quick, stop);
+}
+
+/// One source at its two ends.
+struct Pair {
+  BandSource source;
+  Case one;
+  Case other;
+};
+
+std::vector<Pair> pairsOf(const Case& middle, const WaterUncertainty& u) {
+  std::vector<Pair> pairs;
+  const auto add = [&](BandSource source, auto&& change) {
+    Pair pair{source, middle, middle};
+    change(pair.one, pair.other);
+    pairs.push_back(std::move(pair));
+  };
+  add(BandSource::current, [&](Case& a, Case& b) {
+    a.speed = 1.0 - u.current;
+    b.speed = 1.0 + u.current;
+  });
+  if (anySection(middle.rig, [](const Part&, const Section& s) { return isRated(s); })) {
+    add(BandSource::rating, [&](Case& a, Case& b) {
+      rateBy(a.rig, u.rating);
+      rateBy(b.rig, -u.rating);
+    });
+  }
+  add(BandSource::drag, [&](Case& a, Case& b) {
+    a.drag = 1.0 - u.drag;
+    b.drag = 1.0 + u.drag;
+  });
+  add(BandSource::flyDrag, [&](Case& a, Case& b) {
+    a.flyDrag = 1.0 / u.flyDrag;
+    b.flyDrag = u.flyDrag;
+  });
+  add(BandSource::mend, [&](Case& a, Case& b) {
+    a.mend = u.mend;
+    b.mend = -u.mend;
+  });
+  add(BandSource::angle, [&](Case& a, Case& b) {
+    a.angle = -u.angle;
+    b.angle = u.angle;
+  });
+  const auto ofHead = [](const Part& part, const Section& s) {
+    return part.kind == PartKind::head && floatsByDefault(s);
+  };
+  if (anySection(middle.rig, ofHead)) {
+    add(BandSource::headDensity, [&](Case& a, Case& b) {
+      headAt(a.rig, u.headHeavy);
+      headAt(b.rig, u.headLight);
+    });
+  }
+  if (middle.current.law == CurrentProfile::Law::power) {
+    add(BandSource::profile, [&](Case& a, Case& b) {
+      a.current.exponent = u.profileSteep;
+      b.current.exponent = u.profileFull;
+    });
+  }
+  return pairs;
+}
+
+}  // namespace
+
+std::optional<DepthBand> liveBand(const HangDown& hang, Feet waterDepth) {
+  if (!hasDepth(hang.state)) return std::nullopt;
+  const Feet middle = std::min(hang.fly * kSwingOverHang, waterDepth);
+  return widened(middle * (1.0 - kShallower), middle, middle * (1.0 + kDeeper), waterDepth);
+}
+
+SwingBand swingBand(const Rig& rig, const CurrentProfile& current,
+                    const WaterUncertainty& uncertainty, std::stop_token stop,
+                    const std::function<void(double)>& progress) {
+  SwingBand result;
+  const Case middleCase{rig, current};
+  const SwingResult middle = runOf(middleCase, stop);
+  result.end = middle.end;
+  result.runs = 1;
+  if (!middle.swing || middle.end == SwingEnd::stopped) return result;
+  const auto pairs = pairsOf(middleCase, uncertainty);
+  double shallower2 = 0.0, deeper2 = 0.0;
+  for (std::size_t i = 0; i < pairs.size(); ++i) {
+    if (progress) {
+      progress((1.0 + 2.0 * static_cast<double>(i)) /
+               (1.0 + 2.0 * static_cast<double>(pairs.size())));
+    }
+    const std::array<SwingResult, 2> ends{runOf(pairs[i].one, stop), runOf(pairs[i].other, stop)};
+    BandShare share{pairs[i].source, Feet(0), Feet(0)};
+    for (const SwingResult& end : ends) {
+      if (stop.stop_requested()) {
+        result.end = SwingEnd::stopped;
+        return result;
+      }
+      ++result.runs;
+      if (!end.swing) continue;
+      share.shallower = std::max(share.shallower, *middle.swing - *end.swing);
+      share.deeper = std::max(share.deeper, *end.swing - *middle.swing);
+    }
+    shallower2 += share.shallower.value() * share.shallower.value();
+    deeper2 += share.deeper.value() * share.deeper.value();
+    result.shares.push_back(share);
+  }
+  std::stable_sort(result.shares.begin(), result.shares.end(),
+                   [](const BandShare& a, const BandShare& b) {
+                     return a.shallower + a.deeper > b.shallower + b.deeper;
+                   });
+  result.band = widened(*middle.swing - Feet(std::sqrt(shallower2)), *middle.swing,
+                        *middle.swing + Feet(std::sqrt(deeper2)), *rig.water->depth);
+  result.band->fromRuns = true;
+  if (progress) progress(1.0);
+  return result;
+}
+
+}  // namespace grainwise
