@@ -7,6 +7,7 @@
 #include "core/analysis/readings.h"
 #include "core/io/deck_file.h"
 #include "core/io/pools_file.h"
+#include "core/water/band.h"
 #include "core/water/hang.h"
 #include "core/water/swing.h"
 
@@ -82,7 +83,8 @@ double acrossThePool_ft(const Rig& rig) { return acrossThePool_ft(swingOf(rig));
 }  // namespace
 
 TEST_CASE("Each deck opens on a safety card and asks and answers on every other") {
-  const std::pair<const char*, std::size_t> decks[] = {{"why-that-tip", 12}, {"how-deep-was-i", 10}};
+  const std::pair<const char*, std::size_t> decks[] = {{"why-that-tip", 12},
+                                                       {"how-deep-was-i", 10}};
   for (const auto& [name, counted] : decks) {
     const Deck d = deck(name);
     INFO(name);
@@ -221,6 +223,13 @@ TEST_CASE("What the second deck reveals is what its swings do") {
   const Card& bottom = card(d, "On the bottom");
   CHECK(swingOf(rigOf(bottom)).onBottom());
   CHECK_FALSE(swingOf(rigBOf(bottom)).onBottom());
+
+  const Card& range = card(d, "A range, not a number");
+  const auto there = rigInWater(rigOf(range), massProfile(rigOf(range))).value();
+  const DepthBand band =
+      liveBand(hangDown(there.line, there.river), rigOf(range).water->depth.value()).value();
+  reveals(range, band.low.value(), kSpoken_ft);
+  reveals(range, band.high.value(), kSpoken_ft);
 
   const Card& order = card(d, "What to try, in order");
   reveals(order, acrossThePool_ft(rigOf(order)), kSpoken_ft);

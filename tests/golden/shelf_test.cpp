@@ -17,7 +17,7 @@ namespace fs = std::filesystem;
 namespace {
 
 const fs::path kRoot = GRAINWISE_SOURCE_DIR;
-constexpr double kSum_gr = 1e-9;        // sections are given in short decimals: only rounding is left
+constexpr double kSum_gr = 1e-9;  // sections are given in short decimals: only rounding is left
 constexpr double kWholeFeet_ft = 1e-9;  // the same for lengths
 
 const Shelf& shelf() {
