@@ -6,6 +6,7 @@
 #include <cstdio>
 
 #include "core/analysis/analysis.h"
+#include "core/analysis/heavy_runs.h"
 #include "core/io/check_file.h"
 #include "core/io/rig_file.h"
 #include "core/report/csv.h"
@@ -21,7 +22,7 @@ enum ExitCode { kGood = 0, kBadInput = 1, kWrongUsage = 2 };
 
 constexpr const char* kHelp =
     R"(Usage: grainwise [FILE]
-       grainwise report FILE [--json | --csv]
+       grainwise report FILE [--json | --csv] [--swing]
        grainwise check FILE...
 Build and balance fly rigs: head, tips, leader and fly, foot by foot.
 Without a command the workbench opens, on FILE if one is given.
@@ -30,6 +31,8 @@ Commands:
   report FILE    print the analysis of a rig
       --json     as JSON (format grainwise-report)
       --csv      totals and mass profile as comma separated values
+      --swing    with the swing through the river, and the depth's range from
+                 real swings
   check FILE...  validate rigs, shelves, pools, spools and decks: an ok line
                  each, or each problem as file:line: pointer: what; fix
 
@@ -100,7 +103,7 @@ tl::expected<Line, std::string> parse(const Words& words, const Words& known) {
 }
 
 int report(const Words& words) {
-  const auto line = parse(words, {"--json", "--csv"});
+  const auto line = parse(words, {"--json", "--csv", "--swing"});
   if (!line) return wrongUsage("report: " + line.error());
   if (line->files.size() != 1) {
     return wrongUsage(line->files.empty() ? "report: FILE is missing" : "report: one FILE at a time");
@@ -114,9 +117,11 @@ int report(const Words& words) {
     return kBadInput;
   }
   const Analysis analysis = analyse(*rig);
-  if (line->has("--json")) return print(reportJson(*rig, analysis));
+  HeavyRuns heavy;
+  if (line->has("--swing")) heavy = swingRuns(*rig);
+  if (line->has("--json")) return print(reportJson(*rig, analysis, heavy));
   if (line->has("--csv")) return print(reportCsv(*rig, analysis));
-  return print(reportText(*rig, analysis));
+  return print(reportText(*rig, analysis, heavy));
 }
 
 int check(const Words& words) {

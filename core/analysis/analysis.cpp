@@ -82,6 +82,13 @@ std::vector<Missing> missingOf(const Rig& rig, const Analysis& analysis) {
   note(rig.rod && style && !analysis.rod.window, Missing::window);
   note(!rig.flyIndex(), Missing::fly);
   note(rig.flyIndex() && analysis.fly.fly <= Grains(0), Missing::flyMass);
+  note(!riverOf(rig), Missing::water);
+  if (analysis.hang) {
+    const DepthState state = analysis.hang->state;
+    note(state == DepthState::stillWater, Missing::stillWater);
+    note(state == DepthState::everythingFloats, Missing::nothingSinks);
+    note(state == DepthState::flyFloats, Missing::flyFloats);
+  }
   return missing;
 }
 
@@ -113,6 +120,10 @@ Analysis analyse(const Rig& rig, const Conditions& conditions) {
   if (conditions.strokeReference) {
     analysis.stroke =
         stroke(*conditions.strokeReference, strokeBasis(rig, profile), conditions.stroke);
+  }
+  if (const auto inWater = rigInWater(rig, profile, conditions.current)) {
+    analysis.hang = hangDown(inWater->line, inWater->river);
+    analysis.depthBand = liveBand(*analysis.hang, *rig.water->depth);
   }
   analysis.missing = missingOf(rig, analysis);
   analysis.warnings = warningsOf(rig, profile);

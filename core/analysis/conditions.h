@@ -5,6 +5,7 @@
 #include "core/mass/junctions.h"
 #include "core/mass/rod_fit.h"
 #include "core/mass/stroke.h"
+#include "core/water/band.h"
 
 namespace grainwise {
 
@@ -15,6 +16,8 @@ struct Conditions {
   GripLimits grip;
   StrokeLimits stroke;
   std::optional<StrokeBasis> strokeReference;  ///< of the rig to compare the stroke with
+  CurrentProfile current;
+  WaterUncertainty waterUncertainty;  ///< narrower where a river has been measured
 };
 
 }  // namespace grainwise

@@ -46,6 +46,7 @@ void putWords(Json& object, const char* key, const std::optional<Verdict>& verdi
 struct Source {
   const Rig& rig;
   const Analysis& analysis;
+  const HeavyRuns& heavy;
 };
 
 Json objectOrNull(Json object) { return object.empty() ? Json() : object; }
@@ -168,6 +169,43 @@ Json sectionsBlock(const Source& from) {
   return list;
 }
 
+Json depthBlock(const Source& from) {
+  const auto& hang = from.analysis.hang;
+  const auto& live = from.analysis.depthBand;
+  if (!hang || !live) return Json();
+  const bool real = from.heavy.band && from.heavy.band->band;
+  const DepthBand& band = real ? *from.heavy.band->band : *live;
+  Json block = Json::object();
+  put(block, "hang_down_ft", hang->fly);
+  put(block, "junction_ft", hang->junction);
+  put(block, "surfaces_ft_from_fly", hang->surfacesFromFly);
+  block["on_bottom"] = isOnBottom(hang->state);
+  block["state"] = words::of(hang->state);
+  block["held_by_rod"] = hang->heldByRod;
+  put(block, "swing_ft", live->middle);
+  put(block, "swing_low_ft", band.low);
+  put(block, "swing_high_ft", band.high);
+  Json shape = Json::array();
+  for (const HangPoint& p : hang->shape) {
+    shape.push_back(Json::array({p.fromFly.value(), p.depth.value()}));
+  }
+  block["shape"] = std::move(shape);
+  return block;
+}
+
+Json swingBlock(const Source& from) {
+  const auto& swing = from.heavy.swing;
+  if (!swing || !swing->ran()) return Json();
+  Json block = Json::object();
+  put(block, "after_mend_ft", swing->afterMend);
+  put(block, "deepest_ft", swing->deepest);
+  put(block, "swing_ft", swing->swing);
+  put(block, "hang_down_ft", swing->hangDown);
+  put(block, "to_10_deg_s", swing->timeTo10deg);
+  put(block, "bottom_share", swing->bottomShare);
+  return block;
+}
+
 Json warningsBlock(const Source& from) {
   Json list = Json::array();
   for (const Warning& warning : from.analysis.warnings) {
@@ -178,7 +216,7 @@ Json warningsBlock(const Source& from) {
 
 Json missingBlock(const Source& from) {
   Json list = Json::array();
-  for (const Missing what : from.analysis.missing) list.push_back(words::of(what));
+  for (const std::string& line : words::missing(from.analysis, from.heavy)) list.push_back(line);
   return list;
 }
 
@@ -189,7 +227,7 @@ struct Block {
   const char* key;
   Json (*make)(const Source&);
 };
-constexpr std::array<Block, 11> kBlocks{{{"totals", totals},
+constexpr std::array<Block, 13> kBlocks{{{"totals", totals},
                                          {"parts", parts},
                                          {"profile", profileBlock},
                                          {"junctions", junctionsBlock},
@@ -197,18 +235,20 @@ constexpr std::array<Block, 11> kBlocks{{{"totals", totals},
                                          {"grip", gripBlock},
                                          {"fly", flyBlock},
                                          {"sections", sectionsBlock},
+                                         {"depth", depthBlock},
+                                         {"swing", swingBlock},
                                          {"warnings", warningsBlock},
                                          {"missing", missingBlock},
                                          {"cautions", cautionsBlock}}};
 
 }  // namespace
 
-std::string reportJson(const Rig& rig, const Analysis& analysis) {
+std::string reportJson(const Rig& rig, const Analysis& analysis, const HeavyRuns& heavy) {
   Json report = Json::object();
   report["format"] = "grainwise-report";
   report["version"] = 1;
   report["name"] = rig.name;
-  const Source from{rig, analysis};
+  const Source from{rig, analysis, heavy};
   for (const Block& block : kBlocks) {
     Json made = block.make(from);
     if (!made.is_null()) report[block.key] = std::move(made);

@@ -210,6 +210,57 @@ std::string sectionsTable(const Rig& rig, const Analysis& analysis) {
          indented(alignedTable(rows, "lrlll"));
 }
 
+std::string range(const DepthBand& band) {
+  return roundFeetText(band.low.value()) + " to " + roundFeetText(band.high.value()) +
+         " ft four times out of five";
+}
+
+void addHangRows(Rows& rows, const Analysis& analysis, const HeavyRuns& heavy) {
+  const HangDown& hang = *analysis.hang;
+  const bool bottom = isOnBottom(hang.state);
+  std::string where = bottom ? "" : roundFeetText(hang.fly.value()) + " ft";
+  if (hang.junction) {
+    where += (bottom ? "" : ", ") + std::string("floating line ends at ") +
+             roundFeetText(hang.junction->value()) + " ft";
+  }
+  rows.push_back({"Hang-down", where, words::of(hang.state)});
+  if (hang.surfacesFromFly) {
+    rows.push_back({"Line surfaces", roundFeetText(hang.surfacesFromFly->value()) + " ft from the fly",
+                    ""});
+  } else if (hang.heldByRod) {
+    rows.push_back({"Line surfaces", "nowhere: the rod holds it", ""});
+  }
+  const bool real = heavy.band && heavy.band->band;
+  const DepthBand& band = real ? *heavy.band->band : *analysis.depthBand;
+  rows.push_back({"Swing depth", bottom && !real ? "on the bottom" : range(band),
+                  real ? "from real swings" : "estimate"});
+}
+
+void addSwingRows(Rows& rows, const SwingResult& swing) {
+  rows.push_back({"After the mend", roundFeetText(swing.afterMend.value()) + " ft", ""});
+  rows.push_back({"Deepest", roundFeetText(swing.deepest.value()) + " ft", ""});
+  if (swing.swing && !swing.onBottom()) {
+    rows.push_back({"Middle of the swing", roundFeetText(swing.swing->value()) + " ft", ""});
+  }
+  if (swing.timeTo10deg) {
+    rows.push_back({"Nearly straight below", "after " + fixedText(swing.timeTo10deg->value(), 0) + " s",
+                    ""});
+  }
+  if (swing.bottomShare > 0.005) {
+    rows.push_back({"On the bottom", percentText(swing.bottomShare) + " of the way across", ""});
+  }
+}
+
+std::string waterTable(const Rig& rig, const Analysis& analysis, const HeavyRuns& heavy) {
+  Rows rows;
+  if (analysis.hang && analysis.depthBand) addHangRows(rows, analysis, heavy);
+  if (heavy.swing && heavy.swing->ran()) addSwingRows(rows, *heavy.swing);
+  if (rows.empty()) return "";
+  return heading("In the water, " + feetText(rig.water->surfaceSpeed->value()) + " ft/s at the surface, " +
+                 ft(*rig.water->depth) + " ft deep") +
+         indented(alignedTable(rows, "lll"));
+}
+
 std::string listOf(const std::string& title, const std::vector<std::string>& lines) {
   if (lines.empty()) return "";
   std::string text = heading(title);
@@ -225,24 +276,19 @@ std::vector<std::string> warningLines(const Rig& rig, const Analysis& analysis) 
   return lines;
 }
 
-std::vector<std::string> missingLines(const Analysis& analysis) {
-  std::vector<std::string> lines;
-  for (const Missing what : analysis.missing) lines.emplace_back(words::of(what));
-  return lines;
-}
-
 }  // namespace
 
-std::string reportText(const Rig& rig, const Analysis& analysis) {
+std::string reportText(const Rig& rig, const Analysis& analysis, const HeavyRuns& heavy) {
   std::string text = (rig.name.empty() ? std::string("Rig") : onOneLine(rig.name)) + "\n";
   text += rodLine(rig) + "\n";
   text += partsTable(rig, analysis) + "\n";
   text += totalsLines(analysis) + scalingLines(rig, analysis);
   text += junctionsTable(rig, analysis);
   text += readings(analysis);
+  text += waterTable(rig, analysis, heavy);
   text += sectionsTable(rig, analysis);
   text += listOf("Warnings", warningLines(rig, analysis));
-  text += listOf("Left out", missingLines(analysis));
+  text += listOf("Left out", words::missing(analysis, heavy));
   text += listOf("Cautions", words::cautions(rig, analysis));
   return text;
 }

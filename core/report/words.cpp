@@ -128,12 +128,45 @@ const char* of(StrokeVerdict verdict) {
   return "";
 }
 
+const char* of(DepthState state) {
+  switch (state) {
+    case DepthState::hangs:
+      return "hangs free";
+    case DepthState::nearBottom:
+      return "near the bottom";
+    case DepthState::onBottom:
+      return "on the bottom";
+    case DepthState::lineOnBottom:
+      return "on the bottom with some of the line";
+    case DepthState::stillWater:
+      return "no depth in still water";
+    case DepthState::everythingFloats:
+      return "everything floats";
+    case DepthState::flyFloats:
+      return "the fly floats";
+  }
+  return "";
+}
+
+std::vector<std::string> missing(const Analysis& analysis, const HeavyRuns& heavy) {
+  std::vector<std::string> lines;
+  for (const Missing what : analysis.missing) lines.emplace_back(of(what));
+  if (!heavy.swing || !heavy.swing->ran()) return lines;
+  if (!heavy.swing->timeTo10deg) {
+    lines.emplace_back("the fly never comes within 10 degrees of straight below: time is left out");
+  }
+  if (!heavy.swing->swing) {
+    lines.emplace_back("the fly hardly moves across the river: swing depth is left out");
+  }
+  return lines;
+}
+
 const char* of(Missing what) {
   switch (what) {
     case Missing::head:
       return "no head: head on rod, length and grip are left out";
     case Missing::fly:
-      return "no fly: fly against tip is left out";
+      return "no fly: fly against tip and depth are left out";
     case Missing::rod:
       return "no rod: head on rod, length and anchor are not judged";
     case Missing::rodLength:
@@ -145,9 +178,15 @@ const char* of(Missing what) {
     case Missing::window:
       return "no grain window for this style on this rod: the head is not judged";
     case Missing::flyMass:
-      return "no mass of the fly: fly against tip is left out";
+      return "no mass of the fly: fly against tip and depth are left out";
     case Missing::tip:
       return "no tip: its share of the head is left out";
+    case Missing::stillWater:
+      return "still water, under 0.1 ft/s: depth is left out";
+    case Missing::nothingSinks:
+      return "nothing sinks: depth is left out";
+    case Missing::flyFloats:
+      return "the fly is lighter than water: depth is left out";
   }
   return "";
 }
@@ -181,6 +220,11 @@ std::vector<std::string> cautions(const Rig&, const Analysis& analysis) {
   };
   if (analysis.grip.sinking > Grains(0)) {
     lines.emplace_back("Roll a heavy tip to the surface before the sweep.");
+  }
+  if (analysis.hang && hasDepth(analysis.hang->state)) {
+    lines.emplace_back(
+        "A depth is an estimate and no guide to wading: belt, staff, never alone, mind cold and "
+        "rising water.");
   }
   lines.emplace_back(
       "Local rules on weighted lines and flies, the rod maker's limits and a qualified instructor "

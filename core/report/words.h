@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "core/analysis/analysis.h"
+#include "core/analysis/heavy_runs.h"
 
 /// The words that the commands print, keyed by what core found. Those of a verdict are a contract
 /// of the report and never change with a language; the window has its own (ui/text).
@@ -18,15 +19,18 @@ const char* of(AnchorVerdict verdict);
 const char* of(FlyVerdict verdict);
 const char* of(LeaderVerdict verdict);
 const char* of(StrokeVerdict verdict);
+const char* of(DepthState state);
 /// What is missing and which reading is left out for it.
 const char* of(Missing what);
+/// All lines of what is missing, those of the heavy runs behind.
+std::vector<std::string> missing(const Analysis& analysis, const HeavyRuns& heavy = {});
 /// "running line", "head": a kind of part in running text.
 const char* of(PartKind kind);
 
 /// A part's name, or else its kind.
 std::string nameOf(const Part& part);
 
-/// The usual cautions about casting that concern what this report shows, in order, at most five
+/// The usual cautions about casting and wading that concern what this report shows, in order, at most five
 /// with those of later blocks. Common practice, no source.
 std::vector<std::string> cautions(const Rig& rig, const Analysis& analysis);
 

@@ -3,6 +3,7 @@
 #include <catch2/catch.hpp>
 #include <chrono>
 
+#include "core/analysis/heavy_runs.h"
 #include "core/analysis/readings.h"
 #include "tests/support/random_rig.h"
 #include "tests/support/rig_parts.h"
@@ -97,8 +98,39 @@ TEST_CASE("A rig without any part, or a head without sections, is analysed all t
   CHECK(bare.totals.headAndTip.value() == exactly(80));
 }
 
-TEST_CASE("Nothing is called missing that is not computed yet") {
-  CHECK_FALSE(lacks(plainWinter(), Missing::water));
+TEST_CASE("A rig in water has a depth and its range, or a plain reason why not") {
+  Rig rig = plainWinter();
+  const Analysis analysis = analyse(rig);
+  REQUIRE(analysis.hang);
+  CHECK(analysis.hang->state == DepthState::hangs);
+  REQUIRE(analysis.depthBand);
+  CHECK(analysis.depthBand->low < analysis.hang->fly);
+  CHECK(analysis.depthBand->high > analysis.hang->fly);
+  CHECK_FALSE(analysis.depthBand->fromRuns);
+  rig.water->surfaceSpeed = FeetPerSecond(0);
+  CHECK(lacks(rig, Missing::stillWater));
+  CHECK_FALSE(analyse(rig).depthBand);
+  rig = plainWinter();
+  rig.parts.back().fly->density = GramsPerCubicCentimetre(0.7);
+  CHECK(lacks(rig, Missing::flyFloats));
+  rig.parts.back().fly->density = GramsPerCubicCentimetre(1.5);
+  rig.water->depth.reset();
+  CHECK(lacks(rig, Missing::water));
+  CHECK_FALSE(analyse(rig).hang);
+}
+
+TEST_CASE("The heavy runs swing the rig in its own water and narrow the range") {
+  double last = 0.0;
+  const HeavyRuns runs = swingRuns(plainWinter(), {}, {}, [&](double share) { last = share; });
+  CHECK(last == 1.0);
+  REQUIRE(runs.swing);
+  CHECK(runs.swing->end == SwingEnd::hangs);
+  REQUIRE(runs.band);
+  REQUIRE(runs.band->band);
+  CHECK(runs.band->band->fromRuns);
+  Rig dry = plainWinter();
+  dry.water.reset();
+  CHECK_FALSE(swingRuns(dry).swing);
 }
 
 TEST_CASE("The single-hand row is that of the line number on a one-handed rod") {

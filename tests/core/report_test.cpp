@@ -45,8 +45,8 @@ TEST_CASE("The JSON report has its keys in their order") {
   const Json report = jsonOf(plainWinter());
   CHECK(keysOf(report) ==
         std::vector<std::string>{"format", "version", "name", "totals", "parts", "profile",
-                                 "junctions", "rod", "grip", "fly", "sections", "missing",
-                                 "cautions"});
+                                 "junctions", "rod", "grip", "fly", "sections", "depth",
+                                 "missing", "cautions"});
   CHECK(report["format"] == "grainwise-report");
   CHECK(report["version"] == 1);
   CHECK(report["name"] == "Test rig");
@@ -72,6 +72,45 @@ TEST_CASE("The JSON report has its keys in their order") {
   CHECK(keysOf(report["sections"][0]) ==
         std::vector<std::string>{"part", "section", "diameter_in", "density_g_cm3",
                                  "sink_in_per_s"});
+}
+
+TEST_CASE("The depth block has its keys, and the swing block only with its runs") {
+  const Rig rig = plainWinter();
+  const Json depth = jsonOf(rig)["depth"];
+  CHECK(keysOf(depth) ==
+        std::vector<std::string>{"hang_down_ft", "junction_ft", "surfaces_ft_from_fly", "on_bottom",
+                                 "state", "held_by_rod", "swing_ft", "swing_low_ft",
+                                 "swing_high_ft", "shape"});
+  CHECK(depth["on_bottom"] == false);
+  CHECK(depth["state"] == "hangs free");
+  CHECK(depth["shape"].front()[0] == 0.0);
+  CHECK(depth["shape"].front()[1] == depth["hang_down_ft"]);
+  CHECK(depth["swing_ft"].get<double>() ==
+        Approx(1.12 * depth["hang_down_ft"].get<double>()));
+  const HeavyRuns runs = swingRuns(rig);
+  const Json heavy = Json::parse(reportJson(rig, analyse(rig), runs));
+  CHECK(keysOf(heavy["swing"]) ==
+        std::vector<std::string>{"after_mend_ft", "deepest_ft", "swing_ft", "hang_down_ft",
+                                 "to_10_deg_s", "bottom_share"});
+  CHECK(heavy["depth"]["swing_ft"] == depth["swing_ft"]);
+  CHECK(heavy["depth"]["swing_low_ft"].get<double>() == runs.band->band->low.value());
+  CHECK(heavy["missing"] == Json::array());
+}
+
+TEST_CASE("A swing that never comes round says so where its time is left out") {
+  Rig rig = plainWinter();
+  HeavyRuns runs;
+  runs.swing.emplace();
+  runs.swing->end = SwingEnd::rests;
+  runs.swing->swing = Feet(4);
+  const Json report = Json::parse(reportJson(rig, analyse(rig), runs));
+  CHECK_FALSE(report["swing"].contains("to_10_deg_s"));
+  REQUIRE(report["missing"].size() == 1);
+  CHECK(report["missing"][0].get<std::string>().find("straight below") != std::string::npos);
+  rig.water->surfaceSpeed = FeetPerSecond(0);
+  const Json still = jsonOf(rig);
+  CHECK_FALSE(still.contains("depth"));
+  CHECK(still["missing"][0] == "still water, under 0.1 ft/s: depth is left out");
 }
 
 TEST_CASE("The JSON report says what the analysis says") {
@@ -253,7 +292,7 @@ TEST_CASE("The front thirty feet are spoken of in text only where the line-numbe
 
 TEST_CASE("A caution about a heavy tip stands only where something sinks") {
   const auto count = [](const Rig& rig) { return words::cautions(rig, analyse(rig)).size(); };
-  CHECK(count(plainWinter()) == 4);
+  CHECK(count(plainWinter()) == 5);  // and one about wading beside the depth
   CHECK(count(rigOf({fine480(), leader({nylon(9, 0.02)})})) == 3);
 }
 

@@ -112,7 +112,7 @@ TEST_CASE("Every part of the shelf makes a sound rig in its place") {
     for (const Problem& p : problems) UNSCOPED_INFO(describe(p));
     CHECK(problems.empty());
     const Analysis analysis = analyse(rig);
-    CHECK(analysis.missing == std::vector<Missing>{Missing::rod});
+    CHECK(analysis.missing == std::vector<Missing>{Missing::rod, Missing::water});
     CHECK(analysis.warnings.empty());
   }
 }

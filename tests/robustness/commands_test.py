@@ -63,6 +63,8 @@ def report_rows(folder):
     expect_row(["report", SAMPLE, "--csv"], GOOD, "at_ft,gr_per_ft,cumulative_gr\r\n", "")
     got = expect_row(["report", "--json", SAMPLE], GOOD, '"grainwise-report"', "")
     expect(json.loads(got.stdout)["name"] == name, "report --json: the name")
+    expect("swing" not in json.loads(got.stdout), "report --json: a swing only when asked for")
+    got = expect_row(["report", "--json", "--swing", SAMPLE], GOOD, '"after_mend_ft"', "")
     expect(got.stdout.endswith(b"}\n") and not got.stdout.endswith(b"\n\n"), "one trailing newline")
     expect_row(["report", str(folder / "absent.rig.json")], BAD_INPUT, "", "absent.rig.json")
     expect_row(["report", str(folder)], BAD_INPUT, "", None)

@@ -104,9 +104,13 @@ inline std::vector<Part> leader4ft() {
 }
 inline Rig plainWinter() {
   const auto nylons = leader4ft();
-  return onRod(rigOf({runningLine(100), short525(), tip({sinking(10, 11, 7.5)}), nylons[0],
-                      nylons[1], fly(33)}),
-               13, 8);
+  Rig rig = onRod(rigOf({runningLine(100), short525(), tip({sinking(10, 11, 7.5)}), nylons[0],
+                         nylons[1], fly(33)}),
+                  13, 8);
+  rig.water = Water{};
+  rig.water->surfaceSpeed = FeetPerSecond(3);
+  rig.water->depth = Feet(5);
+  return rig;
 }
 
 }  // namespace grainwise::test::rigs
