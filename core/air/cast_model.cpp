@@ -115,4 +115,14 @@ std::optional<CastModel> castModel(const AirLine& line, const CastSetup& cast,
   return model;
 }
 
+tl::expected<CastModel, NoTurnover> castModel(const Rig& rig, const MassProfile& profile,
+                                              const TurnoverConditions& conditions,
+                                              std::size_t links) {
+  const auto flies = castLine(rig, profile, conditions.learner);
+  if (!flies) return tl::unexpected(flies.error());
+  auto model = castModel(flies->line, flies->cast, conditions.air, links);
+  if (!model) return tl::unexpected(NoTurnover::tooShort);
+  return std::move(*model);
+}
+
 }  // namespace grainwise

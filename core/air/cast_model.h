@@ -7,6 +7,7 @@
 #include "core/air/air.h"
 #include "core/air/air_line.h"
 #include "core/air/cast_setup.h"
+#include "core/air/turnover.h"
 
 namespace grainwise {
 
@@ -39,5 +40,10 @@ struct CastModel {
 /// links.
 std::optional<CastModel> castModel(const AirLine& line, const CastSetup& cast,
                                    const AirSettings& air = {}, std::size_t links = 200);
+
+/// The same of a rig, or why there is none: the reasons of its turnover, and `tooShort`.
+tl::expected<CastModel, NoTurnover> castModel(const Rig& rig, const MassProfile& profile,
+                                              const TurnoverConditions& conditions = {},
+                                              std::size_t links = 200);
 
 }  // namespace grainwise

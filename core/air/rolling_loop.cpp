@@ -42,16 +42,21 @@ RollingLoop::RollingLoop(const AirLine& line, const LoopShape& shape, const Loop
     : m_shape(shape), m_length_m(line.length_m()), m_nylon_m(line.nylon_m) {
   m_start_m = std::max(0.0, m_length_m - shape.rodLeg_m - pi * shape.loop_m / 4.0);
   build(line, strongest, mark_m, coarsestStep_m);
+  gather();
 }
 
 RollingLoop::Node RollingLoop::nodeAt(const AirPiece& piece, double x_m, double leg_kg,
                                       double shadow_m2) const {
-  const double diameter_m = piece.diameter_m(x_m);
+  return nodeAt(x_m, piece.mass_kg_per_m(x_m), piece.diameter_m(x_m), leg_kg, shadow_m2);
+}
+
+RollingLoop::Node RollingLoop::nodeAt(double x_m, double mass_kg_per_m, double diameter_m,
+                                      double leg_kg, double shadow_m2) const {
   const double loop_m =
       m_shape.roundAtTheEnd ? std::min(m_shape.loop_m, 4.0 * x_m / pi) : m_shape.loop_m;
   const double bend_m2 = diameter_m * loop_m;
   const double skin_m2 = pi * std::max(0.0, shadow_m2 - kBendShadow * bend_m2);
-  return {x_m, piece.mass_kg_per_m(x_m), leg_kg, shadow_m2, skin_m2, bend_m2};
+  return {x_m, mass_kg_per_m, leg_kg, shadow_m2, skin_m2, bend_m2};
 }
 
 LoopBalance RollingLoop::balanceAt(const Node& node, const LoopDrag& drag) const {
@@ -89,6 +94,7 @@ void RollingLoop::build(const AirLine& line, const LoopDrag& strongest, double m
       const double wanted_m = std::max(least_m, std::min(coarsestStep_m, kStepShare * eFold_m));
       const double count = std::ceil((next_m - x_m) / wanted_m);
       step.length_m = (next_m - x_m) / count;
+      step.most_m = wanted_m;
       const double far_m = count > 1.0 ? x_m + step.length_m : next_m;
       const double middle_m = 0.5 * (x_m + far_m);
       step.middle = nodeAt(piece, middle_m, leg_kg + piece.massBetween_kg(x_m, middle_m),
@@ -105,6 +111,51 @@ void RollingLoop::build(const AirLine& line, const LoopDrag& strongest, double m
     if (piece.to_m >= m_start_m) break;
   }
   std::reverse(m_steps.begin(), m_steps.end());
+}
+
+/// Short steps in a row become one, as far as the leg's change allows, but never across a point
+/// mass, the beginning of the nylon or the place where the loop starts to shrink.
+void RollingLoop::gather() {
+  const double shrinks_m = pi * m_shape.loop_m / 4.0;
+  m_run.reserve(m_steps.size());
+  for (std::size_t first = 0; first < m_steps.size();) {
+    std::size_t last = first;
+    double length_m = m_steps[first].length_m;
+    while (last + 1 < m_steps.size()) {
+      const Step& end = m_steps[last];
+      const Step& next = m_steps[last + 1];
+      if (end.massKept != 1.0 || end.entersNylon ||
+          std::abs(end.flySide.x_m - shrinks_m) <= kSamePlace_m ||
+          length_m + next.length_m > next.most_m) {
+        break;
+      }
+      length_m += next.length_m;
+      ++last;
+    }
+    m_run.push_back(first == last ? m_steps[first] : together(first, last));
+    first = last + 1;
+  }
+}
+
+RollingLoop::Step RollingLoop::together(std::size_t first, std::size_t last) const {
+  const Node& rod = m_steps[first].rodSide;
+  const Node& fly = m_steps[last].flySide;
+  Step step = m_steps[last];
+  step.length_m = rod.x_m - fly.x_m;
+  const double mass_kg_per_m = (rod.leg_kg - fly.leg_kg) / step.length_m;
+  const double diameter_m = (rod.shadow_m2 - fly.shadow_m2) / step.length_m;
+  const double middle_m = 0.5 * (rod.x_m + fly.x_m);
+  std::size_t in = first;
+  while (m_steps[in].flySide.x_m > middle_m) ++in;
+  const Node& a = m_steps[in].flySide;
+  const Node& b = m_steps[in].rodSide;
+  const double share = (middle_m - a.x_m) / (b.x_m - a.x_m);
+  step.rodSide = nodeAt(rod.x_m, mass_kg_per_m, diameter_m, rod.leg_kg, rod.shadow_m2);
+  step.middle =
+      nodeAt(middle_m, mass_kg_per_m, diameter_m, a.leg_kg + share * (b.leg_kg - a.leg_kg),
+             a.shadow_m2 + share * (b.shadow_m2 - a.shadow_m2));
+  step.flySide = nodeAt(fly.x_m, mass_kg_per_m, diameter_m, fly.leg_kg, fly.shadow_m2);
+  return step;
 }
 
 LoopEnd RollingLoop::run(double flyLeg_m_per_s, double rodLeg_m_per_s, const LoopDrag& drag) const {
@@ -144,7 +195,7 @@ LoopEnd RollingLoop::run(double flyLeg_m_per_s, double rodLeg_m_per_s, const Loo
   double u = flyLeg_m_per_s;
   double x_m = m_start_m;
   if (m_nylon_m >= m_start_m && m_nylon_m > 0.0) end.nylonSpeed_m_per_s = u;
-  for (const Step& step : m_steps) {
+  for (const Step& step : m_run) {
     const State next = numerics::rk4(y, step.length_m, [&](double share, const State& at) {
       return slopeAt(share == 0.0 ? step.rodSide : share == 1.0 ? step.flySide : step.middle, at);
     });
@@ -162,7 +213,7 @@ LoopEnd RollingLoop::run(double flyLeg_m_per_s, double rodLeg_m_per_s, const Loo
     }
     if (step.entersNylon) end.nylonSpeed_m_per_s = u;
   }
-  end.arrives = !stalled && !m_steps.empty();
+  end.arrives = !stalled && !m_run.empty();
   end.left_m = end.arrives ? 0.0 : x_m;
   end.speed_m_per_s = end.arrives ? u : 0.0;
   end.fall_m = y[2];

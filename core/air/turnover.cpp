@@ -14,6 +14,7 @@ namespace {
 
 constexpr Grains kNoMass{0.001};
 constexpr double kLeastParting_m_per_s = 4.0;
+constexpr Feet kMostLine{300.0};
 constexpr double kSamePlace_m = 1e-9;
 
 ReserveVerdict judgeReserve(double reserve, const TurnoverLimits& limits) {
@@ -46,6 +47,14 @@ double windowEnd_m(const AirLine& line, double window_m) {
     if (left_m <= kSamePlace_m) break;
   }
   return end_m;
+}
+
+/// The part of line nearest the fly that is not bare nylon; the nearest part where all is nylon.
+std::size_t frontPart(const AirLine& line) {
+  for (const AirPiece& piece : line.pieces) {
+    if (!piece.bareNylon) return piece.part;
+  }
+  return line.pieces.front().part;
 }
 
 bool anyStepsUp(const std::vector<Junction>& joints, double limit) {
@@ -240,23 +249,34 @@ Grade grade(NylonVerdict verdict) {
   return verdict == NylonVerdict::fine ? Grade::fits : Grade::wrong;
 }
 
-tl::expected<Turnover, NoTurnover> turnover(const Rig& rig, const MassProfile& profile,
-                                            const std::vector<Junction>& joints,
-                                            const TurnoverConditions& conditions) {
+tl::expected<CastLine, NoTurnover> castLine(const Rig& rig, const MassProfile& profile,
+                                            bool learner) {
   const bool head = std::any_of(rig.parts.begin(), rig.parts.end(),
                                 [](const Part& p) { return p.kind == PartKind::head; });
   if (!head) return tl::unexpected(NoTurnover::noHead);
   const auto fly = rig.flyIndex();
   if (!fly || !rig.parts[*fly].fly) return tl::unexpected(NoTurnover::noFly);
   if (rig.parts[*fly].fly->wetMass() < kNoMass) return tl::unexpected(NoTurnover::noFlyMass);
-  Turnover t;
-  t.cast = castSetup(rig, conditions.learner);
-  const double parting_m_per_s = si::m_per_s(t.cast.lineSpeed) - si::m_per_s(t.cast.rodLegSpeed);
+  const CastSetup cast = castSetup(rig, learner);
+  const double parting_m_per_s = si::m_per_s(cast.lineSpeed) - si::m_per_s(cast.rodLegSpeed);
   if (!(parting_m_per_s >= kLeastParting_m_per_s)) return tl::unexpected(NoTurnover::tooSlow);
-  const auto line = airLine(rig, profile, t.cast.overhang);
+  auto line = airLine(rig, profile, cast.overhang);
   if (!line) return tl::unexpected(NoTurnover::tooShort);
-  const Reader reader(*line, t.cast, anyStepsUp(joints, conditions.limits.stepsUp), conditions);
+  if (line->length_m() > si::m(kMostLine)) return tl::unexpected(NoTurnover::tooLong);
+  return CastLine{cast, std::move(*line)};
+}
+
+tl::expected<Turnover, NoTurnover> turnover(const Rig& rig, const MassProfile& profile,
+                                            const std::vector<Junction>& joints,
+                                            const TurnoverConditions& conditions) {
+  const auto flies = castLine(rig, profile, conditions.learner);
+  if (!flies) return tl::unexpected(flies.error());
+  const bool stepsUp = anyStepsUp(joints, conditions.limits.stepsUp);
+  const Reader reader(flies->line, flies->cast, stepsUp, conditions);
   if (!reader.hasWay()) return tl::unexpected(NoTurnover::tooShort);
+  Turnover t;
+  t.cast = flies->cast;
+  t.frontPart = frontPart(flies->line);
   reader.fill(t, profile.end);
   return t;
 }

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "core/air/air.h"
+#include "core/air/air_line.h"
 #include "core/air/cast_setup.h"
 #include "core/mass/junctions.h"
 #include "core/mass/profile.h"
@@ -28,6 +29,7 @@ enum class NoTurnover {
   noFly,
   noFlyMass,  ///< under 0.001 gr: none known
   tooShort,   ///< no line left in front of the loop as it forms
+  tooLong,    ///< over 300 ft from the rod tip to the fly: nobody casts that
   tooSlow,    ///< the legs part by less than 4 m/s: the loop is no loop
 };
 
@@ -85,6 +87,7 @@ struct Turnover {
   std::optional<DriveVerdict> driveVerdict;
   Station driveAt;
   std::size_t drivePart = 0;
+  std::size_t frontPart = 0;  ///< the last part of line that is not bare nylon
   Feet coast;  ///< from the last point where the line gives what the loop needs, to the fly
   bool arrives = false;  ///< false: the leg stops on the way, pace and fly speed are 0
   double pace = 0.0;     ///< fly speed at the end / line speed
@@ -97,6 +100,15 @@ struct Turnover {
   TurnoverRange reserveRange, driveRange, paceRange;
   std::vector<TurnoverStation> stations;  ///< from the loop's start to the fly
 };
+
+/// The line of a rig as it is cast, or why nothing can be said about its turnover: the same reasons
+/// for the rolling loop and for the unrolling one (core/air/cast.h).
+struct CastLine {
+  CastSetup cast;
+  AirLine line;
+};
+tl::expected<CastLine, NoTurnover> castLine(const Rig& rig, const MassProfile& profile,
+                                            bool learner);
 
 /// All readings of one rig. `joints` are its junctions (for the kick). Cost: 0.1-0.3 ms with the
 /// ranges for a usual rig (about 25 runs of the loop). Any rig that `check` accepts: every figure

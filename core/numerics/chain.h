@@ -21,7 +21,7 @@ namespace grainwise::numerics {
 /// (derived here; the tridiagonal form is that of Tomaszewski, Pieranski & Geminard 2006, Am. J.
 /// Phys. 74:776, from memory). The matrix is diagonally dominant: it always has a solution.
 /// Use: `move` (angles and rates to directions and velocities), fill the forces, `solve`.
-/// Cost: linear in N, about 10 ns a link for both.
+/// Cost: linear in N, about 13 ns a link for both.
 class Chain {
  public:
   /// `nodeMass_kg[i]` is node i's mass, all over 0 from node 1 on; node 0's counts nothing.

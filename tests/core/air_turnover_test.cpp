@@ -203,6 +203,8 @@ TEST_CASE("What cannot be computed says why") {
   rig.cast->lineSpeed = FeetPerSecond(13.2);
   CHECK(turnoverOf(rig));
   CHECK(why(rigOf({head({floating(2, 20)}), fly(10)})) == NoTurnover::tooShort);
+  CHECK(turnoverOf(rigOf({head({floating(300, 20)}), fly(10)})));
+  CHECK(why(rigOf({head({floating(300, 20), floating(0.1, 20)}), fly(10)})) == NoTurnover::tooLong);
 }
 
 TEST_CASE("Bare nylon is left out of the drive, and the least place is named") {
