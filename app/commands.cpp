@@ -22,7 +22,7 @@ enum ExitCode { kGood = 0, kBadInput = 1, kWrongUsage = 2 };
 
 constexpr const char* kHelp =
     R"(Usage: grainwise [FILE]
-       grainwise report FILE [--json | --csv] [--swing]
+       grainwise report FILE [--json | --csv] [--cast] [--swing]
        grainwise check FILE...
 Build and balance fly rigs: head, tips, leader and fly, foot by foot.
 Without a command the workbench opens, on FILE if one is given.
@@ -31,6 +31,7 @@ Commands:
   report FILE    print the analysis of a rig
       --json     as JSON (format grainwise-report)
       --csv      totals and mass profile as comma separated values
+      --cast     with the unrolling loop, link by link
       --swing    with the swing through the river, and the depth's range from
                  real swings
   check FILE...  validate rigs, shelves, pools, spools and decks: an ok line
@@ -103,7 +104,7 @@ tl::expected<Line, std::string> parse(const Words& words, const Words& known) {
 }
 
 int report(const Words& words) {
-  const auto line = parse(words, {"--json", "--csv", "--swing"});
+  const auto line = parse(words, {"--json", "--csv", "--cast", "--swing"});
   if (!line) return wrongUsage("report: " + line.error());
   if (line->files.size() != 1) {
     return wrongUsage(line->files.empty() ? "report: FILE is missing" : "report: one FILE at a time");
@@ -119,6 +120,7 @@ int report(const Words& words) {
   const Analysis analysis = analyse(*rig);
   HeavyRuns heavy;
   if (line->has("--swing")) heavy = swingRuns(*rig);
+  if (line->has("--cast")) addCast(heavy, *rig);
   if (line->has("--json")) return print(reportJson(*rig, analysis, heavy));
   if (line->has("--csv")) return print(reportCsv(*rig, analysis));
   return print(reportText(*rig, analysis, heavy));

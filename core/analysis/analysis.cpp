@@ -81,7 +81,9 @@ std::vector<Missing> missingOf(const Rig& rig, const Analysis& analysis) {
   note(rig.rod && !rig.rod->length, Missing::rodLength);
   note(rig.rod && style && !analysis.rod.window, Missing::window);
   note(!rig.flyIndex(), Missing::fly);
-  note(rig.flyIndex() && analysis.fly.fly <= Grains(0), Missing::flyMass);
+  note(rig.flyIndex() && (analysis.fly.fly <= Grains(0) ||
+                          analysis.noTurnover == NoTurnover::noFlyMass),
+       Missing::flyMass);
   note(!riverOf(rig), Missing::water);
   if (analysis.hang) {
     const DepthState state = analysis.hang->state;
@@ -89,6 +91,9 @@ std::vector<Missing> missingOf(const Rig& rig, const Analysis& analysis) {
     note(state == DepthState::everythingFloats, Missing::nothingSinks);
     note(state == DepthState::flyFloats, Missing::flyFloats);
   }
+  note(analysis.noTurnover == NoTurnover::tooShort, Missing::line);
+  note(analysis.noTurnover == NoTurnover::tooLong, Missing::castable);
+  note(analysis.noTurnover == NoTurnover::tooSlow, Missing::lineSpeed);
   return missing;
 }
 
@@ -124,6 +129,11 @@ Analysis analyse(const Rig& rig, const Conditions& conditions) {
   if (const auto inWater = rigInWater(rig, profile, conditions.current)) {
     analysis.hang = hangDown(inWater->line, inWater->river);
     analysis.depthBand = liveBand(*analysis.hang, *rig.water->depth);
+  }
+  if (auto read = turnover(rig, profile, analysis.junctions, conditions.turnover)) {
+    analysis.turnover = std::move(*read);
+  } else {
+    analysis.noTurnover = read.error();
   }
   analysis.missing = missingOf(rig, analysis);
   analysis.warnings = warningsOf(rig, profile);

@@ -36,6 +36,9 @@ enum class Missing {
   stillWater,   ///< water too slow for a depth
   nothingSinks,
   flyFloats,
+  line,       ///< too little in front of the loop
+  castable,   ///< over 300 ft of line
+  lineSpeed,  ///< too little for a loop
 };
 
 struct Warning {
@@ -57,6 +60,8 @@ struct Analysis {
   std::optional<Stroke> stroke;
   std::optional<HangDown> hang;        ///< with water and a fly of known mass
   std::optional<DepthBand> depthBand;  ///< the live estimate, where `hang` has a depth
+  std::optional<Turnover> turnover;
+  std::optional<NoTurnover> noTurnover;  ///< why there is none
   std::vector<Missing> missing;
   std::vector<Warning> warnings;  ///< implausible derived values
 };

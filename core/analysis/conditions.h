@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/air/turnover.h"
 #include "core/mass/grip.h"
 #include "core/mass/junctions.h"
 #include "core/mass/rod_fit.h"
@@ -15,6 +16,7 @@ struct Conditions {
   RodLimits rod;
   GripLimits grip;
   StrokeLimits stroke;
+  TurnoverConditions turnover;  ///< air, limits and the learner switch
   std::optional<StrokeBasis> strokeReference;  ///< of the rig to compare the stroke with
   CurrentProfile current;
   WaterUncertainty waterUncertainty;  ///< narrower where a river has been measured

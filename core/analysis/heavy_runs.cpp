@@ -20,4 +20,18 @@ HeavyRuns swingRuns(const Rig& rig, const Conditions& conditions, std::stop_toke
   return runs;
 }
 
+void addCast(HeavyRuns& runs, const Rig& rig, const Conditions& conditions, std::stop_token stop,
+             const std::function<void(double)>& progress) {
+  runs.cast.reset();
+  runs.noCast.reset();
+  const auto model = castModel(rig, massProfile(rig), conditions.turnover);
+  if (!model) {
+    runs.noCast = model.error();
+    return;
+  }
+  CastOptions options;
+  options.frameEvery = Seconds(0);
+  runs.cast = unroll(*model, options, stop, progress);
+}
+
 }  // namespace grainwise

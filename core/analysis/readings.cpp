@@ -17,6 +17,10 @@ std::vector<GradedReading> gradedReadings(const Analysis& analysis) {
   add(Reading::anchor, analysis.grip.anchorVerdict);
   add(Reading::flyAgainstTip, analysis.fly.tipToFlyVerdict);
   add(Reading::flyAgainstLeader, analysis.fly.leaderToFlyVerdict);
+  if (analysis.turnover) {
+    add(Reading::drive, analysis.turnover->driveVerdict);
+    add(Reading::reserve, std::optional(analysis.turnover->reserveVerdict));
+  }
   return list;
 }
 
@@ -24,6 +28,21 @@ std::vector<GradedReading> faults(const Analysis& analysis) {
   std::vector<GradedReading> list = gradedReadings(analysis);
   std::erase_if(list, [](const GradedReading& r) { return r.grade != Grade::wrong; });
   return list;
+}
+
+std::optional<Reading> turnoverConcern(const Analysis& analysis) {
+  if (!analysis.turnover) return std::nullopt;
+  std::optional<Reading> concern;
+  Grade worst = Grade::fits;
+  const auto look = [&](Reading reading, const auto& verdict) {
+    if (!verdict || grade(*verdict) <= worst) return;
+    worst = grade(*verdict);
+    concern = reading;
+  };
+  look(Reading::drive, analysis.turnover->driveVerdict);
+  look(Reading::flyAgainstTip, analysis.fly.tipToFlyVerdict);
+  look(Reading::reserve, std::optional(analysis.turnover->reserveVerdict));
+  return concern;
 }
 
 }  // namespace grainwise

@@ -17,6 +17,8 @@ enum class Reading {
   anchor,
   flyAgainstTip,
   flyAgainstLeader,
+  drive,
+  reserve,
 };
 
 struct GradedReading {
@@ -31,5 +33,9 @@ struct GradedReading {
 std::vector<GradedReading> gradedReadings(const Analysis& analysis);
 /// Those graded wrong.
 std::vector<GradedReading> faults(const Analysis& analysis);
+
+/// What the one sentence about turnover speaks of: the worst of drive, fly against tip and reserve,
+/// the earlier of two that are equally bad; nothing when all three fit (or there is no turnover).
+std::optional<Reading> turnoverConcern(const Analysis& analysis);
 
 }  // namespace grainwise

@@ -8,6 +8,7 @@
 #include "core/material/sink_rate.h"
 #include "core/report/water_state.h"
 #include "core/report/words.h"
+#include "core/units/si.h"
 
 namespace grainwise {
 namespace {
@@ -152,6 +153,48 @@ Json flyBlock(const Source& from) {
   return objectOrNull(std::move(block));
 }
 
+void putRange(Json& object, const char* key, const TurnoverRange& range) {
+  putPair(object, key, range.low, range.high);
+}
+
+Json turnoverBlock(const Source& from) {
+  if (!from.analysis.turnover) return {};
+  const Turnover& t = *from.analysis.turnover;
+  Json block = Json::object();
+  put(block, "reserve", t.reserve);
+  block["reserve_verdict"] = words::of(t.reserveVerdict);
+  putRange(block, "reserve_range", t.reserveRange);
+  if (t.drive) {
+    put(block, "drive", *t.drive);
+    block["drive_at"] = words::placeOfDrive(from.rig, t);
+    putWords(block, "drive_verdict", t.driveVerdict);
+    putRange(block, "drive_range", t.driveRange);
+  }
+  put(block, "coast_ft", t.coast);
+  put(block, "pace", t.pace);
+  block["pace_verdict"] = words::of(t.paceVerdict);
+  putRange(block, "pace_range", t.paceRange);
+  put(block, "fly_speed_m_per_s", si::m_per_s(t.flySpeed));
+  if (t.arrives) {
+    put(block, "time_s", t.time);
+    put(block, "end_height_m", si::m(t.endHeight));
+  }
+  if (t.leastLineSpeed) put(block, "least_line_speed_m_per_s", si::m_per_s(*t.leastLineSpeed));
+  put(block, "nylon_keep", t.nylonKeep);
+  block["sentence"] = words::turnoverSentence(from.rig, from.analysis);
+  return block;
+}
+
+Json castBlock(const Source& from) {
+  const auto& cast = from.heavy.cast;
+  if (!cast || cast->stop != CastStop::turnedOver) return {};
+  Json block = Json::object();
+  put(block, "time_s", cast->time);
+  put(block, "fly_speed_m_per_s", si::m_per_s(cast->flySpeed));
+  put(block, "end_height_m", si::m(cast->endHeight));
+  return block;
+}
+
 Json sectionsBlock(const Source& from) {
   const WaterState water = waterOf(from.rig);
   Json list = Json::array();
@@ -227,15 +270,17 @@ struct Block {
   const char* key;
   Json (*make)(const Source&);
 };
-constexpr std::array<Block, 13> kBlocks{{{"totals", totals},
+constexpr std::array<Block, 15> kBlocks{{{"totals", totals},
                                          {"parts", parts},
                                          {"profile", profileBlock},
                                          {"junctions", junctionsBlock},
                                          {"rod", rodBlock},
                                          {"grip", gripBlock},
                                          {"fly", flyBlock},
+                                         {"turnover", turnoverBlock},
                                          {"sections", sectionsBlock},
                                          {"depth", depthBlock},
+                                         {"cast", castBlock},
                                          {"swing", swingBlock},
                                          {"warnings", warningsBlock},
                                          {"missing", missingBlock},

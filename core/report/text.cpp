@@ -187,6 +187,46 @@ std::string readings(const Analysis& analysis) {
   return heading("Readings") + indented(alignedTable(rows, "lll"));
 }
 
+std::string rangeText(const TurnoverRange& range) {
+  return " (" + ratioText(range.low) + "-" + ratioText(range.high) + ")";
+}
+
+/// "hangs on the fly's drag", where the verdict does.
+std::string hangsOn(const TurnoverRange& range) {
+  return range.hangsOn ? std::string(", hangs on ") + words::of(*range.hangsOn) : "";
+}
+
+std::string turnoverLines(const Rig& rig, const Analysis& analysis, const HeavyRuns& heavy) {
+  if (!analysis.turnover) return "";
+  const Turnover& t = *analysis.turnover;
+  Rows rows{{"Line speed",
+             t.leastLineSpeed ? ratioText(t.reserve) + " x the least that turns it over" +
+                                    rangeText(t.reserveRange)
+                              : "none turns it over",
+             words::of(t.reserveVerdict) + hangsOn(t.reserveRange)}};
+  if (t.drive) {
+    rows.push_back({"Line in the loop",
+                    ratioText(*t.drive) + " x what the loop needs" + rangeText(t.driveRange) +
+                        ", least at " + onOneLine(words::placeOfDrive(rig, t)),
+                    words::of(*t.driveVerdict) + hangsOn(t.driveRange)});
+  }
+  rows.push_back({"Coast", fixedText(t.coast.value(), 1) + " ft to the fly on speed alone", ""});
+  rows.push_back({"Fly at the end", ratioText(t.pace) + " x the line speed" + rangeText(t.paceRange),
+                  words::of(t.paceVerdict) + hangsOn(t.paceRange)});
+  if (t.nylonVerdict == NylonVerdict::flyTooBulky) {
+    rows.push_back({"Nylon", percentText(*t.nylonKeep) + " of the speed is kept in it",
+                    words::of(*t.nylonVerdict)});
+  }
+  if (heavy.cast && heavy.cast->stop == CastStop::turnedOver) {
+    rows.push_back({"Unrolling loop",
+                    "the fly comes to the front after " + fixedText(heavy.cast->time.value(), 2) +
+                        " s, " + fixedText(heavy.cast->endHeight.value(), 0) + " ft above the water",
+                    ""});
+  }
+  return heading("Turnover: " + words::turnoverSentence(rig, analysis)) +
+         indented(alignedTable(rows, "lll"));
+}
+
 std::string sectionsTable(const Rig& rig, const Analysis& analysis) {
   const WaterState water = waterOf(rig);
   Rows rows{{"section", "ft", "diameter in", "g/cm3", "sinks in/s"}};
@@ -285,6 +325,7 @@ std::string reportText(const Rig& rig, const Analysis& analysis, const HeavyRuns
   text += totalsLines(analysis) + scalingLines(rig, analysis);
   text += junctionsTable(rig, analysis);
   text += readings(analysis);
+  text += turnoverLines(rig, analysis, heavy);
   text += waterTable(rig, analysis, heavy);
   text += sectionsTable(rig, analysis);
   text += listOf("Warnings", warningLines(rig, analysis));

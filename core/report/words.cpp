@@ -151,6 +151,10 @@ const char* of(DepthState state) {
 std::vector<std::string> missing(const Analysis& analysis, const HeavyRuns& heavy) {
   std::vector<std::string> lines;
   for (const Missing what : analysis.missing) lines.emplace_back(of(what));
+  if (heavy.noCast) lines.emplace_back("no turnover to compute: the cast is left out");
+  if (heavy.cast && heavy.cast->stop != CastStop::turnedOver) {
+    lines.emplace_back(of(heavy.cast->stop));
+  }
   if (!heavy.swing || !heavy.swing->ran()) return lines;
   if (!heavy.swing->timeTo10deg) {
     lines.emplace_back("the fly never comes within 10 degrees of straight below: time is left out");
@@ -164,9 +168,9 @@ std::vector<std::string> missing(const Analysis& analysis, const HeavyRuns& heav
 const char* of(Missing what) {
   switch (what) {
     case Missing::head:
-      return "no head: head on rod, length and grip are left out";
+      return "no head: head on rod, length, grip and turnover are left out";
     case Missing::fly:
-      return "no fly: fly against tip and depth are left out";
+      return "no fly: fly against tip, turnover and depth are left out";
     case Missing::rod:
       return "no rod: head on rod, length and anchor are not judged";
     case Missing::rodLength:
@@ -178,7 +182,7 @@ const char* of(Missing what) {
     case Missing::window:
       return "no grain window for this style on this rod: the head is not judged";
     case Missing::flyMass:
-      return "no mass of the fly: fly against tip and depth are left out";
+      return "no mass of the fly: fly against tip, turnover and depth are left out";
     case Missing::tip:
       return "no tip: its share of the head is left out";
     case Missing::stillWater:
@@ -187,6 +191,12 @@ const char* of(Missing what) {
       return "nothing sinks: depth is left out";
     case Missing::flyFloats:
       return "the fly is lighter than water: depth is left out";
+    case Missing::line:
+      return "too little line in front of the loop: turnover is left out";
+    case Missing::castable:
+      return "over 300 ft of line, which nobody casts: turnover is left out";
+    case Missing::lineSpeed:
+      return "too little line speed for a loop: turnover is left out";
   }
   return "";
 }

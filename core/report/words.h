@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "core/air/cast.h"
 #include "core/analysis/analysis.h"
 #include "core/analysis/heavy_runs.h"
 
@@ -20,6 +21,17 @@ const char* of(FlyVerdict verdict);
 const char* of(LeaderVerdict verdict);
 const char* of(StrokeVerdict verdict);
 const char* of(DepthState state);
+const char* of(ReserveVerdict verdict);
+const char* of(DriveVerdict verdict);
+const char* of(PaceVerdict verdict);
+const char* of(NylonVerdict verdict);
+const char* of(TurnoverInput input);
+const char* of(CastStop stop);
+/// The one sentence about turnover: the worst of drive, fly against tip and reserve, and what to do;
+/// empty where there is no turnover.
+std::string turnoverSentence(const Rig& rig, const Analysis& analysis);
+/// "23.0 ft, short head 525": where the drive is least.
+std::string placeOfDrive(const Rig& rig, const Turnover& turnover);
 /// What is missing and which reading is left out for it.
 const char* of(Missing what);
 /// All lines of what is missing, those of the heavy runs behind.

@@ -166,7 +166,7 @@ TEST_CASE("The limits of the conditions reach every reading") {
 
 TEST_CASE("Graded readings are those with a verdict and faults are the wrong ones among them") {
   const auto readings = gradedReadings(analyse(plainWinter()));
-  REQUIRE(readings.size() == 7);
+  REQUIRE(readings.size() == 9);
   CHECK(readings[0] == GradedReading{Reading::junction, 0, Grade::fits});
   CHECK(readings[2] == GradedReading{Reading::headOnRod, std::nullopt, Grade::fits});
   CHECK(faults(analyse(plainWinter())).empty());
@@ -177,6 +177,36 @@ TEST_CASE("Graded readings are those with a verdict and faults are the wrong one
         std::vector<GradedReading>{{Reading::headOnRod, std::nullopt, Grade::wrong},
                                    {Reading::flyAgainstTip, std::nullopt, Grade::wrong}});
   CHECK(gradedReadings(analyse(rigOf({fly(10)}))).empty());
+}
+
+TEST_CASE("The turnover sentence speaks of the worst of drive, fly against tip and reserve") {
+  Analysis analysis = analyse(plainWinter());
+  REQUIRE(analysis.turnover);
+  CHECK_FALSE(turnoverConcern(analysis));
+  analysis.turnover->reserveVerdict = ReserveVerdict::marginal;
+  CHECK(turnoverConcern(analysis) == Reading::reserve);
+  analysis.fly.tipToFlyVerdict = FlyVerdict::heavySlow;
+  CHECK(turnoverConcern(analysis) == Reading::flyAgainstTip);
+  analysis.turnover->driveVerdict = DriveVerdict::marginal;
+  CHECK(turnoverConcern(analysis) == Reading::drive);
+  analysis.turnover->reserveVerdict = ReserveVerdict::heap;
+  CHECK(turnoverConcern(analysis) == Reading::reserve);
+  analysis.turnover.reset();
+  CHECK_FALSE(turnoverConcern(analysis));
+}
+
+TEST_CASE("Turnover is there with head and fly, and its absence is among what is missing") {
+  CHECK(analyse(plainWinter()).turnover);
+  Conditions learner;
+  learner.turnover.learner = true;
+  CHECK(analyse(plainWinter(), learner).turnover->reserve < analyse(plainWinter()).turnover->reserve);
+  Rig rig = plainWinter();
+  rig.cast = Cast{};
+  rig.cast->lineSpeed = FeetPerSecond(5);
+  CHECK(analyse(rig).noTurnover == NoTurnover::tooSlow);
+  CHECK(lacks(rig, Missing::lineSpeed));
+  CHECK(lacks(rigOf({head({floating(2, 20)}), fly(10)}), Missing::line));
+  CHECK(lacks(rigOf({head({floating(300, 20), floating(9, 20)}), fly(10)}), Missing::castable));
 }
 
 TEST_CASE("A part with a density that no line has is warned of, every odd section of it") {

@@ -45,8 +45,8 @@ TEST_CASE("The JSON report has its keys in their order") {
   const Json report = jsonOf(plainWinter());
   CHECK(keysOf(report) ==
         std::vector<std::string>{"format", "version", "name", "totals", "parts", "profile",
-                                 "junctions", "rod", "grip", "fly", "sections", "depth",
-                                 "missing", "cautions"});
+                                 "junctions", "rod", "grip", "fly", "turnover", "sections",
+                                 "depth", "missing", "cautions"});
   CHECK(report["format"] == "grainwise-report");
   CHECK(report["version"] == 1);
   CHECK(report["name"] == "Test rig");
@@ -313,4 +313,66 @@ TEST_CASE("Numbers for people are rounded, with a point and without a minus zero
 TEST_CASE("A table's columns line up whatever the alphabet") {
   CHECK(alignedTable({{"\xc3\xa9\xc3\xa9", "1"}, {"abc", "22"}}, "lr") ==
         "\xc3\xa9\xc3\xa9    1\nabc  22\n");
+}
+
+TEST_CASE("The turnover block has the keys and words of the format, and --cast adds its own") {
+  const Rig rig = plainWinter();
+  const Analysis analysis = analyse(rig);
+  HeavyRuns runs;
+  addCast(runs, rig);
+  const Json report = Json::parse(reportJson(rig, analysis, runs));
+  const Json& turnover = report["turnover"];
+  CHECK(keysOf(turnover) ==
+        std::vector<std::string>{"reserve", "reserve_verdict", "reserve_range", "drive", "drive_at",
+                                 "drive_verdict", "drive_range", "coast_ft", "pace", "pace_verdict",
+                                 "pace_range", "fly_speed_m_per_s", "time_s", "end_height_m",
+                                 "least_line_speed_m_per_s", "nylon_keep", "sentence"});
+  CHECK(turnover["reserve_verdict"] == "turns over with speed to spare");
+  CHECK(turnover["drive_verdict"] == "carries");
+  CHECK(turnover["pace_verdict"] == "firm");
+  CHECK(turnover["sentence"] == "the tip carries it and turns over with speed to spare");
+  CHECK(turnover["drive_at"].get<std::string>().find(" ft, ") != std::string::npos);
+  CHECK(turnover["fly_speed_m_per_s"].get<double>() / (55 * 0.3048) ==
+        Approx(turnover["pace"].get<double>()));
+  CHECK(keysOf(report["cast"]) ==
+        std::vector<std::string>{"time_s", "fly_speed_m_per_s", "end_height_m"});
+  CHECK(report["cast"]["time_s"].get<double>() ==
+        Approx(turnover["time_s"].get<double>()).epsilon(0.1));
+  CHECK_FALSE(jsonOf(rig).contains("cast"));
+}
+
+TEST_CASE("A cast that was asked for and cannot be run is missing") {
+  Rig rig = plainWinter();
+  rig.parts.pop_back();
+  const Analysis analysis = analyse(rig);
+  HeavyRuns runs;
+  addCast(runs, rig);
+  const Json report = Json::parse(reportJson(rig, analysis, runs));
+  CHECK_FALSE(report.contains("cast"));
+  CHECK(report["missing"].size() == analysis.missing.size() + 1);
+  CHECK(reportText(rig, analysis, runs).find("the cast is left out") != std::string::npos);
+}
+
+TEST_CASE("Every turnover sentence says what to do when something is amiss") {
+  Rig rig = plainWinter();
+  const auto sentence = [&] { return words::turnoverSentence(rig, analyse(rig)); };
+  rig.parts.back() = fly(45);  // 2.4 times the tip
+  CHECK(sentence() == "the fly is heavy for this tip: a slow, open stroke");
+  rig.parts.back() = fly(80);
+  CHECK(sentence() == "the fly is too heavy for this tip: a denser tip or a lighter fly");
+  rig.parts.back() = fly(33);
+  rig.parts.back().fly->dragArea = SquareCentimetres(9);
+  CHECK(sentence() == "the tip only just carries the fly: a smaller fly or a denser tip makes it sure");
+  rig.parts.back().fly->dragArea = SquareCentimetres(20);
+  CHECK(sentence() ==
+        "the tip does not carry the fly: more mass per foot there, or a smaller fly");
+  rig.parts.back() = fly(10);
+  const FeetPerSecond least = analyse(rig).turnover->leastLineSpeed.value();
+  rig.cast = Cast{};
+  rig.cast->lineSpeed = least * 0.92;
+  CHECK(sentence().rfind("probably will not turn over: ", 0) == 0);
+  rig.cast->lineSpeed = least * 0.8;
+  CHECK(sentence().rfind("will land in a heap: ", 0) == 0);
+  rig.parts.pop_back();
+  CHECK(sentence().empty());
 }

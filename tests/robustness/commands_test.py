@@ -64,6 +64,10 @@ def report_rows(folder):
     got = expect_row(["report", "--json", SAMPLE], GOOD, '"grainwise-report"', "")
     expect(json.loads(got.stdout)["name"] == name, "report --json: the name")
     expect("swing" not in json.loads(got.stdout), "report --json: a swing only when asked for")
+    expect("cast" not in json.loads(got.stdout), "report --json: a cast only when asked for")
+    got = expect_row(["report", "--json", "--cast", SAMPLE], GOOD, '"fly_speed_m_per_s"', "")
+    cast = json.loads(got.stdout)["cast"]
+    expect(0.5 < cast["time_s"] < 2.0, "report --cast: a time to turn over")
     got = expect_row(["report", "--json", "--swing", SAMPLE], GOOD, '"after_mend_ft"', "")
     expect(got.stdout.endswith(b"}\n") and not got.stdout.endswith(b"\n\n"), "one trailing newline")
     expect_row(["report", str(folder / "absent.rig.json")], BAD_INPUT, "", "absent.rig.json")
