@@ -14,10 +14,13 @@ namespace {
 using std::numbers::pi;
 
 constexpr double kSamePlace_m = 1e-9;
-constexpr double kStepShare = 0.2;    // of the length over which the speed changes e-fold
-constexpr double kMostSteps = 20000;  // a fly of 0.001 gr behind the largest drag takes 4000
-constexpr double kStallShare = 0.05;  // of u0 - v: below it the leg is said to have stopped
-constexpr double kBendShadow = 0.29;  // of D d: line of the leg that the bend already counts
+constexpr double kStepShare = 0.2;      // of the length over which the speed changes e-fold
+constexpr double kMostSteps = 20000;    // a fly of 0.001 gr behind the largest drag takes 4000
+constexpr double kStallShare = 0.05;    // of u0 - v: below it the leg is said to have stopped
+constexpr double kMostGathered = 0.05;  // of the leg, in steps taken together
+constexpr double kMostChange = 0.2;     // of a speed in one step
+constexpr double kLeastPart = 1e-3;     // of a step of the grid
+constexpr double kBendShadow = 0.29;    // of D d: line of the leg that the bend already counts
 constexpr double kBendForm = 0.6 / 6.0;
 
 /// V after the loop has passed a point mass that leaves `kept` of the leg: the limit of a short
@@ -113,7 +116,7 @@ void RollingLoop::build(const AirLine& line, const LoopDrag& strongest, double m
   std::reverse(m_steps.begin(), m_steps.end());
 }
 
-/// Short steps in a row become one, as far as the leg's change allows, but never across a point
+/// Short steps in a row become one as long as the leg hardly changes, but never across a point
 /// mass, the beginning of the nylon or the place where the loop starts to shrink.
 void RollingLoop::gather() {
   const double shrinks_m = pi * m_shape.loop_m / 4.0;
@@ -126,7 +129,8 @@ void RollingLoop::gather() {
       const Step& next = m_steps[last + 1];
       if (end.massKept != 1.0 || end.entersNylon ||
           std::abs(end.flySide.x_m - shrinks_m) <= kSamePlace_m ||
-          length_m + next.length_m > next.most_m) {
+          length_m + next.length_m > next.most_m ||
+          m_steps[first].rodSide.leg_kg > (1.0 + kMostGathered) * next.flySide.leg_kg) {
         break;
       }
       length_m += next.length_m;
@@ -158,24 +162,48 @@ RollingLoop::Step RollingLoop::together(std::size_t first, std::size_t last) con
   return step;
 }
 
-LoopEnd RollingLoop::run(double flyLeg_m_per_s, double rodLeg_m_per_s, const LoopDrag& drag) const {
-  using State = std::array<double, 4>;  // V, vz, z, t
-  const double v = rodLeg_m_per_s;
-  const double stall = v + kStallShare * (flyLeg_m_per_s - v);
-  const double skinHalf = 0.5 * drag.density_kg_per_m3 * drag.along;
-  const double flyHalf = 0.5 * drag.density_kg_per_m3 * drag.fly_m2;
-  const double bendFactor = kBendForm * drag.density_kg_per_m3 * drag.across;
-  const double acrossHalf = 0.5 * drag.density_kg_per_m3 * drag.across;
-  const double back = m_shape.gravity_m_per_s2 * std::sin(m_shape.launch_rad);
-  const double down = m_shape.gravity_m_per_s2 * std::cos(m_shape.launch_rad);
+RollingLoop::Node RollingLoop::Node::between(const Node& a, const Node& b, const Node& c,
+                                             double share) {
+  const double wa = (1.0 - share) * (1.0 - 2.0 * share);
+  const double wb = 4.0 * share * (1.0 - share);
+  const double wc = share * (2.0 * share - 1.0);
+  const auto at = [&](double Node::*value) {
+    return wa * a.*value + wb * b.*value + wc * c.*value;
+  };
+  return {at(&Node::x_m),       at(&Node::mass_kg_per_m), at(&Node::leg_kg),
+          at(&Node::shadow_m2), at(&Node::skin_m2),       at(&Node::bend_m2)};
+}
+
+/// The leg's motion: V, vz, z and t as functions of the line that the loop has run through.
+struct RollingLoop::Motion {
+  using State = std::array<double, 4>;
+  const LoopShape& shape;
+  double v, stall;
+  double skinHalf, flyHalf, bendFactor, acrossHalf, back, down;
   bool stalled = false;
-  const auto slopeAt = [&](const Node& node, const State& y) -> State {
-    const double vz = y[1];
-    const double u2 = y[0] * y[0] - vz * vz;
-    if (!(u2 > stall * stall)) {
+  double change_per_m = 0.0;  ///< how fast speeds change, relative, at the last slope
+
+  Motion(const LoopShape& of, double flyLeg, double rodLeg, const LoopDrag& drag)
+      : shape(of),
+        v(rodLeg),
+        stall(rodLeg + kStallShare * (flyLeg - rodLeg)),
+        skinHalf(0.5 * drag.density_kg_per_m3 * drag.along),
+        flyHalf(0.5 * drag.density_kg_per_m3 * drag.fly_m2),
+        bendFactor(kBendForm * drag.density_kg_per_m3 * drag.across),
+        acrossHalf(0.5 * drag.density_kg_per_m3 * drag.across),
+        back(of.gravity_m_per_s2 * std::sin(of.launch_rad)),
+        down(of.gravity_m_per_s2 * std::cos(of.launch_rad)) {}
+
+  [[nodiscard]] double alongSquared(const State& y) const { return y[0] * y[0] - y[1] * y[1]; }
+  [[nodiscard]] bool stopped(const State& y) const { return !(alongSquared(y) > stall * stall); }
+
+  State slope(const Node& node, const State& y) {
+    if (stopped(y)) {
       stalled = true;
       return {0.0, 0.0, 0.0, 0.0};
     }
+    const double vz = y[1];
+    const double u2 = alongSquared(y);
     const double u = std::sqrt(u2);
     const double w = u - v;
     const double c = 0.5 * (u + v);
@@ -183,39 +211,61 @@ LoopEnd RollingLoop::run(double flyLeg_m_per_s, double rodLeg_m_per_s, const Loo
     const double need =
         u2 * (flyHalf + skinHalf * node.skin_m2) + bendFactor * node.bend_m2 * c * c;
     const double inverse = 1.0 / node.leg_kg;
-    const double az = down - acrossHalf * node.shadow_m2 * inverse * vz * std::abs(vz) -
-                      flyHalf * u * inverse * vz;
+    const double sinking = acrossHalf * node.shadow_m2 * inverse * std::abs(vz);
+    const double flySinking = flyHalf * u * inverse;
+    const double az = down - (sinking + flySinking) * vz;
     const double acceleration = (pull - need) * inverse - back + (vz / u) * az;
     const double seconds = 2.0 / w;  // a metre of line
+    change_per_m = seconds * (std::abs(acceleration) / u + 2.0 * sinking + flySinking);
     return {acceleration * seconds, az * seconds, vz * seconds, seconds};
-  };
-
-  LoopEnd end;
-  State y{flyLeg_m_per_s, 0.0, 0.0, 0.0};
-  double u = flyLeg_m_per_s;
-  double x_m = m_start_m;
-  if (m_nylon_m >= m_start_m && m_nylon_m > 0.0) end.nylonSpeed_m_per_s = u;
-  for (const Step& step : m_run) {
-    const State next = numerics::rk4(y, step.length_m, [&](double share, const State& at) {
-      return slopeAt(share == 0.0 ? step.rodSide : share == 1.0 ? step.flySide : step.middle, at);
-    });
-    const double u2 = next[0] * next[0] - next[1] * next[1];
-    if (stalled || !(u2 > stall * stall)) {
-      stalled = true;
-      break;
-    }
-    y = next;
-    x_m = step.flySide.x_m;
-    u = std::sqrt(u2);
-    if (step.massKept != 1.0) {
-      y[0] = pastPointMass(y[0], y[1], v, step.massKept);
-      u = std::sqrt(y[0] * y[0] - y[1] * y[1]);
-    }
-    if (step.entersNylon) end.nylonSpeed_m_per_s = u;
   }
-  end.arrives = !stalled && !m_run.empty();
+
+  /// Through one step of the grid, in parts where speeds change fast.
+  void through(const Step& step, State& y) {
+    double done = 0.0;
+    while (done < 1.0 && !stalled) {
+      const auto node = [&](double share) {
+        return share <= 0.0   ? step.rodSide
+               : share >= 1.0 ? step.flySide
+                              : Node::between(step.rodSide, step.middle, step.flySide, share);
+      };
+      const State first = slope(node(done), y);
+      const double sound = kMostChange / (change_per_m * step.length_m);
+      const double part = done + sound < 1.0 ? std::max(sound, kLeastPart) : 1.0 - done;
+      const bool whole = part >= 1.0;
+      const Node middle = whole ? step.middle : node(done + 0.5 * part);
+      const Node end = whole ? step.flySide : node(done + part);
+      const State next = numerics::rk4(
+          y, first, part * step.length_m,
+          [&](double share, const State& at) { return slope(share < 1.0 ? middle : end, at); });
+      if (stalled || stopped(next)) {
+        stalled = true;
+        return;
+      }
+      y = next;
+      done += part;
+    }
+  }
+};
+
+LoopEnd RollingLoop::run(double flyLeg_m_per_s, double rodLeg_m_per_s, const LoopDrag& drag) const {
+  Motion motion(m_shape, flyLeg_m_per_s, rodLeg_m_per_s, drag);
+  Motion::State y{flyLeg_m_per_s, 0.0, 0.0, 0.0};
+  LoopEnd end;
+  double x_m = m_start_m;
+  if (m_nylon_m >= m_start_m && m_nylon_m > 0.0) end.nylonSpeed_m_per_s = flyLeg_m_per_s;
+  for (const Step& step : m_run) {
+    motion.through(step, y);
+    if (motion.stalled) break;
+    x_m = step.flySide.x_m;
+    if (step.massKept != 1.0) {
+      y[0] = pastPointMass(y[0], y[1], rodLeg_m_per_s, step.massKept);
+    }
+    if (step.entersNylon) end.nylonSpeed_m_per_s = std::sqrt(motion.alongSquared(y));
+  }
+  end.arrives = !motion.stalled && !m_run.empty();
   end.left_m = end.arrives ? 0.0 : x_m;
-  end.speed_m_per_s = end.arrives ? u : 0.0;
+  end.speed_m_per_s = end.arrives ? std::sqrt(motion.alongSquared(y)) : 0.0;
   end.fall_m = y[2];
   end.time_s = y[3];
   end.height_m = m_shape.rodTip_m + m_length_m * std::sin(m_shape.launch_rad) +

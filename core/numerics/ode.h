@@ -14,15 +14,16 @@ namespace grainwise::numerics {
 /// Source: Hairer, Norsett & Wanner (1993), Solving ordinary differential equations I, table II.1.2
 /// (from memory). Error of one step O(h^5); stable for h |lambda| < 2.78 on the negative real axis
 /// and 2.82 on the imaginary one.
+/// Takes `k1` = f(0, y) from a caller who needs it to choose h.
 template <std::size_t N, class F>
-std::array<double, N> rk4(const std::array<double, N>& y, double h, F&& f) {
+std::array<double, N> rk4(const std::array<double, N>& y, const std::array<double, N>& k1, double h,
+                          F&& f) {
   using State = std::array<double, N>;
   const auto ahead = [&](const State& slope, double by) {
     State moved;
     for (std::size_t i = 0; i < N; ++i) moved[i] = y[i] + by * slope[i];
     return moved;
   };
-  const State k1 = f(0.0, y);
   const State k2 = f(0.5, ahead(k1, 0.5 * h));
   const State k3 = f(0.5, ahead(k2, 0.5 * h));
   const State k4 = f(1.0, ahead(k3, h));
@@ -31,6 +32,11 @@ std::array<double, N> rk4(const std::array<double, N>& y, double h, F&& f) {
     end[i] = y[i] + (h / 6.0) * ((k1[i] + k4[i]) + 2.0 * (k2[i] + k3[i]));
   }
   return end;
+}
+
+template <std::size_t N, class F>
+std::array<double, N> rk4(const std::array<double, N>& y, double h, F&& f) {
+  return rk4(y, f(0.0, y), h, f);
 }
 
 /// The same for many unknowns, with its own working memory and the first slope supplied by the
