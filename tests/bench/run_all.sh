@@ -8,3 +8,4 @@ echo "machine: $(nproc) x $(sed -n 's/^model name[^:]*: //p' /proc/cpuinfo | hea
 screen="bash $here/../support/with_screen.sh 1920x1080"
 $screen "$build/tests/bench/bench_face_bench"
 $screen python3 "$here/start_up.py" "$build/tests/bench/bare_window" "$build/app/grainwise" "$rig"
+python3 "$here/air_peers.py" "$build/tests/bench/air_bench" "$build/tests/reference/air_model"
