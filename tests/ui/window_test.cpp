@@ -245,6 +245,19 @@ TEST_CASE_METHOD(WindowFixture, "a rig started from a rod has a head that fits i
   CHECK(writeRig(document().rig()) == bytes(kWinter).toStdString());
 }
 
+TEST_CASE_METHOD(WindowFixture, "the stroke is compared with the rig that was opened") {
+  QApplication::processEvents();
+  REQUIRE(window->feed()->analysis().stroke);
+  CHECK(window->feed()->analysis().stroke->verdict == StrokeVerdict::same);
+  Rig rig = document().rig();
+  rig.parts.erase(rig.parts.begin() + 2);
+  document().apply(QStringLiteral("Remove tip"), rig);
+  QApplication::processEvents();
+  CHECK(window->feed()->analysis().stroke->verdict == StrokeVerdict::different);
+  auto* sentences = find<QWidget>("sentences");
+  CHECK(sentences->findChildren<QLabel*>().last()->text().contains(QStringLiteral("different cast")));
+}
+
 TEST_CASE_METHOD(WindowFixture, "every control that takes the keyboard has a name for a screen reader") {
   for (const char* page : {"shelf", "part", "rod", "water", "name"}) {
     window->bench()->drawer()->open(QLatin1String(page));

@@ -168,7 +168,6 @@ void SentenceBar::refresh() {
   const auto& stroke = m_feed->analysis().stroke;
   m_right->setText(stroke ? strokeSentence(*stroke) : QString());
   m_right->setFont(m_look->font(16));
-  setVisible(stroke.has_value());
 }
 
 }  // namespace grainwise::ui

@@ -173,13 +173,25 @@ bool MainWindow::openFile(const QString& path) {
     m_bench->showProblems(tr("%1 was not opened").arg(QFileInfo(path).fileName()), problems);
     return false;
   }
+  takeStrokeReference();
   m_settings.addRecent(path);
   m_settings.setLastFile(QFileInfo(path).absoluteFilePath());
   refreshRecent();
   return true;
 }
 
-void MainWindow::startFrom(const Rig& rig) { m_document->startFrom(rig); }
+void MainWindow::startFrom(const Rig& rig) {
+  m_document->startFrom(rig);
+  takeStrokeReference();
+}
+
+void MainWindow::takeStrokeReference() {
+  Conditions conditions = m_feed->conditions();
+  const Rig& rig = m_document->rig();
+  conditions.strokeReference.reset();
+  if (headStyle(rig)) conditions.strokeReference = strokeBasis(rig, massProfile(rig));
+  m_feed->setConditions(conditions);
+}
 
 bool MainWindow::save() {
   return m_document->path().isEmpty() ? saveAs() : saveTo(m_document->path());

@@ -50,6 +50,8 @@ class MainWindow : public QMainWindow {
   void applyLook();
   void refreshTitle();
   void refreshRecent();
+  /// Strokes are compared with the rig as it was opened.
+  void takeStrokeReference();
   bool save();
   bool saveAs();
   bool saveTo(const QString& path);
