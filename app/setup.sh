@@ -8,7 +8,7 @@ stop() {
 }
 
 packages_to_build="g++ cmake ninja-build ccache nlohmann-json3-dev libexpected-dev qt6-base-dev
-  libqt6charts6-dev libqt6opengl6-dev libqt6svg6-dev qt6-tools-dev qt6-tools-dev-tools
+  qt6-charts-dev libqt6opengl6-dev qt6-svg-dev qt6-tools-dev qt6-tools-dev-tools
   qt6-l10n-tools fonts-noto-core"
 
 missing_packages() {
