@@ -28,6 +28,7 @@ constexpr double kFineStep_ft = 0.1;
 /// Rows beyond which the curve between two rows is finer than a pixel.
 constexpr std::size_t kDenseRows = 200;
 constexpr int kBetween = 4;
+constexpr int kMostPoints = 500;
 
 double shownLineMass(GrainsPerFoot mass, DisplayUnits units) {
   return editText(mass.value(), Measure::lineMass, units).toDouble();
@@ -48,6 +49,24 @@ QList<QPointF> massPoints(const Analysis& a, DisplayUnits units) {
   points.reserve(qsizetype(a.rows.size()));
   for (const ProfileRow& row : a.rows) points.append({row.at.feet(), row.mass.value() * factor});
   return points;
+}
+
+/// At most about two points a bucket, its lowest and its highest, where there are more points than a
+/// screen has room for: the picture is the same.
+QList<QPointF> thinned(const QList<QPointF>& points) {
+  if (points.size() <= kMostPoints) return points;
+  QList<QPointF> kept;
+  const qsizetype bucket = 2 * points.size() / kMostPoints + 1;
+  for (qsizetype i = 0; i < points.size(); i += bucket) {
+    const auto from = points.begin() + i;
+    const auto to = points.begin() + std::min(points.size(), i + bucket);
+    const auto [low, high] = std::minmax_element(
+        from, to, [](const QPointF& a, const QPointF& b) { return a.y() < b.y(); });
+    kept.append(*std::min(low, high));
+    if (low != high) kept.append(*std::max(low, high));
+  }
+  kept.append(points.back());
+  return kept;
 }
 
 QList<QPointF> grainPoints(const Analysis& a) {
@@ -160,13 +179,13 @@ void ProfileChart::setAxis(double highest, double total) {
 
 void ProfileChart::refresh() {
   const Analysis& a = m_feed->analysis();
-  const QList<QPointF> mass = massPoints(a, m_look->units());
+  const QList<QPointF> mass = thinned(massPoints(a, m_look->units()));
   double highest = 0;
   for (const QPointF& point : mass) highest = std::max(highest, point.y());
   setAxis(highest, a.totals.mass.value());
   m_upper->replace(mass);
   m_line->replace(mass);
-  m_soFar->replace(grainPoints(a));
+  m_soFar->replace(thinned(grainPoints(a)));
   setAccessibleDescription(readout());
   m_overlay->update();
 }

@@ -56,12 +56,18 @@ void WhyPanel::showReading(Reading reading) {
 }
 
 void WhyPanel::refresh() {
+  if (!isVisible()) return;
   const WhyWords why = whyWords(m_reading, *m_feed->rig(), m_feed->analysis(), m_feed->conditions(),
                                 m_look->units());
   const QString gap = QStringLiteral("\n");
   m_texts[0]->setText(why.figures.join(gap));
   m_texts[1]->setText(why.formula.join(gap));
   m_texts[2]->setText(why.limits.join(gap));
+}
+
+void WhyPanel::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  refresh();
 }
 
 void WhyPanel::applyLook() {

@@ -21,6 +21,9 @@ class WhyPanel : public QWidget {
   WhyPanel(Look* look, AnalysisFeed* feed, QWidget* parent = nullptr);
   void showReading(Reading reading);
 
+ protected:
+  void showEvent(QShowEvent* event) override;
+
  private:
   void refresh();
   void applyLook();

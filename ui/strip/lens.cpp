@@ -111,7 +111,7 @@ void Lens::paintEvent(QPaintEvent*) {
   p.setClipRect(card.adjusted(2, 2, -2, -2));
   for (std::size_t i = 0; i < m_rig->parts.size(); ++i) {
     const QRectF box = boxOf(i);
-    if (box.right() < 0) continue;
+    if (box.right() < 0 || box.left() > card.right()) continue;
     const Silhouette shape = silhouetteOf(m_rig->parts[i], m_analysis->profile, i);
     if (shape.isFly) {
       paintFly(p, box, shape, c);

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/strip/silhouette.h"
 
+#include <QHash>
 #include <QPainter>
-#include <QPainterPath>
+#include <QPixmap>
 #include <algorithm>
 #include <cmath>
 
@@ -10,6 +11,7 @@ namespace grainwise::ui {
 namespace {
 constexpr double kThinnest = 2.0;
 constexpr double kLoopWidth = 5.0;
+constexpr double kNarrow = 6.0;
 /// Hatch distance in px: from a slow 2 in/s to a fast 10 in/s.
 constexpr double kWideHatch = 10.0;
 constexpr double kTightHatch = 4.0;
@@ -48,18 +50,24 @@ QPolygonF outline(const QRectF& box, const Silhouette& s, std::size_t first, std
   return upper + lower;
 }
 
-void hatch(QPainter& p, const QPolygonF& shape, double rate, const Colours& colours) {
-  p.save();
-  QPainterPath clip;
-  clip.addPolygon(shape);
-  p.setClipPath(clip, Qt::IntersectClip);
-  p.setPen(QPen(colours.sinkHatch, 1.4));
-  const QRectF box = shape.boundingRect();
-  const double step = hatchDistance(rate);
-  for (double x = box.left() - box.height(); x < box.right(); x += step) {
-    p.drawLine(QPointF(x, box.bottom()), QPointF(x + box.height(), box.top()));
+/// A tile of slanting lines that repeats without a seam; one is made for each distance and scheme.
+QBrush hatchBrush(double rate, const Colours& colours) {
+  static QHash<QPair<int, QRgb>, QPixmap> made;
+  const int step = int(std::lround(hatchDistance(rate)));
+  const QPair<int, QRgb> key(step, colours.sinkHatch.rgb() ^ colours.sinkFill.rgb() << 1);
+  auto found = made.find(key);
+  if (found == made.end()) {
+    QPixmap tile(step, step);
+    tile.fill(colours.sinkFill);
+    QPainter p(&tile);
+    p.setRenderHint(QPainter::Antialiasing);
+    p.setPen(QPen(colours.sinkHatch, 1.4));
+    for (const int shift : {-step, 0, step}) {
+      p.drawLine(QPointF(shift - 2, step + 2), QPointF(shift + step + 2, -2));
+    }
+    found = made.insert(key, tile);
   }
-  p.restore();
+  return QBrush(*found);
 }
 
 void addSections(Silhouette& s, const Part& part, const std::vector<const ProfileSpan*>& spans) {
@@ -132,10 +140,11 @@ void paintLine(QPainter& p, const QRectF& box, const Silhouette& s, double pixel
       p.drawPolygon(shape);
       continue;
     }
-    p.setPen(QPen(piece.sinks ? c.sinkHatch : c.river, 1.5));
-    p.setBrush(piece.sinks ? c.sinkFill : c.riverFill);
+    // Pieces narrower than their outline would be all outline.
+    const bool narrow = shape.boundingRect().width() < kNarrow;
+    p.setPen(narrow ? QPen(Qt::NoPen) : QPen(piece.sinks ? c.sinkHatch : c.river, 1.5));
+    p.setBrush(piece.sinks ? hatchBrush(piece.rate, c) : QBrush(c.riverFill));
     p.drawPolygon(shape);
-    if (piece.sinks) hatch(p, shape, piece.rate, c);
   }
   p.setPen(QPen(c.slate, 1.5));
   p.setBrush(Qt::NoBrush);

@@ -7,6 +7,7 @@
 #include <QFileInfo>
 #include <QIcon>
 #include <QStandardPaths>
+#include <QTimer>
 #include <clocale>
 #include <cstdio>
 #include <memory>
@@ -79,12 +80,15 @@ int runWorkbench(int argc, char** argv) {
   QApplication::setStyle(QStringLiteral("Fusion"));
   QApplication app(argc, argv);
   std::setlocale(LC_NUMERIC, "C");
-  QApplication::setWindowIcon(QIcon(QStringLiteral(":/icons/grainwise.svg")));
   MainWindow window(loadShelf());
   openFirst(window, QApplication::arguments());
   const auto trace = Trace::ifWanted(window);
   window.show();
   window.bench()->strip()->setFocus();
+  // Drawing the icon loads a plugin that the first picture does not need.
+  QTimer::singleShot(0, &window, [&window] {
+    window.setWindowIcon(QIcon(QStringLiteral(":/icons/grainwise.svg")));
+  });
   return QApplication::exec();
 }
 
