@@ -9,7 +9,10 @@
 #include "core/analysis/heavy_runs.h"
 #include "core/io/check_file.h"
 #include "core/io/rig_file.h"
+#include "core/io/shelf_file.h"
+#include "core/io/spools_file.h"
 #include "core/report/csv.h"
+#include "core/report/cut_sheet.h"
 #include "core/report/json.h"
 #include "core/report/text.h"
 
@@ -24,6 +27,7 @@ constexpr const char* kHelp =
     R"(Usage: grainwise [FILE]
        grainwise report FILE [--json | --csv] [--cast] [--swing]
        grainwise check FILE...
+       grainwise cut FILE... --spools FILE [--json]
 Build and balance fly rigs: head, tips, leader and fly, foot by foot.
 Without a command the workbench opens, on FILE if one is given.
 
@@ -36,6 +40,9 @@ Commands:
                  real swings
   check FILE...  validate rigs, shelves, pools, spools and decks: an ok line
                  each, or each problem as file:line: pointer: what; fix
+  cut FILE...    where to cut the tips, leaders and tippets of rigs or shelves
+      --spools FILE  from these spools (needed)
+      --json     as JSON (format grainwise-cut-sheet)
 
 Options:
       --help     print this help and exit
@@ -143,11 +150,61 @@ int check(const Words& words) {
   return code;
 }
 
+/// The word behind `option`, taken out of `words`; nothing when the option is not there. Empty where
+/// its value is missing.
+std::optional<std::string> takeValue(Words& words, const std::string& option) {
+  const auto end = std::find(words.begin(), words.end(), "--");
+  const auto at = std::find(words.begin(), end, option);
+  if (at == end) return std::nullopt;
+  const auto next = std::next(at);
+  const std::string value = next == end ? "" : *next;
+  words.erase(at, next == end ? next : std::next(next));
+  return value;
+}
+
+/// What is to be made for a rig or a shelf of parts.
+Result<std::vector<MadePart>> loadPartsToMake(const std::string& file) {
+  auto shelf = loadShelf(file);
+  if (!shelf) {
+    const auto rig = loadRig(file);
+    if (rig) return partsToMake(*rig);
+    const bool isShelf = std::none_of(shelf.error().begin(), shelf.error().end(),
+                                      [](const Problem& p) { return p.pointer == "/format"; });
+    return tl::unexpected(isShelf ? shelf.error() : rig.error());
+  }
+  std::vector<MadePart> parts;
+  for (const Part& part : shelf->parts) parts.push_back({part, file, std::nullopt});
+  return parts;
+}
+
+int cut(const Words& given) {
+  Words words = given;
+  const auto spoolsFile = takeValue(words, "--spools");
+  const auto line = parse(words, {"--json"});
+  if (!line) return wrongUsage("cut: " + line.error());
+  if (line->files.empty()) return wrongUsage("cut: FILE is missing");
+  if (!spoolsFile) return wrongUsage("cut: --spools FILE is missing");
+  if (spoolsFile->empty()) return wrongUsage("cut: --spools wants a FILE");
+  std::vector<MadePart> parts;
+  bool good = true;
+  for (const std::string& file : line->files) {
+    const auto made = loadPartsToMake(file);
+    if (!made) printProblems(made.error());
+    good = good && made.has_value();
+    if (made) parts.insert(parts.end(), made->begin(), made->end());
+  }
+  const auto spools = loadSpools(*spoolsFile);
+  if (!spools) printProblems(spools.error());
+  if (!good || !spools) return kBadInput;
+  const CutSheet sheet = cutSheet(parts, *spools);
+  return print(line->has("--json") ? cutSheetJson(sheet, *spools) : cutSheetText(sheet, *spools));
+}
+
 struct Command {
   const char* name;
   int (*run)(const Words&);
 };
-constexpr std::array<Command, 2> kCommands{{{"report", report}, {"check", check}}};
+constexpr std::array<Command, 3> kCommands{{{"report", report}, {"check", check}, {"cut", cut}}};
 
 /// Options of the window system that the toolkit reads for itself; with one dash or two.
 bool isWindowOption(const std::string& word, bool& takesValue) {

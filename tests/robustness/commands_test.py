@@ -81,6 +81,21 @@ def report_rows(folder):
     expect_row(["check", SAMPLE, SAMPLE], GOOD, SAMPLE + ": ok\n", "")
 
 
+def cut_rows():
+    samples = pathlib.Path(SAMPLE).parent
+    spools, family = str(samples / "bench.spools.json"), str(samples / "five-tip-family.shelf.json")
+    expect_row(["cut", SAMPLE, "--spools", spools], GOOD, "10 ft 5 in", "")
+    expect_row(["cut", "--spools", spools, family], GOOD, "1.29 ft short", "")
+    got = expect_row(["cut", SAMPLE, family, "--spools", spools, "--json"], GOOD,
+                     '"grainwise-cut-sheet"', "")
+    expect(len(json.loads(got.stdout)["labels"]) == 8, "cut --json: five tips and the rig's three")
+    expect_row(["cut"], WRONG_USAGE, "", "FILE is missing")
+    expect_row(["cut", SAMPLE], WRONG_USAGE, "", "--spools FILE is missing")
+    expect_row(["cut", SAMPLE, "--spools"], WRONG_USAGE, "", "--spools wants a FILE")
+    expect_row(["cut", spools, "--spools", spools], BAD_INPUT, "", "not a rig")
+    expect_row(["cut", SAMPLE, "--spools", SAMPLE], BAD_INPUT, "", "not a list of spools")
+
+
 def same_everywhere():
     """Output knows no locale, display or repeated run."""
     plain = [run("report", SAMPLE, flag).stdout for flag in ("--json", "--csv")]
@@ -105,6 +120,7 @@ def main():
     with tempfile.TemporaryDirectory() as name:
         usage_rows()
         report_rows(pathlib.Path(name))
+        cut_rows()
         same_everywhere()
         output_that_cannot_be_written()
     print("\n".join(faults) if faults else "every command kept its word")
