@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QApplication>
+#include <QByteArray>
 #include <QString>
 #include <QStringList>
 #include <QWidget>
@@ -11,6 +12,10 @@ namespace Catch {
 template <>
 struct StringMaker<QString> {
   static std::string convert(const QString& s) { return '"' + s.toStdString() + '"'; }
+};
+template <>
+struct StringMaker<QByteArray> {
+  static std::string convert(const QByteArray& s) { return '"' + s.toStdString() + '"'; }
 };
 }  // namespace Catch
 

@@ -51,6 +51,7 @@ class RigDocument : public QObject {
  private:
   friend class ReplaceRig;
   void setRig(std::shared_ptr<const Rig> rig);
+  void restart(const Rig& rig, const QString& path);
 
   std::shared_ptr<const Rig> m_rig;
   std::shared_ptr<const Rig> m_preview;

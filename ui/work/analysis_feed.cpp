@@ -26,6 +26,7 @@ void AnalysisFeed::schedule() {
 
 void AnalysisFeed::run() {
   m_scheduled = false;
+  if (m_document == nullptr) return;
   m_rig = m_document->shown();
   m_analysis = std::make_shared<const Analysis>(analyse(*m_rig, m_conditions));
   ++m_runs;

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QObject>
+#include <QPointer>
 #include <memory>
 
 #include "core/analysis/analysis.h"
@@ -34,7 +35,7 @@ class AnalysisFeed : public QObject {
   void schedule();
   void run();
 
-  RigDocument* m_document;
+  QPointer<RigDocument> m_document;
   std::shared_ptr<const Rig> m_rig;
   std::shared_ptr<const Analysis> m_analysis;
   Conditions m_conditions;
