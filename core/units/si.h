@@ -13,8 +13,11 @@ namespace grainwise::si {
 inline constexpr double kKilogramsPerGrain = 64.79891e-6;
 inline constexpr double kMetresPerFoot = 0.3048;
 inline constexpr double kMetresPerInch = 0.0254;
+inline constexpr double kInchesPerFoot = 12.0;
 inline constexpr double kGravity_m_per_s2 = 9.80665;
 inline constexpr double kKelvinAtZeroCelsius = 273.15;
+inline constexpr double kFahrenheitPerCelsius = 1.8;
+inline constexpr double kFahrenheitAtZeroCelsius = 32.0;
 
 constexpr double kg(Grains m) { return m.value() * kKilogramsPerGrain; }
 constexpr double m(Feet l) { return l.value() * kMetresPerFoot; }

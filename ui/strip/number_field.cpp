@@ -10,28 +10,6 @@ namespace grainwise::ui {
 namespace {
 constexpr double kHalfFoot = 0.5;
 
-QString unitOf(Measure measure, DisplayUnits units) {
-  switch (measure) {
-    case Measure::length:
-      return lengthUnit(units);
-    case Measure::mass:
-      return massUnit(units);
-    case Measure::lineMass:
-      return lineMassUnit(units);
-    case Measure::diameter:
-      return diameterUnit(units);
-    case Measure::rate:
-      return rateUnit(units);
-    case Measure::speed:
-      return units.metres ? QStringLiteral("m/s") : QStringLiteral("ft/s");
-    case Measure::temperature:
-      return units.celsius ? QStringLiteral("°C") : QStringLiteral("°F");
-    case Measure::plain:
-      break;
-  }
-  return {};
-}
-
 /// The limit in the unit that the person types in.
 QString limitWords(const Limit& limit, Measure measure, DisplayUnits units) {
   const QString unit = measure == Measure::plain ? QString::fromUtf8(limit.unit) : unitOf(measure, units);

@@ -3,101 +3,52 @@
 
 #include <QLocale>
 #include <QRegularExpression>
-#include <array>
+#include <algorithm>
 #include <cmath>
-#include <string>
 
 #include "core/model/limits.h"
 #include "core/units/si.h"
+#include "ui/text/units.h"
 
 namespace grainwise::ui {
 namespace {
 
-constexpr double kMillimetresPerInch = si::kMetresPerInch * 1e3;
-constexpr double kCentimetresPerInch = si::kMetresPerInch * 1e2;
-constexpr double kGramsPerGrain = si::kKilogramsPerGrain * 1e3;
-constexpr double kGramsPerMetre = kGramsPerGrain / si::kMetresPerFoot;
+/// Text longer than any number a person means; a field that holds more holds no number.
+constexpr qsizetype kMostTyped = 60;
+/// Enough for every typed number, too few to show what a conversion leaves behind.
+constexpr int kEditDigits = 12;
 
-/// A number in a unit of its own: file value * perUnit + offset.
-struct Unit {
-  const char* name;
-  Measure measure;
-  double perFileUnit;  ///< shown = file * perFileUnit + offset
-  double offset = 0;
-};
-constexpr std::array<Unit, 20> kUnits{{
-    {"ft", Measure::length, 1},
-    {"'", Measure::length, 1},
-    {"m", Measure::length, si::kMetresPerFoot},
-    {"cm", Measure::length, si::kMetresPerFoot * 100},
-    {"in", Measure::length, 12},
-    {"gr", Measure::mass, 1},
-    {"g", Measure::mass, kGramsPerGrain},
-    {"gr/ft", Measure::lineMass, 1},
-    {"g/m", Measure::lineMass, kGramsPerMetre},
-    {"in", Measure::diameter, 1},
-    {"\"", Measure::diameter, 1},
-    {"mm", Measure::diameter, kMillimetresPerInch},
-    {"in/s", Measure::rate, 1},
-    {"cm/s", Measure::rate, kCentimetresPerInch},
-    {"ft/s", Measure::speed, 1},
-    {"m/s", Measure::speed, si::kMetresPerFoot},
-    {"c", Measure::temperature, 1},
-    {"\xc2\xb0""c", Measure::temperature, 1},
-    {"f", Measure::temperature, 1.8, 32},
-    {"\xc2\xb0""f", Measure::temperature, 1.8, 32},
-}};
-
-/// The unit that a person with these preferences reads `measure` in.
-const char* shownUnit(Measure measure, DisplayUnits units) {
-  switch (measure) {
-    case Measure::length:
-      return units.metres ? "m" : "ft";
-    case Measure::mass:
-      return units.grams ? "g" : "gr";
-    case Measure::lineMass:
-      return units.grams ? "g/m" : "gr/ft";
-    case Measure::diameter:
-      return units.metres ? "mm" : "in";
-    case Measure::rate:
-      return units.metres ? "cm/s" : "in/s";
-    case Measure::speed:
-      return units.metres ? "m/s" : "ft/s";
-    case Measure::temperature:
-      return units.celsius ? "c" : "f";
-    case Measure::plain:
-      break;
-  }
-  return "";
+double rounded(double value, int decimals) {
+  const double half = 0.5 * std::pow(10.0, -decimals);
+  return std::abs(value) < half ? 0.0 : value;  // never "-0"
 }
 
-const Unit* findUnit(const QString& name, Measure measure) {
-  for (const Unit& unit : kUnits) {
-    if (unit.measure == measure && name == QString::fromUtf8(unit.name)) return &unit;
-  }
-  return nullptr;
-}
-
-double toShown(double fileValue, Measure measure, DisplayUnits units) {
-  const Unit* unit = findUnit(QString::fromUtf8(shownUnit(measure, units)), measure);
-  return unit != nullptr ? fileValue * unit->perFileUnit + unit->offset : fileValue;
-}
-
-/// By the locale, without trailing zeros, without a group separator.
-QString number(double value, int mostDecimals) {
+QString localText(double value, int decimals) {
   QLocale locale;
   locale.setNumberOptions(QLocale::OmitGroupSeparator);
-  QString text = locale.toString(value, 'f', mostDecimals);
-  const QString point(locale.decimalPoint());
-  if (mostDecimals > 0 && text.contains(point)) {
-    while (text.endsWith(QLatin1Char('0'))) text.chop(1);
-    if (text.endsWith(point)) text.chop(point.size());
-  }
-  return text == QLatin1String("-0") ? QStringLiteral("0") : text;
+  return locale.toString(rounded(value, decimals), 'f', decimals);
 }
 
-/// What a person typed as a number that may stand in a file: no plus, no bare decimal point, no
-/// leading zeros.
+QString withoutZeros(QString text, const QString& point) {
+  if (!text.contains(point)) return text;
+  while (text.endsWith(QLatin1Char('0'))) text.chop(1);
+  if (text.endsWith(point)) text.chop(point.size());
+  return text;
+}
+
+QString withUnit(const QString& number, const QString& unit) {
+  return number + QLatin1Char(' ') + unit;
+}
+
+/// One decimal, or two where the number was made finer than that.
+QString toTenthsOrFiner(double value) {
+  constexpr double kRounding = 0.005;
+  const double tenths = std::round(value * 10) / 10;
+  return numberText(value, std::abs(value - tenths) < kRounding ? 1 : 2);
+}
+
+/// What a person typed as a number that may stand in a file: a point as the decimal sign, digits on
+/// both its sides, no plus, no leading zeros.
 QString fileDigits(QString digits) {
   digits.replace(QLatin1Char(','), QLatin1Char('.'));
   const bool minus = digits.startsWith(QLatin1Char('-'));
@@ -110,34 +61,72 @@ QString fileDigits(QString digits) {
   return minus ? QLatin1Char('-') + digits : digits;
 }
 
-QString withUnit(const QString& text, const QString& unit) { return text + QLatin1Char(' ') + unit; }
+/// "10 ft 6 in", "10' 6", in feet.
+std::optional<Typed> feetAndInches(const QString& text) {
+  static const QRegularExpression form(
+      QStringLiteral("^([0-9]+)\\s*(?:(?:ft|feet|foot)\\s*([0-9]+(?:[.,][0-9]*)?)\\s*(?:in|inch|inches|\"|\u2033|\u201d)"
+                     "|['\u2032\u2019]\\s*([0-9]+(?:[.,][0-9]*)?)\\s*(?:in|inch|inches|\"|\u2033|\u201d|''|))$"),
+      QRegularExpression::CaseInsensitiveOption | QRegularExpression::UseUnicodePropertiesOption);
+  const auto match = form.match(text);
+  if (!match.hasMatch()) return std::nullopt;
+  const QString inchesText = match.captured(2).isEmpty() ? match.captured(3) : match.captured(2);
+  const double feet = match.captured(1).toDouble();
+  const double inches = fileDigits(inchesText).toDouble();
+  if (inches >= si::kInchesPerFoot) return std::nullopt;
+  return Typed{feet + inches / si::kInchesPerFoot, {}};
+}
+
+/// A number of at most kEditDigits digits in plain notation, trailing zeros left out.
+QString plainNotation(double value) {
+  constexpr int kMostDecimals = 40;
+  const double size = std::abs(value);
+  const int lead = size > 0 ? static_cast<int>(std::floor(std::log10(size))) : 0;
+  const int decimals = std::clamp(kEditDigits - 1 - lead, 0, kMostDecimals);
+  return withoutZeros(QString::number(rounded(value, decimals), 'f', decimals),
+                      QStringLiteral("."));
+}
 
 }  // namespace
 
-QString lengthUnit(DisplayUnits units) { return QLatin1String(shownUnit(Measure::length, units)); }
-QString massUnit(DisplayUnits units) { return QLatin1String(shownUnit(Measure::mass, units)); }
-QString lineMassUnit(DisplayUnits units) {
-  return QLatin1String(shownUnit(Measure::lineMass, units));
+QString numberText(double value, int mostDecimals) {
+  return withoutZeros(localText(value, mostDecimals), QString(QLocale().decimalPoint()));
 }
-QString diameterUnit(DisplayUnits units) {
-  return QLatin1String(shownUnit(Measure::diameter, units));
+
+QString unitOf(Measure measure, DisplayUnits units) {
+  const Unit* unit = shownUnit(measure, units);
+  return unit != nullptr ? QString::fromUtf8(unit->name) : QString();
 }
-QString rateUnit(DisplayUnits units) { return QLatin1String(shownUnit(Measure::rate, units)); }
+
+double shownValue(double fileValue, Measure measure, DisplayUnits units) {
+  const Unit* unit = shownUnit(measure, units);
+  return unit != nullptr ? fileValue * unit->perFileUnit + unit->offset : fileValue;
+}
+
+QString lengthUnit(DisplayUnits units) { return unitOf(Measure::length, units); }
+QString massUnit(DisplayUnits units) { return unitOf(Measure::mass, units); }
+QString lineMassUnit(DisplayUnits units) { return unitOf(Measure::lineMass, units); }
+QString diameterUnit(DisplayUnits units) { return unitOf(Measure::diameter, units); }
+QString rateUnit(DisplayUnits units) { return unitOf(Measure::rate, units); }
 
 QString lengthText(Feet value, DisplayUnits units) {
-  const double shown = toShown(value.value(), Measure::length, units);
-  return withUnit(number(shown, units.metres ? 2 : 1), lengthUnit(units));
+  const double shown = shownValue(value.value(), Measure::length, units);
+  return withUnit(units.metres ? numberText(shown, 2) : toTenthsOrFiner(shown), lengthUnit(units));
+}
+
+QString roundLengthText(Feet value, DisplayUnits units) {
+  const double shown = shownValue(value.value(), Measure::length, units);
+  return withUnit(numberText(shown, units.metres ? 2 : 1), lengthUnit(units));
 }
 
 QString stationText(Station value, DisplayUnits units) {
-  const double shown = toShown(value.feet(), Measure::length, units);
-  return withUnit(QLocale().toString(shown, 'f', units.metres ? 2 : 1), lengthUnit(units));
+  const double shown = shownValue(value.feet(), Measure::length, units);
+  return withUnit(localText(shown, units.metres ? 2 : 1), lengthUnit(units));
 }
 
 QString massNumber(Grains value, DisplayUnits units) {
-  const double shown = toShown(value.value(), Measure::mass, units);
-  const int decimals = units.grams ? (shown < 10 ? 2 : 1) : (shown < 10 ? 1 : 0);
-  return number(shown, decimals);
+  const double shown = shownValue(value.value(), Measure::mass, units);
+  if (units.grams) return localText(shown, std::abs(shown) < 9.995 ? 2 : 1);
+  return numberText(shown, std::abs(shown) < 99.95 ? 1 : 0);
 }
 
 QString massText(Grains value, DisplayUnits units) {
@@ -145,9 +134,9 @@ QString massText(Grains value, DisplayUnits units) {
 }
 
 QString lineMassNumber(GrainsPerFoot value, DisplayUnits units) {
-  const double shown = toShown(value.value(), Measure::lineMass, units);
-  const int decimals = shown >= (units.grams ? 1 : 2) ? (units.grams ? 2 : 1) : 2;
-  return number(shown, decimals);
+  const double shown = shownValue(value.value(), Measure::lineMass, units);
+  if (units.grams) return localText(shown, std::abs(shown) < 0.9995 ? 3 : 2);
+  return numberText(shown, std::abs(shown) < 1.995 ? 2 : 1);
 }
 
 QString lineMassText(GrainsPerFoot value, DisplayUnits units) {
@@ -155,54 +144,63 @@ QString lineMassText(GrainsPerFoot value, DisplayUnits units) {
 }
 
 QString diameterText(Inches value, DisplayUnits units) {
-  const double shown = toShown(value.value(), Measure::diameter, units);
-  return withUnit(number(shown, units.metres ? 2 : 4), diameterUnit(units));
+  const double shown = shownValue(value.value(), Measure::diameter, units);
+  return withUnit(numberText(shown, units.metres ? 2 : 4), diameterUnit(units));
 }
 
 QString rateText(InchesPerSecond value, DisplayUnits units) {
-  const double shown = toShown(value.value(), Measure::rate, units);
-  return withUnit(number(shown, units.metres ? 0 : 1), rateUnit(units));
+  const double shown = shownValue(value.value(), Measure::rate, units);
+  return withUnit(numberText(shown, units.metres ? 0 : 1), rateUnit(units));
 }
 
 QString speedText(FeetPerSecond value, DisplayUnits units) {
-  const double shown = toShown(value.value(), Measure::speed, units);
-  return withUnit(number(shown, 1), QLatin1String(shownUnit(Measure::speed, units)));
+  const double shown = shownValue(value.value(), Measure::speed, units);
+  return withUnit(numberText(shown, 1), unitOf(Measure::speed, units));
 }
 
 QString temperatureText(Celsius value, DisplayUnits units) {
-  const double shown = toShown(value.value(), Measure::temperature, units);
-  return withUnit(number(shown, 0), units.celsius ? QStringLiteral("°C") : QStringLiteral("°F"));
+  const double shown = shownValue(value.value(), Measure::temperature, units);
+  return withUnit(numberText(shown, 0), unitOf(Measure::temperature, units));
 }
 
 QString densityText(GramsPerCubicCentimetre value) {
-  return withUnit(number(value.value(), 2), QStringLiteral("g/cm³"));
+  return withUnit(numberText(value.value(), 2), QStringLiteral("g/cm\u00b3"));
 }
+
+QString percentText(double share) {
+  return withUnit(numberText(100 * share, 0), QStringLiteral("%"));
+}
+
+QString ratioText(double ratio) { return numberText(ratio, std::abs(ratio) < 9.95 ? 1 : 0); }
 
 std::optional<Typed> parseTyped(const QString& text, Measure measure, DisplayUnits units) {
   static const QRegularExpression form(
-      QStringLiteral("^\\s*([+-]?(?:\\d+(?:[.,]\\d*)?|[.,]\\d+))\\s*(\\S*)\\s*$"));
-  const auto match = form.match(text);
+      QStringLiteral("^([+-]?(?:[0-9]+(?:[.,][0-9]*)?|[.,][0-9]+))\\s*([^0-9\\s].*)?$"),
+      QRegularExpression::UseUnicodePropertiesOption);
+  QString typed = text.trimmed();
+  if (typed.size() > kMostTyped) return std::nullopt;
+  typed.replace(QChar(0x2212), QLatin1Char('-'));
+  const auto match = form.match(typed);
   if (!match.hasMatch()) return std::nullopt;
   const QString digits = fileDigits(match.captured(1));
-  bool read = false;
-  const double shown = digits.toDouble(&read);
-  if (!read || !std::isfinite(shown)) return std::nullopt;
-  QString name = match.captured(2).toLower();
+  const double shown = digits.toDouble();
+  const QString name = match.captured(2).simplified();
   if (measure == Measure::plain) {
     return name.isEmpty() ? std::optional(Typed{shown, digits}) : std::nullopt;
   }
-  if (name.isEmpty()) name = QString::fromUtf8(shownUnit(measure, units));
-  const Unit* unit = findUnit(name, measure);
-  if (unit == nullptr) return std::nullopt;
-  if (unit->perFileUnit == 1 && unit->offset == 0) return Typed{shown, digits};
+  const Unit* unit = name.isEmpty() ? shownUnit(measure, units) : typedUnit(measure, name);
+  if (unit == nullptr) {
+    return measure == Measure::length ? feetAndInches(typed) : std::nullopt;
+  }
+  if (unit->isFileUnit()) return Typed{shown, digits};
   return Typed{(shown - unit->offset) / unit->perFileUnit, {}};
 }
 
 QString editText(double fileValue, Measure measure, DisplayUnits units) {
-  // Twelve digits: more than anyone types, fewer than conversion noise shows.
-  const double shown = toShown(fileValue, measure, units);
-  if (shown == fileValue) return QString::fromStdString(shortest(fileValue));
-  return QString::number(shown, 'g', 12);
+  const double shown = shownValue(fileValue, measure, units);
+  if (shown != fileValue) return plainNotation(shown);
+  const QString text = QString::fromStdString(shortest(fileValue));
+  return text.contains(QLatin1Char('e')) ? plainNotation(fileValue) : text;
 }
 
 }  // namespace grainwise::ui

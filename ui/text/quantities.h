@@ -24,17 +24,28 @@ QString speedText(FeetPerSecond value, DisplayUnits units);       ///< "3 ft/s",
 QString temperatureText(Celsius value, DisplayUnits units);       ///< "45 °F", "7 °C"
 QString densityText(GramsPerCubicCentimetre value);               ///< "4.84" and its unit
 
+/// A computed length, to a tenth of a foot and no finer: "2.9 ft".
+QString roundLengthText(Feet value, DisplayUnits units);
+QString percentText(double share);  ///< "21 %"
+QString ratioText(double ratio);    ///< "3.3", from 10 on "11"
+/// Any number by the locale, rounded to `mostDecimals` places, without trailing zeros or groups.
+QString numberText(double value, int mostDecimals);
+
 QString lengthUnit(DisplayUnits units);
 QString massUnit(DisplayUnits units);
 QString lineMassUnit(DisplayUnits units);
 QString diameterUnit(DisplayUnits units);
 QString rateUnit(DisplayUnits units);
 
+enum class Measure { length, mass, lineMass, diameter, rate, speed, temperature, plain };
+QString unitOf(Measure measure, DisplayUnits units);
+/// The number that is shown for a value in the file's unit.
+double shownValue(double fileValue, Measure measure, DisplayUnits units);
+
 /// A typed number as the trade unit's value, with its digits when it was typed in the trade unit (so
 /// that they come back digit for digit). Both `.` and `,` are decimal. A unit written behind the
-/// number wins over the display unit ("34 g", "3.05 m", "113.5 gr"); a unit of the wrong kind, an
-/// unknown one, or no number at all is nothing.
-enum class Measure { length, mass, lineMass, diameter, rate, speed, temperature, plain };
+/// number wins over the display unit ("34 g", "3.05 m", "113.5 gr"); feet and inches may stand
+/// together ("10 ft 6 in"). A unit of the wrong kind, an unknown one, or no number at all is nothing.
 struct Typed {
   double value = 0;  ///< in the file's unit
   QString digits;    ///< as typed, "." as the decimal sign; empty when converted
