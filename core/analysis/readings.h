@@ -8,7 +8,7 @@
 
 namespace grainwise {
 
-/// Everything about a rig that is judged.
+/// Everything that is read about a rig. All are judged but the depth, which is only told.
 enum class Reading {
   junction,
   headOnRod,
@@ -19,6 +19,7 @@ enum class Reading {
   flyAgainstLeader,
   drive,
   reserve,
+  depth,
 };
 
 struct GradedReading {

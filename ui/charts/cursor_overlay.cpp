@@ -2,6 +2,8 @@
 #include "ui/charts/cursor_overlay.h"
 
 #include <QPainter>
+#include <algorithm>
+#include <cmath>
 
 #include "ui/charts/profile_chart.h"
 #include "ui/strip/ruler.h"
@@ -9,44 +11,95 @@
 #include "ui/work/analysis_feed.h"
 
 namespace grainwise::ui {
+namespace {
+constexpr int kType = 14;
+constexpr int kEdge = 16;       ///< the face's margin, window pixels
+constexpr int kTextRow = 20;    // pixels at type scale 1, as all that follow
+constexpr int kReadoutRow = 24;
+constexpr int kBesideCursor = 6;
+constexpr int kInReadout = 8;
+constexpr double kFlyRadius = 3.5;
+}  // namespace
 
 CursorOverlay::CursorOverlay(ProfileChart* chart) : QWidget(chart), m_chart(chart) {
   setAttribute(Qt::WA_TransparentForMouseEvents);
 }
 
-void CursorOverlay::paintEvent(QPaintEvent*) {
-  QPainter p(this);
-  p.setRenderHint(QPainter::Antialiasing);
+void CursorOverlay::paintAxisName(QPainter& p) const {
+  const Look& look = *m_chart->m_look;
+  p.setPen(look.colours().slate);
+  const double top = m_chart->plotArea().top() - look.px(kTextRow + 4);
+  const QString words =
+      look.units().grams ? ProfileChart::tr("g per metre") : ProfileChart::tr("gr per foot");
+  p.drawText(QRectF(kEdge, top, width() / 2.0, look.px(kTextRow)), Qt::AlignLeft | Qt::AlignVCenter,
+             words);
+}
+
+/// The fly is a jump of the grains so far: a dot on its top, the total above it.
+void CursorOverlay::paintTotal(QPainter& p) const {
+  const Look& look = *m_chart->m_look;
+  const Analysis& a = m_chart->m_feed->analysis();
+  const Colours& c = look.colours();
+  const double total_gr = a.totals.mass.value();
+  const QPointF end = m_chart->grainPosition(a.profile.end.feet(), total_gr);
+  const auto& points = a.profile.points;
+  if (!points.empty() && points.back().kind == PointMass::Kind::fly) {
+    const double before_gr = total_gr - points.back().mass.value();
+    p.setPen(QPen(c.slate, 1.4));
+    p.drawLine(m_chart->grainPosition(a.profile.end.feet(), before_gr), end);
+    p.setPen(Qt::NoPen);
+    p.setBrush(c.slate);
+    p.drawEllipse(end, look.px(kFlyRadius), look.px(kFlyRadius));
+  }
+  p.setPen(c.slate);
+  const QString words = ProfileChart::tr("%1 in all").arg(massText(a.totals.mass, look.units()));
+  const double wide = p.fontMetrics().horizontalAdvance(words);
+  const double most = std::max<double>(kEdge, width() - kEdge - wide);
+  const double left = std::clamp<double>(end.x() - wide, kEdge, most);
+  const double bottom = end.y() - look.px(kFlyRadius) - 1;
+  p.drawText(QPointF(left, bottom - p.fontMetrics().descent()), words);
+}
+
+QRectF CursorOverlay::readoutBox() const {
+  const Look& look = *m_chart->m_look;
+  const QRectF plot = m_chart->plotArea();
+  const double x = m_chart->m_ruler->x(m_chart->m_ruler->cursor());
+  const QFontMetricsF metrics(look.font(kType));
+  const double wide = metrics.horizontalAdvance(m_chart->readout()) + 2 * look.px(kInReadout);
+  const double beside = look.px(kBesideCursor);
+  double left = x + beside;
+  if (left + wide > width() - kEdge) left = x - beside - wide;
+  left = std::clamp(left, 0.0, std::max(0.0, width() - wide));
+  const double tall = look.px(kReadoutRow);
+  return {left, plot.bottom() - tall - look.px(kBesideCursor), wide, tall};
+}
+
+void CursorOverlay::paintCursor(QPainter& p) const {
   const Look& look = *m_chart->m_look;
   const Colours& c = look.colours();
   const QRectF plot = m_chart->plotArea();
-  p.setFont(look.font(14));
-  p.setPen(c.slate);
-  const QString axis = lineMassUnit(look.units());
-  p.drawText(QRectF(16, plot.top() - look.px(22), 200, look.px(20)), Qt::AlignLeft | Qt::AlignVCenter,
-             axis);
-  const Analysis& a = m_chart->m_feed->analysis();
-  if (a.rows.empty()) return;
-  const QString total = ProfileChart::tr("%1 in all").arg(massText(a.totals.mass, look.units()));
-  p.drawText(QRectF(plot.left(), plot.top() - look.px(22), plot.width(), look.px(20)),
-             Qt::AlignRight | Qt::AlignVCenter, total);
-
   const double x = m_chart->m_ruler->x(m_chart->m_ruler->cursor());
   if (x < plot.left() - 1 || x > plot.right() + 1) return;
   p.setPen(QPen(c.brick, 1));
-  p.drawLine(QPointF(x, 0), QPointF(x, plot.bottom()));
-  const QString words = m_chart->readout();
-  const double wide = p.fontMetrics().horizontalAdvance(words) + look.px(16);
-  double left = x + look.px(6);
-  if (left + wide > width() - 8) left = x - look.px(6) - wide;
-  const QRectF box(std::max(8.0, left), plot.bottom() - look.px(30), wide, look.px(24));
-  QColor card = c.card;
-  card.setAlpha(235);
-  p.setBrush(card);
-  p.setPen(QPen(m_chart->hasFocus() ? c.river : c.edge, m_chart->hasFocus() ? 2 : 1));
+  const double pixel = std::floor(x) + 0.5;  // a crisp line
+  p.drawLine(QPointF(pixel, 0), QPointF(pixel, plot.bottom()));
+  const QRectF box = readoutBox();
+  const bool focus = m_chart->hasFocus();
+  p.setBrush(c.card);
+  p.setPen(QPen(focus ? c.river : c.edge, focus ? 2 : 1));
   p.drawRoundedRect(box, 4, 4);
   p.setPen(c.ink);
-  p.drawText(box, Qt::AlignCenter, words);
+  p.drawText(box, Qt::AlignCenter, m_chart->readout());
+}
+
+void CursorOverlay::paintEvent(QPaintEvent*) {
+  QPainter p(this);
+  p.setRenderHint(QPainter::Antialiasing);
+  p.setFont(m_chart->m_look->font(kType));
+  paintAxisName(p);
+  if (m_chart->m_feed->analysis().rows.empty()) return;
+  paintTotal(p);
+  paintCursor(p);
 }
 
 }  // namespace grainwise::ui

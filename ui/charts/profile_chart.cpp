@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/charts/profile_chart.h"
 
+#include <QAccessibleWidget>
 #include <QAreaSeries>
 #include <QChart>
 #include <QChartView>
@@ -14,88 +15,78 @@
 #include <cmath>
 
 #include "ui/charts/cursor_overlay.h"
+#include "ui/charts/profile_points.h"
 #include "ui/strip/ruler.h"
 #include "ui/text/quantities.h"
 #include "ui/work/analysis_feed.h"
 
 namespace grainwise::ui {
 namespace {
+
+// Pixels at type scale 1.
 constexpr int kHeight = 150;
+constexpr int kLeastHeight = 124;
 constexpr int kTop = 26;
-constexpr int kBottom = 14;
+constexpr int kBottom = 11;
+constexpr int kAxisType = 14;
+constexpr int kWidth = 1366;
+constexpr int kLeastWidth = 400;
+/// Columns in which a dense line is thinned, in window pixels.
+constexpr double kColumn_px = 2;
 constexpr double kStep_ft = 0.5;
 constexpr double kFineStep_ft = 0.1;
-/// Rows beyond which the curve between two rows is finer than a pixel.
-constexpr std::size_t kDenseRows = 200;
-constexpr int kBetween = 4;
-constexpr int kMostPoints = 500;
+/// Room above the highest point, as a share of it.
+constexpr double kHeadroom = 1.06;
+constexpr double kLeastTop = 1e-3;
 
-double shownLineMass(GrainsPerFoot mass, DisplayUnits units) {
-  return editText(mass.value(), Measure::lineMass, units).toDouble();
-}
-
-/// The tick that gives two to five lines up to `highest`.
+/// The tick that gives one to three lines up to `highest`.
 double tickFor(double highest) {
-  for (const double tick : {0.5, 1.0, 2.0, 5.0, 10.0, 20.0, 50.0}) {
-    if (highest / tick <= 4) return tick;
+  for (const double tick : {0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0, 20.0, 50.0}) {
+    if (highest / tick <= 3.2) return tick;
   }
   return 100;
 }
 
-QList<QPointF> massPoints(const Analysis& a, DisplayUnits units) {
-  // One factor for all rows: the unit is a plain multiple.
-  const double factor = shownLineMass(GrainsPerFoot(1), units);
-  QList<QPointF> points;
-  points.reserve(qsizetype(a.rows.size()));
-  for (const ProfileRow& row : a.rows) points.append({row.at.feet(), row.mass.value() * factor});
-  return points;
-}
+/// A chart is one thing to a screen reader: its name, its summary; the view inside has nothing to say.
+class ChartForTheEar : public QAccessibleWidget {
+ public:
+  explicit ChartForTheEar(QWidget* chart) : QAccessibleWidget(chart, QAccessible::Chart) {}
+  [[nodiscard]] int childCount() const override { return 0; }
+  [[nodiscard]] QAccessibleInterface* child(int) const override { return nullptr; }
+  [[nodiscard]] int indexOfChild(const QAccessibleInterface*) const override { return -1; }
+};
 
-/// At most about two points a bucket, its lowest and its highest, where there are more points than a
-/// screen has room for: the picture is the same.
-QList<QPointF> thinned(const QList<QPointF>& points) {
-  if (points.size() <= kMostPoints) return points;
-  QList<QPointF> kept;
-  const qsizetype bucket = 2 * points.size() / kMostPoints + 1;
-  for (qsizetype i = 0; i < points.size(); i += bucket) {
-    const auto from = points.begin() + i;
-    const auto to = points.begin() + std::min(points.size(), i + bucket);
-    const auto [low, high] = std::minmax_element(
-        from, to, [](const QPointF& a, const QPointF& b) { return a.y() < b.y(); });
-    kept.append(*std::min(low, high));
-    if (low != high) kept.append(*std::max(low, high));
-  }
-  kept.append(points.back());
-  return kept;
-}
-
-QList<QPointF> grainPoints(const Analysis& a) {
-  QList<QPointF> points;
-  for (std::size_t i = 0; i < a.rows.size(); ++i) {
-    points.append({a.rows[i].at.feet(), a.rows[i].soFar.value()});
-    if (i + 1 == a.rows.size() || a.rows.size() > kDenseRows) continue;
-    const double from = a.rows[i].at.feet();
-    const double to = a.rows[i + 1].at.feet();
-    for (int k = 1; k < kBetween && to > from; ++k) {
-      const double at = from + (to - from) * k / kBetween;
-      points.append({at, a.profile.soFar(Station(at)).value()});
-    }
-  }
-  return points;
+QAccessibleInterface* chartForTheEar(const QString&, QObject* object) {
+  auto* chart = qobject_cast<ProfileChart*>(object);
+  return chart != nullptr ? new ChartForTheEar(chart) : nullptr;
 }
 
 }  // namespace
 
 ProfileChart::ProfileChart(Look* look, AnalysisFeed* feed, Ruler* ruler, QWidget* parent)
     : QWidget(parent), m_look(look), m_feed(feed), m_ruler(ruler) {
+  static const bool installed = (QAccessible::installFactory(chartForTheEar), true);
+  Q_UNUSED(installed);
   setFocusPolicy(Qt::StrongFocus);
   setAccessibleName(tr("What each foot weighs"));
+  setToolTip(tr("Left and Right move the line by half a foot, with Shift by a tenth"));
+  makeAxesAndSeries();
+  makeView();
+  m_overlay = new CursorOverlay(this);
+  connect(feed, &AnalysisFeed::analysisChanged, this, &ProfileChart::refresh);
+  connect(look, &Look::changed, this, &ProfileChart::applyLook);
+  connect(ruler, &Ruler::changed, this, &ProfileChart::place);
+  connect(ruler, &Ruler::cursorMoved, this, &ProfileChart::cursorChanged);
+  applyLook();
+}
+
+void ProfileChart::makeAxesAndSeries() {
   m_chart = new QChart;
   m_chart->setAnimationOptions(QChart::NoAnimation);
   m_chart->setBackgroundVisible(false);
   m_chart->setMargins({});
   m_chart->legend()->hide();
-  m_upper = new QLineSeries(this);
+  m_upper = new QLineSeries(this);  // an area does not own its edge
   m_area = new QAreaSeries(m_upper);
   m_line = new QLineSeries;
   m_soFar = new QLineSeries;
@@ -112,12 +103,15 @@ ProfileChart::ProfileChart(Look* look, AnalysisFeed* feed, Ruler* ruler, QWidget
     series->attachAxis(m_feet);
     series->attachAxis(axis);
   }
-  for (QValueAxis* axis : {m_feet, m_grains}) {
-    axis->setVisible(false);
-  }
+  // The feet stand on the ruler above; the total is written at the end of its line.
+  m_feet->setVisible(false);
+  m_grains->setVisible(false);
   m_mass->setTickType(QValueAxis::TicksDynamic);
   m_mass->setTickAnchor(0);
   m_mass->setLineVisible(false);
+}
+
+void ProfileChart::makeView() {
   m_view = new QChartView(m_chart, this);
   m_view->setRenderHint(QPainter::Antialiasing);
   m_view->setFrameShape(QFrame::NoFrame);
@@ -128,20 +122,11 @@ ProfileChart::ProfileChart(Look* look, AnalysisFeed* feed, Ruler* ruler, QWidget
   m_view->viewport()->setAcceptDrops(false);
   m_view->setBackgroundBrush(Qt::NoBrush);
   m_view->viewport()->setAutoFillBackground(false);
-  m_overlay = new CursorOverlay(this);
-  connect(feed, &AnalysisFeed::analysisChanged, this, &ProfileChart::refresh);
-  connect(look, &Look::changed, this, &ProfileChart::applyLook);
-  connect(ruler, &Ruler::changed, this, &ProfileChart::place);
-  connect(ruler, &Ruler::cursorMoved, this, [this] {
-    setAccessibleDescription(readout());
-    m_overlay->update();
-  });
-  applyLook();
 }
 
-QSize ProfileChart::minimumSizeHint() const { return {400, m_look->px(kHeight - 20)}; }
+QSize ProfileChart::minimumSizeHint() const { return {kLeastWidth, m_look->px(kLeastHeight)}; }
 
-QSize ProfileChart::sizeHint() const { return {1366, m_look->px(kHeight)}; }
+QSize ProfileChart::sizeHint() const { return {kWidth, m_look->px(kHeight)}; }
 
 QRectF ProfileChart::plotArea() const {
   const double top = m_look->px(kTop);
@@ -165,28 +150,33 @@ void ProfileChart::resizeEvent(QResizeEvent* event) {
   place();
 }
 
-void ProfileChart::setAxis(double highest, double total) {
-  const double tick = tickFor(std::max(highest, 1e-3));
-  const double top = std::max(tick, highest * 1.06);
+void ProfileChart::setAxes(double highest, double total) {
+  const double tick = tickFor(std::max(highest, kLeastTop));
+  const double top = std::max(tick, highest * kHeadroom);
   if (m_mass->tickInterval() != tick) {
     m_mass->setTickInterval(tick);
     m_mass->setLabelFormat(tick < 1 ? QStringLiteral("%.1f") : QStringLiteral("%.0f"));
   }
   if (m_mass->max() != top) m_mass->setRange(0, top);
-  const double grains = std::max(total, 1e-3) * 1.06;
+  const double grains = std::max(total, kLeastTop) * kHeadroom;
   if (m_grains->max() != grains) m_grains->setRange(0, grains);
 }
 
 void ProfileChart::refresh() {
   const Analysis& a = m_feed->analysis();
-  const QList<QPointF> mass = thinned(massPoints(a, m_look->units()));
+  const double column_ft = kColumn_px / m_ruler->pixelsPerFoot();
+  const QList<QPointF> mass = thinned(massPoints(a, m_look->units()), column_ft);
   double highest = 0;
   for (const QPointF& point : mass) highest = std::max(highest, point.y());
-  setAxis(highest, a.totals.mass.value());
+  setAxes(highest, a.totals.mass.value());
   m_upper->replace(mass);
   m_line->replace(mass);
-  m_soFar->replace(thinned(grainPoints(a)));
-  setAccessibleDescription(readout());
+  m_soFar->replace(thinned(grainPoints(a), column_ft));
+  cursorChanged();
+}
+
+void ProfileChart::cursorChanged() {
+  setAccessibleDescription(spokenSummary());
   m_overlay->update();
 }
 
@@ -196,39 +186,67 @@ void ProfileChart::applyLook() {
   wash.setAlpha(34);
   m_area->setPen(Qt::NoPen);
   m_area->setBrush(wash);
-  m_line->setPen(QPen(c.river, 2.2));
-  QPen dashes(c.slate, 1.2, Qt::CustomDashLine);
-  dashes.setDashPattern({5, 4});
+  m_line->setPen(QPen(c.river, 2.2, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
+  QPen dashes(c.slate, 1.4, Qt::CustomDashLine, Qt::FlatCap);
+  dashes.setDashPattern({4, 3});
   m_soFar->setPen(dashes);
   m_mass->setGridLinePen(QPen(c.edge, 1));
   m_mass->setLabelsColor(c.slate);
-  m_mass->setLabelsFont(m_look->font(14));
+  m_mass->setLabelsFont(m_look->font(kAxisType));
   updateGeometry();
   place();
   refresh();
 }
 
+QPointF ProfileChart::position(QLineSeries* series, double x, double y) const {
+  const QPointF inScene = m_chart->mapToScene(m_chart->mapToPosition({x, y}, series));
+  return m_view->viewportTransform().map(inScene) + QPointF(m_view->pos());
+}
+
 QPointF ProfileChart::position(double station_ft, double shownMass) const {
-  const QPointF inChart = m_chart->mapToPosition({station_ft, shownMass}, m_line);
-  return m_view->mapTo(this, m_view->mapFromScene(m_chart->mapToScene(inChart)));
+  return position(m_line, station_ft, shownMass);
+}
+
+QPointF ProfileChart::grainPosition(double station_ft, double grains) const {
+  return position(m_soFar, station_ft, grains);
 }
 
 QString ProfileChart::readout() const {
   const Analysis& a = m_feed->analysis();
-  const Station at = m_ruler->cursor();
-  const DisplayUnits units = m_look->units();
   if (a.rows.empty()) return tr("nothing on the line yet");
-  return tr("%1: %2, %3 so far, %4 from the fly")
-      .arg(stationText(at, units), lineMassText(a.profile.after(at), units),
-           massText(a.profile.soFar(at), units),
-           stationText(Station((a.profile.end - at).value()), units));
+  const DisplayUnits units = m_look->units();
+  const Station at = m_ruler->cursor();
+  const MassProfile& line = a.profile;
+  if (at > line.end) return tr("%1: past the end of the line").arg(stationText(at, units));
+  const GrainsPerFoot mass = at < line.end ? line.after(at) : line.before(at);
+  const QString rest = roundLengthText(line.end - at, units);
+  const bool fly = m_feed->rig()->flyIndex().has_value();
+  return (fly ? tr("%1: %2, %3 so far, %4 from the fly") : tr("%1: %2, %3 so far, %4 from the end"))
+      .arg(stationText(at, units), lineMassText(mass, units), massText(line.soFar(at), units), rest);
 }
 
-void ProfileChart::setCursorAt(double x) {
+QString ProfileChart::spokenSummary() const {
   const Analysis& a = m_feed->analysis();
-  const double ft = std::clamp(m_ruler->station(x).feet(), a.profile.start.feet(),
-                               std::max(a.profile.start.feet(), a.profile.end.feet()));
-  m_ruler->setCursor(Station(ft));
+  if (a.rows.empty()) return readout();
+  const DisplayUnits units = m_look->units();
+  const auto heaviest =
+      std::max_element(a.rows.begin(), a.rows.end(), [](const ProfileRow& x, const ProfileRow& y) {
+        return x.mass < y.mass;
+      });
+  return tr("%1 of line, %2 in all, heaviest at %3 with %4. The cursor is at %5.")
+      .arg(lengthText(a.totals.length, units), massText(a.totals.mass, units),
+           stationText(heaviest->at, units), lineMassText(heaviest->mass, units), readout());
+}
+
+/// To a tenth of a foot, so that what stands in the readout is where the cursor is.
+void ProfileChart::setCursorAt(Station station) {
+  const MassProfile& line = m_feed->analysis().profile;
+  const double ft = std::round(station.feet() / kFineStep_ft) * kFineStep_ft;
+  m_ruler->setCursor(std::clamp(Station(ft), line.start, std::max(line.start, line.end)));
+}
+
+void ProfileChart::setCursorAt(QMouseEvent* event) {
+  if (event->buttons() & Qt::LeftButton) setCursorAt(m_ruler->station(event->position().x()));
 }
 
 void ProfileChart::keyPressEvent(QKeyEvent* event) {
@@ -238,15 +256,12 @@ void ProfileChart::keyPressEvent(QKeyEvent* event) {
     return;
   }
   const double step = event->modifiers() & Qt::ShiftModifier ? kFineStep_ft : kStep_ft;
-  const double at = std::round(m_ruler->cursor().feet() / step) * step + (left ? -step : step);
-  setCursorAt(m_ruler->x(Station(at)));
+  setCursorAt(m_ruler->cursor() + Feet(left ? -step : step));
 }
 
-void ProfileChart::mousePressEvent(QMouseEvent* event) { setCursorAt(event->position().x()); }
+void ProfileChart::mousePressEvent(QMouseEvent* event) { setCursorAt(event); }
 
-void ProfileChart::mouseMoveEvent(QMouseEvent* event) {
-  if (event->buttons() & Qt::LeftButton) setCursorAt(event->position().x());
-}
+void ProfileChart::mouseMoveEvent(QMouseEvent* event) { setCursorAt(event); }
 
 void ProfileChart::focusInEvent(QFocusEvent* event) {
   QWidget::focusInEvent(event);

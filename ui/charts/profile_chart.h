@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QList>
-#include <QPointF>
 #include <QWidget>
 
+#include "core/units/station.h"
 #include "ui/theme/look.h"
 
 class QAreaSeries;
@@ -27,10 +26,15 @@ class ProfileChart : public QWidget {
  public:
   ProfileChart(Look* look, AnalysisFeed* feed, Ruler* ruler, QWidget* parent = nullptr);
 
-  /// Where a station and a mass per foot stand in this widget, as the chart itself maps them.
+  /// Where a station and a mass per length (in the shown unit) stand in this widget, as the chart
+  /// itself maps them.
   [[nodiscard]] QPointF position(double station_ft, double shownMass) const;
+  /// The same on the axis of the grains so far.
+  [[nodiscard]] QPointF grainPosition(double station_ft, double grains) const;
   /// What the cursor says: "14.0 ft: 24.1 gr/ft, 328 gr so far, 23.0 ft from the fly".
   [[nodiscard]] QString readout() const;
+  /// The picture for the ear.
+  [[nodiscard]] QString spokenSummary() const;
 
   [[nodiscard]] QSize minimumSizeHint() const override;
   [[nodiscard]] QSize sizeHint() const override;
@@ -45,11 +49,16 @@ class ProfileChart : public QWidget {
 
  private:
   friend class CursorOverlay;
+  void makeAxesAndSeries();
+  void makeView();
   void refresh();
   void applyLook();
   void place();
-  void setCursorAt(double x);
-  void setAxis(double highest, double total);
+  void cursorChanged();
+  void setCursorAt(Station station);
+  void setCursorAt(QMouseEvent* event);
+  void setAxes(double highest, double total);
+  [[nodiscard]] QPointF position(QLineSeries* series, double x, double y) const;
   [[nodiscard]] QRectF plotArea() const;
 
   Look* m_look;

@@ -2,6 +2,7 @@
 #include "ui/strip/strip_overlay.h"
 
 #include <QPainter>
+#include <cmath>
 
 #include "ui/strip/junction_tag.h"
 #include "ui/strip/ruler.h"
@@ -46,7 +47,7 @@ void StripOverlay::paintEvent(QPaintEvent*) {
   }
   if (a.rows.empty()) return;
   p.setPen(QPen(c.brick, 1));
-  const double x = ruler.x(ruler.cursor());
+  const double x = std::floor(ruler.x(ruler.cursor())) + 0.5;  // a crisp line
   if (x >= ruler.left() - 1 && x <= ruler.right() + 1) {
     p.drawLine(QPointF(x, m_strip->m_look->px(32)), QPointF(x, height()));
   }

@@ -166,7 +166,7 @@ void StripView::fitBlocks(bool slide) {
   for (std::size_t i = 0; i < count; ++i) {
     Block::Picture picture;
     picture.shape = silhouetteOf(rig.parts[i], a.profile, i);
-    picture.caption = captionWords(rig.parts[i], m_look->units());
+    picture.caption = partCaption(rig.parts[i], m_look->units());
     picture.line = lineBox(i);
     picture.pixelsPerGrain = m_pixelsPerGrain;
     const double tall = picture.shape.heaviest() * m_pixelsPerGrain;
@@ -175,9 +175,9 @@ void StripView::fitBlocks(bool slide) {
                             bold.horizontalAdvance(picture.caption) + 16 <= picture.line.width();
     Block* block = m_blocks[qsizetype(i)];
     block->setIndex(i);
-    QString spoken = partSpoken(rig.parts[i]);
+    QString spoken = partSpoken(rig.parts[i], m_look->units());
     for (const Junction& j : a.junctions) {
-      if (j.flySide == i) spoken += QStringLiteral(", ") + junctionSpoken(j, rig);
+      if (j.flySide == i) spoken += QStringLiteral(", ") + junctionSpoken(j, rig, m_look->units());
     }
     block->setAccessibleName(spoken);
     block->setToolTip(partWords(rig.parts[i], m_look->units()));
@@ -259,7 +259,7 @@ void StripView::fitTags() {
   std::vector<QRect> taken;
   for (const std::size_t i : order) {
     JunctionTag* tag = m_tags[qsizetype(i)];
-    tag->setJunction(list[i], junctionSpoken(list[i], rig));
+    tag->setJunction(list[i], junctionSpoken(list[i], rig, m_look->units()));
     const int middleX = int(std::lround(m_ruler->x(list[i].at)));
     bool placed = false;
     for (const auto room : {JunctionTag::Room::whole, JunctionTag::Room::figures, JunctionTag::Room::glyph}) {

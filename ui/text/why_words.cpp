@@ -1,144 +1,226 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/text/why_words.h"
 
-#include <QCoreApplication>
-#include <QLocale>
-#include <cmath>
-
+#include "ui/text/contexts.h"
 #include "ui/text/quantities.h"
 
 namespace grainwise::ui {
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("Why", text); }
+QString to2(double value) { return numberText(value, 2); }
 
-QString num(double value, int decimals) { return QLocale().toString(value, 'f', decimals); }
+QString rule() { return Why::tr("The rule is common practice, no source; the limits are ours."); }
 
-QString percent(double share) { return num(100 * share, 0) + QStringLiteral(" %"); }
+QString rangeText(const GrainWindow& window, DisplayUnits units) {
+  return Why::tr("%1\u2013%2", "a range of grains, the second with unit")
+      .arg(massNumber(window.low, units), massText(window.high, units));
+}
 
-QString whose() { return tr("These limits are common practice or ours, no source; the water has no cliffs."); }
+/// What cannot be said yet, each with what to do about it.
+void addMissing(QStringList& lines, const Analysis& a, std::initializer_list<Missing> concerns) {
+  for (const Missing what : a.missing) {
+    for (const Missing concern : concerns) {
+      if (what == concern) lines.append(Why::tr("Not yet: %1.").arg(missingWords(what)));
+    }
+  }
+}
 
-WhyWords whyHinge(const Rig& rig, const Analysis& a, const Conditions& c, DisplayUnits units) {
-  WhyWords why;
+QStringList jointFigures(const Rig& rig, const Analysis& a, DisplayUnits units) {
+  QStringList lines;
   for (const Junction& j : a.junctions) {
-    why.figures.append(tr("%1, %2 into %3: %4 (ratio %5; at the joint itself %6 to %7)")
-                           .arg(stationText(j.at, units), partWords(rig.parts[j.rodSide], units),
-                                partWords(rig.parts[j.flySide], units), junctionTag(j, units),
-                                num(j.ratio3ft, 2), lineMassNumber(j.rodSideMass, units),
-                                lineMassNumber(j.flySideMass, units)));
+    lines.append(Why::tr("%1, %2 into %3: %4. Ratio %5; right at the joint %6 to %7.")
+                     .arg(stationText(j.at, units), partWords(rig.parts[j.rodSide], units),
+                          partWords(rig.parts[j.flySide], units), junctionSentence(j, rig, units),
+                          to2(j.ratio3ft), lineMassNumber(j.rodSideMass, units),
+                          lineMassNumber(j.flySideMass, units)));
   }
   if (a.worstJunction) {
     const Junction& j = a.junctions[*a.worstJunction];
-    why.figures.append(tr("A small pulse at that joint sends back %1 % of itself; no loss of a whole loop "
-                          "follows from that.").arg(num(100 * std::abs(j.echo), 0)));
+    const double echo = j.echo < 0 ? -j.echo : j.echo;
+    lines.append(Why::tr("A small pulse sends back %1 of itself at the joint in the tile. A whole "
+                         "loop loses nothing by that: no verdict follows.")
+                     .arg(percentText(echo)));
   }
-  why.formula = {tr("Ratio = mean of the %1 on the fly side / mean of the %1 on the rod side, shorter where the "
-                    "line is shorter, loops not counted.").arg(lengthText(c.junctions.window, units)),
-                 tr("A loop bends about five feet of line at once: the last inch of a taper decides nothing.")};
+  return lines;
+}
+
+WhyWords whyHinge(const Rig& rig, const Analysis& a, const Conditions& c, DisplayUnits units) {
+  WhyWords why;
+  why.figures = jointFigures(rig, a, units);
+  addMissing(why.figures, a, {Missing::head, Missing::tip});
   const JunctionLimits& l = c.junctions;
-  why.limits = {tr("Over %1 hinges; %2–%1 hinges unless slow and open; %3–%2 steps up and has to be forced.")
-                    .arg(num(l.hinge, 2), num(l.slow, 2), num(l.stepUp, 2)),
-                tr("%1–%2 runs level; %3–%1 drops smoothly; under %3 the front collapses.")
-                    .arg(num(l.drop, 2), num(l.stepUp, 2), num(l.collapse, 2)),
-                tr("Into more than %1 of bare nylon: %2 and over is fine, under %3 the butt piles.")
-                    .arg(lengthText(l.nylonFree, units), num(l.nylonFine, 2), num(l.nylonThin, 2)),
-                whose()};
+  why.formula = {
+      Why::tr("Ratio = mean weight per foot of the %1 on the fly's side / that of the %1 on the rod's "
+              "side. Where the line is shorter, what there is; loops are not counted.")
+          .arg(lengthText(l.window, units)),
+      Why::tr("A loop bends about five feet of line at once, so the last inch of a taper decides "
+              "nothing.")};
+  why.limits = {
+      Why::tr("Over %1 it hinges. %2\u2013%1: unless slow and open. %3\u2013%2: steps up, has to be forced.")
+          .arg(to2(l.hinge), to2(l.slow), to2(l.stepUp)),
+      Why::tr("%1\u2013%2 runs level. %3\u2013%1 is a smooth drop. Under %3 the front collapses.")
+          .arg(to2(l.drop), to2(l.stepUp), to2(l.collapse)),
+      Why::tr("Into more than %1 of bare nylon: %2 and over is stout enough, under %3 will pile.")
+          .arg(lengthText(l.nylonFree, units), to2(l.nylonFine), to2(l.nylonThin)),
+      rule()};
   return why;
 }
 
 WhyWords whyShare(const Rig& rig, const Analysis& a, const Conditions& c, DisplayUnits units) {
   WhyWords why;
   const Grip& g = a.grip;
-  why.figures.append(tr("Tips and coated leaders, loops included: %1; head: %2.")
-                         .arg(massText(g.tip, units), massText(g.head, units)));
-  if (g.tipShare) why.figures.append(tr("Share %1.").arg(percent(*g.tipShare)));
+  if (g.head > Grains(0)) {
+    why.figures.append(Why::tr("Tips and coated leaders, loops included: %1. Head: %2.")
+                           .arg(massText(g.tip, units), massText(g.head, units)));
+  }
+  if (g.tipShare && g.tip > Grains(0)) {
+    why.figures.append(Why::tr("Tip share: %1.").arg(percentText(*g.tipShare)));
+  }
   if (g.anchorRatio && rig.rod && rig.rod->length) {
-    why.figures.append(tr("Between head and fly: %1 on a rod of %2, %3 rods.")
-                           .arg(lengthText(g.anchor, units), lengthText(*rig.rod->length, units),
-                                num(*g.anchorRatio, 2)));
+    QString line = Why::tr("Anchor, all that is between head and fly: %1 on a rod of %2, %3 rods.")
+                       .arg(lengthText(g.anchor, units), lengthText(*rig.rod->length, units),
+                            to2(*g.anchorRatio));
+    why.figures.append(line);
   }
-  why.figures.append(tr("Sinking line to lift: %1.").arg(massText(g.sinking, units)));
+  why.figures.append(g.sinking > Grains(0)
+                         ? Why::tr("To lift: %1 of sinking line.").arg(massText(g.sinking, units))
+                         : Why::tr("To lift: nothing sinks."));
   if (g.table) {
-    why.figures.append(tr("The trade's table for a short head of these grains names a ten-foot tip of %1. It is this "
-                          "rule with cliffs: a teaching line, not the verdict.").arg(lineMassText(*g.table, units)));
+    why.figures.append(
+        Why::tr("The trade's table names a ten-foot tip of %1 for a short head of these grains "
+                "(common practice, no source). It is this rule with cliffs: a teaching line, not the "
+                "verdict.")
+            .arg(lineMassText(*g.table, units)));
   }
-  why.formula = {tr("Tip share = grains of tips and coated leaders / grains of the head."),
-                 tr("What lies between head and fly holds the water: measured in lengths of the rod.")};
+  addMissing(why.figures, a, {Missing::head, Missing::headStyle, Missing::tip, Missing::rod,
+                              Missing::rodLength});
+  why.formula = {Why::tr("Tip share = grains of tips and coated leaders / grains of the head."),
+                 Why::tr("Anchor = everything between head and fly / length of the rod: what the "
+                         "water can hold.")};
   const GripLimits& l = c.grip;
-  why.limits = {tr("Short heads: under %1 no grip, to %2 light, to %3 right, to %4 heavy, beyond too much tip.")
-                    .arg(percent(l.noGrip), percent(l.light), percent(l.right), percent(l.heavy)),
-                tr("Fine tapers and long bellies: up to %1, no lower limit.").arg(percent(l.longHeadMost)),
-                tr("In the water: under %1 rods is too little, %2–%3 is good.")
-                    .arg(num(l.anchorLeast, 2), num(l.anchorGood, 2), num(l.anchorMost, 1)),
-                whose()};
+  why.limits = {
+      Why::tr("Tip share, short heads: under %1 no grip, to %2 light, to %3 right, to %4 heavy, "
+              "beyond too much tip.")
+          .arg(percentText(l.noGrip), percentText(l.light), percentText(l.right),
+               percentText(l.heavy)),
+      Why::tr("Fine tapers and long bellies: up to %1, no lower limit.")
+          .arg(percentText(l.longHeadMost)),
+      Why::tr("Anchor: under %1 rods too little in the water, %2\u2013%3 good.")
+          .arg(to2(l.anchorLeast), to2(l.anchorGood), to2(l.anchorMost)),
+      rule()};
   return why;
 }
 
-WhyWords whyFly(const Rig&, const Analysis& a, const Conditions& c, DisplayUnits units) {
+WhyWords whyFly(const Analysis& a, const Conditions& c, DisplayUnits units) {
   WhyWords why;
   const FlyFit& f = a.fly;
-  why.figures.append(tr("The last %1 of line weigh %2; the wet fly %3.")
-                         .arg(lengthText(f.tipWindowLength, units), massText(f.tipWindow, units),
-                              massText(f.fly, units)));
-  if (f.tipToFly) why.figures.append(tr("That is %1 times the fly.").arg(num(*f.tipToFly, 1)));
+  if (f.tipToFly) {
+    why.figures.append(
+        Why::tr("The last %1 of line weigh %2, the wet fly %3: %4 times the fly.")
+            .arg(roundLengthText(f.tipWindowLength, units), massText(f.tipWindow, units),
+                 massText(f.fly, units), ratioText(*f.tipToFly)));
+  }
   if (f.feetOfTip) {
-    why.figures.append(tr("The fly is as heavy as %1 of that line.").arg(lengthText(*f.feetOfTip, units)));
+    why.figures.append(Why::tr("The fly is as heavy as %1 of that line.")
+                           .arg(roundLengthText(*f.feetOfTip, units)));
   }
-  if (f.leaderToFly) {
-    why.figures.append(tr("%1 of nylon weigh %2: %3 times the fly.")
-                           .arg(lengthText(f.nylonLength, units), massText(f.nylon, units),
-                                num(*f.leaderToFly, 1)));
+  if (f.nylonLength > Feet(0)) {
+    QString line = Why::tr("Bare nylon: %1, %2.")
+                       .arg(lengthText(f.nylonLength, units), massText(f.nylon, units));
+    if (f.leaderToFly) {
+      line = Why::tr("Bare nylon: %1, %2, %3 times the fly.")
+                 .arg(lengthText(f.nylonLength, units), massText(f.nylon, units),
+                      ratioText(*f.leaderToFly));
+    }
+    why.figures.append(line);
   }
+  addMissing(why.figures, a, {Missing::fly, Missing::flyMass, Missing::head});
   const GripLimits& l = c.grip;
-  why.formula = {tr("Grains of the last %1 of line that is not bare nylon, loops not counted / grains of the wet fly.")
-                     .arg(lengthText(l.tipWindow, units))};
-  why.limits = {tr("%1 and over carries it; %2–%1 asks for a slow, open stroke; under %2 it is too heavy for this tip.")
-                    .arg(num(l.flyCarries, 1), num(l.flyHeavy, 1)),
-                tr("With more than %1 of nylon, the nylon against the fly: %2 and over is fine, under %3 too heavy.")
-                    .arg(lengthText(l.nylonFree, units), num(l.leaderFine, 1), num(l.leaderWatch, 1)),
-                whose()};
+  why.formula = {
+      Why::tr("Fly = grains of the last %1 of line that is not bare nylon, loops not counted / grains "
+              "of the wet fly.")
+          .arg(lengthText(l.tipWindow, units)),
+      Why::tr("A big fly that is light is not heavy; how bulky it is does not count here.")};
+  why.limits = {
+      Why::tr("%1 and over: the tip carries it. %2\u2013%1: heavy, slow and open stroke. Under %2: too "
+              "heavy for this tip.")
+          .arg(to2(l.flyCarries), to2(l.flyHeavy)),
+      Why::tr("With more than %1 of nylon, its grains against the fly too: %2 and over is fine, under "
+              "%3 too heavy for this leader.")
+          .arg(lengthText(l.nylonFree, units), to2(l.leaderFine), to2(l.leaderWatch)),
+      rule()};
   return why;
+}
+
+/// The line-number table of the trade association: a reference line, never a verdict here.
+QString tableLine(const Rig& rig, const Analysis& a, DisplayUnits units) {
+  if (a.singleHandRow) {
+    const standards::SingleHandRow& row = *a.singleHandRow;
+    return Why::tr("For reference, the trade association's table (AFFTA), one hand #%1: %2 over the "
+                   "first 30 ft, aim %3.")
+        .arg(row.lineNumber)
+        .arg(rangeText({row.low, row.high}, units), massText(row.target, units));
+  }
+  if (!rig.rod || rig.rod->hands == 1 || !rig.rod->lineNumber) return {};
+  const int number = static_cast<int>(*rig.rod->lineNumber);
+  if (number != *rig.rod->lineNumber) return {};
+  using standards::TwoHandClass;
+  QStringList columns;
+  for (const auto which : {TwoHandClass::h40ft, TwoHandClass::s55ft, TwoHandClass::m65ft,
+                           TwoHandClass::l80ft}) {
+    const auto row = standards::twoHand(which, number);
+    if (!row) return {};
+    columns.append(Why::tr("%1 at %2", "grains, at which length of line")
+                       .arg(massText(*row, units),
+                            lengthText(standards::weightPoint(which), units)));
+  }
+  return Why::tr("For reference, the trade association's table (AFFTA), two hands #%1: %2. No "
+                 "tolerance is published and no verdict follows.")
+      .arg(number)
+      .arg(columns.join(QStringLiteral(", ")));
+}
+
+QString windowLine(const RodFit& r, DisplayUnits units) {
+  const QString window = rangeText(*r.window, units);
+  return r.windowFromLineNumber
+             ? Why::tr("Window %1: ours, from the line number alone, since the rod states none.").arg(window)
+             : Why::tr("Window %1: the rod's own.").arg(window);
 }
 
 WhyWords whyHead(const Rig& rig, const Analysis& a, const Conditions& c, DisplayUnits units) {
   WhyWords why;
   const RodFit& r = a.rod;
-  if (r.head) why.figures.append(tr("Head, all its pieces: %1.").arg(massText(*r.head, units)));
-  why.figures.append(tr("Head and tip together: %1; the window does not speak of it.")
-                         .arg(massText(a.totals.headAndTip, units)));
-  if (r.window) {
-    const QString window = tr("%1–%2").arg(massNumber(r.window->low, units), massText(r.window->high, units));
-    why.figures.append(r.windowFromLineNumber
-                           ? tr("Window %1: ours for this line number, since the rod states none.").arg(window)
-                           : tr("Window %1, the rod's own.").arg(window));
+  if (r.head) {
+    why.figures.append(Why::tr("Head, all its pieces: %1. With the tip: %2, of which the window does "
+                               "not speak.")
+                           .arg(massText(*r.head, units), massText(a.totals.headAndTip, units)));
   }
+  if (r.window) why.figures.append(windowLine(r, units));
   if (r.workingLength && r.lengthRatio) {
-    QString line = tr("Working length %1, %2 rods").arg(lengthText(*r.workingLength, units), num(*r.lengthRatio, 2));
-    if (r.lengthBand) {
-      line += tr("; usual %1–%2").arg(num(r.lengthBand->usualLow, 1), num(r.lengthBand->usualHigh, 1));
-    }
-    why.figures.append(line + QLatin1Char('.'));
+    why.figures.append(Why::tr("Working length: %1, %2 rods.")
+                           .arg(lengthText(*r.workingLength, units), to2(*r.lengthRatio)));
   }
   if (a.totals.first30ft) {
-    why.figures.append(tr("The 30 ft of head nearest the fly: %1.").arg(massText(*a.totals.first30ft, units)));
+    why.figures.append(Why::tr("The 30 ft of head nearest the fly: %1.")
+                           .arg(massText(*a.totals.first30ft, units)));
   }
-  if (a.singleHandRow) {
-    const auto& row = *a.singleHandRow;
-    why.figures.append(tr("Trade association's table, single hand #%1: %2–%3 over the first 30 ft, aim %4.")
-                           .arg(row.lineNumber).arg(massNumber(row.low, units), massText(row.high, units),
-                                massText(row.target, units)));
-  } else if (rig.rod && rig.rod->lineNumber) {
-    const int number = int(*rig.rod->lineNumber);
-    const auto row = standards::twoHand(standards::TwoHandClass::h40ft, number);
-    if (row && *rig.rod->lineNumber == number) {
-      why.figures.append(tr("For reference, the trade association's two-handed table, #%1, shooting head to 40 ft: %2. No "
-                            "tolerance is published; no verdict follows.").arg(number).arg(massText(*row, units)));
-    }
+  const QString table = tableLine(rig, a, units);
+  if (!table.isEmpty()) why.figures.append(table);
+  addMissing(why.figures, a, {Missing::head, Missing::headStyle, Missing::rod, Missing::rodLength,
+                              Missing::window});
+  why.formula = {Why::tr("The grains on a rod are for the head alone, by the style of head."),
+                 Why::tr("Working length = back of the head to the end of the tip, for a fine taper "
+                         "the head alone / length of the rod.")};
+  why.limits = {Why::tr("Within %1 of the window it fits; to %2 a touch light or heavy; beyond, the "
+                        "wrong head for this rod.")
+                    .arg(massText(c.rod.inside, units), massText(c.rod.touch, units))};
+  if (r.lengthBand) {
+    const LengthBand& band = *r.lengthBand;
+    why.limits.append(Why::tr("Working length for this head: usual %1\u2013%2 rods, limits %3\u2013%4.")
+                          .arg(to2(band.usualLow), to2(band.usualHigh), to2(band.low),
+                               to2(band.high)));
   }
-  why.formula = {tr("The grains on a rod are for the head alone, by the style of head.")};
-  why.limits = {tr("Within %1 of the window it fits; to %2 a touch light or heavy; beyond, the wrong head for this rod.")
-                    .arg(massText(c.rod.inside, units), massText(c.rod.touch, units)),
-                tr("The rod maker's limits come first."), whose()};
+  why.limits += {rule(), Why::tr("The rod maker's own figure comes first.")};
   return why;
 }
 
@@ -147,14 +229,22 @@ WhyWords whyHead(const Rig& rig, const Analysis& a, const Conditions& c, Display
 WhyWords whyWords(Reading reading, const Rig& rig, const Analysis& analysis,
                   const Conditions& conditions, DisplayUnits units) {
   switch (reading) {
-    case Reading::hinge:
+    case Reading::junction:
       return whyHinge(rig, analysis, conditions, units);
     case Reading::tipShare:
+    case Reading::anchor:
       return whyShare(rig, analysis, conditions, units);
-    case Reading::fly:
-      return whyFly(rig, analysis, conditions, units);
-    case Reading::head:
+    case Reading::flyAgainstTip:
+    case Reading::flyAgainstLeader:
+      return whyFly(analysis, conditions, units);
+    case Reading::headOnRod:
+    case Reading::workingLength:
       return whyHead(rig, analysis, conditions, units);
+    case Reading::drive:
+    case Reading::reserve:
+      return whyTurnover(rig, analysis, conditions, units);
+    case Reading::depth:
+      return whyDepth(rig, analysis, conditions, units);
   }
   return {};
 }

@@ -1,237 +1,83 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/text/words.h"
 
-#include <QCoreApplication>
-#include <QLocale>
-#include <cmath>
+#include <array>
 
+#include "ui/text/contexts.h"
 #include "ui/text/quantities.h"
 
 namespace grainwise::ui {
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("Words", text); }
+/// Within this share of the window from one of its ends a head is said to be at that end. Ours.
+constexpr double kEndOfWindow = 0.2;
 
-QString percent(double share) {
-  return tr("%1 %").arg(QLocale().toString(100 * share, 'f', 0));
+QString spokenLineMassUnit(DisplayUnits units) {
+  return units.grams ? Words::tr("grams a metre") : Words::tr("grains a foot");
 }
 
-QString plain(double value, int decimals) {
-  QString text = QLocale().toString(value, 'f', decimals);
-  const QString point(QLocale().decimalPoint());
-  if (text.contains(point)) {
-    while (text.endsWith(QLatin1Char('0'))) text.chop(1);
-    if (text.endsWith(point)) text.chop(point.size());
+QString junctionMeaning(const Junction& j, const Rig& rig) {
+  switch (j.verdict) {
+    case JunctionVerdict::hinges:
+      return Words::tr("hinges here: the %1 is heavier than the line behind it")
+          .arg(kindWords(rig.parts[j.flySide].kind));
+    case JunctionVerdict::hingesUnlessSlow:
+      return Words::tr("hinges here unless the stroke is slow and open");
+    case JunctionVerdict::collapses:
+      return Words::tr("big drop here: the front collapses");
+    case JunctionVerdict::nylonNoRule:
+      return Words::tr("into a short leader, no rule");
+    case JunctionVerdict::nylonFine:
+      return Words::tr("the butt of the leader is stout enough");
+    case JunctionVerdict::nylonThin:
+      return Words::tr("the butt of the leader is thin: a stouter one turns over better");
+    default:
+      return junctionWords(j.verdict);
   }
-  return text;
 }
 
-QString ofTwo(Grains part, Grains whole, DisplayUnits units) {
-  return tr("%1 of %2").arg(massNumber(part, units), massText(whole, units));
-}
-
-TileWords missing(const QString& what) { return {QString(), QString(), what, std::nullopt}; }
-
-QString headWords(const RodFit& fit) {
+QString fitsWords(const RodFit& fit) {
   const double head = fit.head->value();
-  switch (*fit.headVerdict) {
-    case HeadVerdict::fits: {
-      const double low = fit.window->low.value();
-      const double high = fit.window->high.value();
-      if (head < low + 0.2 * (high - low)) return tr("fits, at the light end");
-      if (head > high - 0.2 * (high - low)) return tr("fits, at the heavy end");
-      return tr("fits this rod");
-    }
-    case HeadVerdict::touchLight:
-      return tr("a touch light for this rod");
-    case HeadVerdict::touchHeavy:
-      return tr("a touch heavy for this rod");
-    case HeadVerdict::wrongLight:
-      return tr("too light: wrong head for this rod");
-    case HeadVerdict::wrongHeavy:
-      return tr("too heavy: wrong head for this rod");
-  }
-  return {};
+  const double low = fit.window->low.value();
+  const double high = fit.window->high.value();
+  const double end = kEndOfWindow * (high - low);
+  if (head < low) return Words::tr("fits, just under the window");
+  if (head > high) return Words::tr("fits, just over the window");
+  if (head < low + end) return Words::tr("fits, at the light end");
+  if (head > high - end) return Words::tr("fits, at the heavy end");
+  return Words::tr("fits this rod");
 }
 
-QString shareWords(TipShareVerdict verdict) {
-  switch (verdict) {
-    case TipShareVerdict::noGrip:
-      return tr("no grip: the water holds too little");
-    case TipShareVerdict::light:
-      return tr("light: small flies");
-    case TipShareVerdict::right:
-      return tr("right for this head");
-    case TipShareVerdict::heavy:
-      return tr("heavy: roll it up first");
-    case TipShareVerdict::tooMuch:
-      return tr("too much tip for this head");
-  }
-  return {};
-}
+/// Of one way to cast: as it is, with a slower lift, with a quicker one.
+using ByLift = std::array<QString, 3>;
 
-QString anchorWords(AnchorVerdict verdict) {
-  switch (verdict) {
-    case AnchorVerdict::tooLittle:
-      return tr("too little in the water");
-    case AnchorVerdict::shortish:
-      return tr("a little short in the water");
-    case AnchorVerdict::good:
-      return tr("enough in the water");
-    case AnchorVerdict::longish:
-      return tr("a long anchor");
-  }
-  return {};
-}
-
-QString flyWords(FlyVerdict verdict) {
-  switch (verdict) {
-    case FlyVerdict::carries:
-      return tr("the tip carries it");
-    case FlyVerdict::heavySlow:
-      return tr("heavy: slow, open stroke");
-    case FlyVerdict::tooHeavy:
-      return tr("too heavy for this tip");
-  }
-  return {};
-}
-
-QString leaderWords(LeaderVerdict verdict) {
-  switch (verdict) {
-    case LeaderVerdict::fine:
-      return tr("the leader carries it");
-    case LeaderVerdict::watch:
-      return tr("heavy for this leader");
-    case LeaderVerdict::tooHeavy:
-      return tr("too heavy for this leader");
-  }
-  return {};
-}
-
-bool has(const Rig& rig, PartKind kind) {
-  for (const Part& part : rig.parts) {
-    if (part.kind == kind) return true;
-  }
-  return false;
-}
-
-TileWords hingeTile(const Rig& rig, const Analysis& a, DisplayUnits units) {
-  if (!a.worstJunction) {
-    return missing(has(rig, PartKind::head) ? tr("no joint yet: add a tip or a leader")
-                                            : tr("no head yet: drop one on the line"));
-  }
-  const Junction& j = a.junctions[*a.worstJunction];
-  return {junctionFigures(j, units), lineMassUnit(units), junctionWords(j.verdict), grade(j.verdict)};
-}
-
-TileWords shareTile(const Rig& rig, const Analysis& a, DisplayUnits units) {
-  if (!has(rig, PartKind::head)) return missing(tr("no head yet: drop one on the line"));
-  if (!a.grip.tipShare || a.grip.tip == Grains(0)) {
-    if (a.grip.anchorVerdict && grade(*a.grip.anchorVerdict) == Grade::wrong) {
-      return {tr("no tip"), {}, anchorWords(*a.grip.anchorVerdict), grade(*a.grip.anchorVerdict)};
-    }
-    return {tr("no tip"), {}, tr("the line ends in a leader"), std::nullopt};
-  }
-  TileWords words{percent(*a.grip.tipShare), ofTwo(a.grip.tip, a.grip.head, units), {}, std::nullopt};
-  if (a.grip.tipShareVerdict) {
-    words.verdict = shareWords(*a.grip.tipShareVerdict);
-    words.grade = grade(*a.grip.tipShareVerdict);
-  } else {
-    words.verdict = tr("no rule for this style of head");
-  }
-  if (a.grip.anchorVerdict && (!words.grade || grade(*a.grip.anchorVerdict) > *words.grade)) {
-    words.verdict = anchorWords(*a.grip.anchorVerdict);
-    words.grade = grade(*a.grip.anchorVerdict);
-  }
-  return words;
-}
-
-TileWords flyTile(const Rig& rig, const Analysis& a, DisplayUnits units) {
-  if (!has(rig, PartKind::fly)) return missing(tr("no fly yet: drop one on the line"));
-  if (!a.fly.tipToFly) {
-    return missing(a.fly.fly == Grains(0) ? tr("give the fly a mass") : tr("no line to carry it yet"));
-  }
-  TileWords words;
-  const bool leaderRules = a.fly.leaderToFlyVerdict &&
-                           grade(*a.fly.leaderToFlyVerdict) > grade(*a.fly.tipToFlyVerdict);
-  const double ratio = leaderRules ? *a.fly.leaderToFly : *a.fly.tipToFly;
-  words.number = tr("%1 ×").arg(plain(ratio, ratio < 10 ? 1 : 0));
-  words.from = tr("%1 on %2").arg(massNumber(leaderRules ? a.fly.nylon : a.fly.tipWindow, units),
-                                  massText(a.fly.fly, units));
-  words.verdict =
-      leaderRules ? leaderWords(*a.fly.leaderToFlyVerdict) : flyWords(*a.fly.tipToFlyVerdict);
-  words.grade = leaderRules ? grade(*a.fly.leaderToFlyVerdict) : grade(*a.fly.tipToFlyVerdict);
-  return words;
-}
-
-TileWords headTile(const Rig& rig, const Analysis& a, DisplayUnits units) {
-  if (!has(rig, PartKind::head)) return missing(tr("no head yet: drop one on the line"));
-  if (!a.rod.headVerdict || !a.rod.window) {
-    const QString number = a.rod.head ? massNumber(*a.rod.head, units) : QString();
-    const QString words = rig.rod ? tr("give the rod a grain window") : tr("no rod yet: choose one");
-    return {number, massUnit(units), words, std::nullopt};
-  }
-  return {massNumber(*a.rod.head, units),
-          tr("in %1–%2").arg(massNumber(a.rod.window->low, units), massText(a.rod.window->high, units)),
-          headWords(a.rod), grade(*a.rod.headVerdict)};
-}
-
-QString windowWords(const Rig& rig, DisplayUnits units) {
-  const auto range = [&](const char* format, const GrainWindow& w) {
-    return tr(format).arg(massNumber(w.low, units), massNumber(w.high, units));
-  };
-  const auto& windows = rig.rod->windows;
-  if (windows) {
-    Style style = Style::shortHead;
-    for (const Part& part : rig.parts) {
-      if (part.kind == PartKind::head && part.style && *part.style != Style::extension) {
-        style = *part.style;
-        break;
-      }
-    }
-    if (style == Style::shortHead && windows->shortHead) {
-      return range(QT_TRANSLATE_NOOP("Words", "short heads %1–%2"), *windows->shortHead);
-    }
-    if (style == Style::fine && windows->fine) {
-      return range(QT_TRANSLATE_NOOP("Words", "fine tapers %1–%2"), *windows->fine);
-    }
-    if (style == Style::longBelly && windows->longBelly) {
-      return range(QT_TRANSLATE_NOOP("Words", "long bellies %1–%2"), *windows->longBelly);
-    }
-    if (style == Style::singleHand && windows->singleHand) {
-      return range(QT_TRANSLATE_NOOP("Words", "lines %1–%2"), *windows->singleHand);
-    }
-  }
-  if (rig.rod->window) return range(QT_TRANSLATE_NOOP("Words", "heads %1–%2"), *rig.rod->window);
-  return {};
+QString lifted(const Stroke& stroke, const ByLift& words) {
+  return words[stroke.slowerLift ? 1 : stroke.quickerLift ? 2 : 0];
 }
 
 }  // namespace
 
 QString readingTitle(Reading reading) {
   switch (reading) {
-    case Reading::hinge:
-      return tr("Hinge");
+    case Reading::junction:
+      return Words::tr("Hinge");
+    case Reading::headOnRod:
+      return Words::tr("Head on rod");
+    case Reading::workingLength:
+      return Words::tr("Length on rod");
     case Reading::tipShare:
-      return tr("Tip share");
-    case Reading::fly:
-      return tr("Fly");
-    case Reading::head:
-      return tr("Head on rod");
-  }
-  return {};
-}
-
-TileWords tileWords(Reading reading, const Rig& rig, const Analysis& analysis, DisplayUnits units) {
-  switch (reading) {
-    case Reading::hinge:
-      return hingeTile(rig, analysis, units);
-    case Reading::tipShare:
-      return shareTile(rig, analysis, units);
-    case Reading::fly:
-      return flyTile(rig, analysis, units);
-    case Reading::head:
-      return headTile(rig, analysis, units);
+      return Words::tr("Tip share");
+    case Reading::anchor:
+      return Words::tr("Anchor");
+    case Reading::flyAgainstTip:
+      return Words::tr("Fly");
+    case Reading::flyAgainstLeader:
+      return Words::tr("Fly on leader");
+    case Reading::drive:
+    case Reading::reserve:
+      return Words::tr("Turnover");
+    case Reading::depth:
+      return Words::tr("Depth, estimate");
   }
   return {};
 }
@@ -239,183 +85,218 @@ TileWords tileWords(Reading reading, const Rig& rig, const Analysis& analysis, D
 QString junctionWords(JunctionVerdict verdict) {
   switch (verdict) {
     case JunctionVerdict::hinges:
-      return tr("hinges");
+      return Words::tr("hinges here");
     case JunctionVerdict::hingesUnlessSlow:
-      return tr("hinges unless slow and open");
+      return Words::tr("hinges unless slow and open");
     case JunctionVerdict::stepsUp:
-      return tr("steps up: has to be forced");
+      return Words::tr("steps up: has to be forced");
     case JunctionVerdict::level:
-      return tr("runs level");
+      return Words::tr("runs level");
     case JunctionVerdict::smoothDrop:
-      return tr("smooth drop");
+      return Words::tr("smooth drop");
     case JunctionVerdict::collapses:
-      return tr("big drop: collapses");
+      return Words::tr("big drop: front collapses");
     case JunctionVerdict::nylonNoRule:
-      return tr("into the leader");
+      return Words::tr("into the leader");
     case JunctionVerdict::nylonFine:
-      return tr("fine for nylon");
+      return Words::tr("stout enough butt");
     case JunctionVerdict::nylonThin:
-      return tr("thin butt");
+      return Words::tr("thin butt");
     case JunctionVerdict::nylonPiles:
-      return tr("butt too thin: will pile");
+      return Words::tr("butt too thin: will pile");
   }
   return {};
 }
 
 QString junctionFigures(const Junction& j, DisplayUnits units) {
-  return tr("%1 to %2").arg(lineMassNumber(j.rodSideMean, units), lineMassNumber(j.flySideMean, units));
+  return Words::tr("%1 to %2", "grains per foot either side of a joint")
+      .arg(lineMassNumber(j.rodSideMean, units), lineMassNumber(j.flySideMean, units));
 }
 
 QString junctionTag(const Junction& j, DisplayUnits units) {
-  return tr("%1: %2").arg(junctionFigures(j, units), junctionWords(j.verdict));
+  return Words::tr("%1: %2", "figures of a joint: what they mean")
+      .arg(junctionFigures(j, units), junctionWords(j.verdict));
 }
 
-QString junctionSpoken(const Junction& j, const Rig& rig) {
-  const QString behind = kindWords(rig.parts[j.rodSide].kind);
-  const QString ratio = plain(j.ratio3ft, 2);
-  if (j.ratio3ft > 1.0) return tr("steps up from the %1 by %2").arg(behind, ratio);
-  return tr("steps down from the %1 by %2").arg(behind, ratio);
+QString junctionSentence(const Junction& j, const Rig& rig, DisplayUnits units) {
+  return Words::tr("%1 %2: %3", "figures of a joint, their unit: what they mean")
+      .arg(junctionFigures(j, units), lineMassUnit(units), junctionMeaning(j, rig));
 }
 
-QString kindWords(PartKind kind) {
-  switch (kind) {
-    case PartKind::runningLine:
-      return tr("running line");
-    case PartKind::head:
-      return tr("head");
-    case PartKind::tip:
-      return tr("tip");
-    case PartKind::leader:
-      return tr("leader");
-    case PartKind::tippet:
-      return tr("tippet");
-    case PartKind::fly:
-      return tr("fly");
+QString junctionSpoken(const Junction& j, const Rig& rig, DisplayUnits units) {
+  return Words::tr("from the %1 %2 to %3 %4: %5", "kind of part, number, number, unit, verdict")
+      .arg(kindWords(rig.parts[j.rodSide].kind), lineMassNumber(j.rodSideMean, units),
+           lineMassNumber(j.flySideMean, units), spokenLineMassUnit(units),
+           junctionMeaning(j, rig));
+}
+
+QString headWords(const RodFit& fit) {
+  if (!fit.headVerdict) return {};
+  switch (*fit.headVerdict) {
+    case HeadVerdict::fits:
+      return fitsWords(fit);
+    case HeadVerdict::touchLight:
+      return Words::tr("a touch light for this rod");
+    case HeadVerdict::touchHeavy:
+      return Words::tr("a touch heavy for this rod");
+    case HeadVerdict::wrongLight:
+      return Words::tr("too light a head for this rod");
+    case HeadVerdict::wrongHeavy:
+      return Words::tr("too heavy a head for this rod");
   }
   return {};
 }
 
-QString styleWords(Style style) {
-  switch (style) {
-    case Style::shortHead:
-      return tr("short head");
-    case Style::fine:
-      return tr("fine taper");
-    case Style::longBelly:
-      return tr("long belly");
-    case Style::singleHand:
-      return tr("single-hand line");
-    case Style::extension:
-      return tr("extension");
-    case Style::level:
-      return tr("level tip");
-    case Style::floatSink:
-      return tr("float/sink tip");
-    case Style::tapered:
-      return tr("tapered tip");
-    case Style::plain:
-      return tr("plain leader");
-    case Style::coated:
-      return tr("coated leader");
+QString lengthWords(LengthVerdict verdict) {
+  switch (verdict) {
+    case LengthVerdict::usual:
+      return Words::tr("usual for this rod");
+    case LengthVerdict::shortish:
+      return Words::tr("on the short side");
+    case LengthVerdict::longish:
+      return Words::tr("on the long side");
+    case LengthVerdict::tooShort:
+      return Words::tr("too short for this rod");
+    case LengthVerdict::tooLong:
+      return Words::tr("too long for this rod");
   }
   return {};
 }
 
-QString partWords(const Part& part, DisplayUnits units) {
-  if (part.kind == PartKind::fly) {
-    const QString mass = part.fly ? massNumber(part.fly->wetMass(), units) : QString();
-    const QString name = part.name ? QString::fromStdString(*part.name) : tr("fly");
-    return mass == QLatin1String("0") ? name : tr("%1, %2").arg(name, massText(part.fly->wetMass(), units));
+QString tipShareWords(TipShareVerdict verdict) {
+  switch (verdict) {
+    case TipShareVerdict::noGrip:
+      return Words::tr("no grip: a heavier tip");
+    case TipShareVerdict::light:
+      return Words::tr("light: small flies");
+    case TipShareVerdict::right:
+      return Words::tr("right for this head");
+    case TipShareVerdict::heavy:
+      return Words::tr("heavy: roll it up first");
+    case TipShareVerdict::tooMuch:
+      return Words::tr("too much tip for this head");
   }
-  if (part.name && !part.name->empty()) return QString::fromStdString(*part.name);
-  return tr("%1 %2").arg(kindWords(part.kind), lengthText(part.length(), units));
+  return {};
 }
 
-QString captionWords(const Part& part, DisplayUnits units) {
-  if (part.kind != PartKind::runningLine || part.sections.empty()) return partWords(part, units);
-  const Section& first = part.sections.front();
-  const SectionProperties is = sectionProperties(first, part.kind, 1.0);
-  const QString diameter = diameterText(is.diameterRodEnd, units);
-  return first.material ? tr("mono %1").arg(diameter) : tr("coated %1").arg(diameter);
-}
-
-QString partSpoken(const Part& part) {
-  if (part.kind == PartKind::fly) {
-    const QString mass = part.fly ? plain(part.fly->wetMass().value(), 1) : QStringLiteral("0");
-    return tr("fly, %1 grains").arg(mass);
+QString anchorWords(AnchorVerdict verdict) {
+  switch (verdict) {
+    case AnchorVerdict::tooLittle:
+      return Words::tr("too little in the water");
+    case AnchorVerdict::shortish:
+      return Words::tr("a short anchor");
+    case AnchorVerdict::good:
+      return Words::tr("enough in the water");
+    case AnchorVerdict::longish:
+      return Words::tr("a long anchor");
   }
-  const QString length = plain(part.length().value(), 1);
-  double grains = 0;
-  for (const Section& section : part.sections) {
-    const LineMass mass = lineMass(section, part.kind);
-    grains += (mass.rodEnd.value() + mass.flyEnd.value()) / 2 * section.length.value();
+  return {};
+}
+
+QString flyWords(FlyVerdict verdict) {
+  switch (verdict) {
+    case FlyVerdict::carries:
+      return Words::tr("the tip carries it");
+    case FlyVerdict::heavySlow:
+      return Words::tr("heavy: slow, open stroke");
+    case FlyVerdict::tooHeavy:
+      return Words::tr("too heavy for this tip");
   }
-  grains *= scaleOf(part);
-  const double perFoot = grains / part.length().value();
-  return tr("%1, %2 feet, %3 grains a foot")
-      .arg(kindWords(part.kind), length, plain(perFoot, perFoot < 2 ? 2 : 1));
+  return {};
 }
 
-QString rodSentence(const Rig& rig, DisplayUnits units) {
-  if (!rig.rod) return tr("no rod yet");
-  QStringList words;
-  QString rod = rig.rod->length ? lengthText(*rig.rod->length, units) : tr("rod");
-  if (rig.rod->lineNumber) rod += QStringLiteral(" #") + plain(*rig.rod->lineNumber, 1);
-  words.append(rod);
-  if (rig.rod->hands == 1) words.append(tr("one hand"));
-  const QString window = windowWords(rig, units);
-  if (!window.isEmpty()) words.append(window);
-  return words.join(QStringLiteral(", "));
+QString leaderWords(LeaderVerdict verdict) {
+  switch (verdict) {
+    case LeaderVerdict::fine:
+      return Words::tr("the leader carries it");
+    case LeaderVerdict::watch:
+      return Words::tr("heavy for this leader");
+    case LeaderVerdict::tooHeavy:
+      return Words::tr("too heavy for this leader");
+  }
+  return {};
 }
 
-QString waterSentence(const Rig& rig, DisplayUnits units) {
-  if (!rig.water) return tr("no water yet");
-  const Water& w = *rig.water;
-  QStringList words;
-  if (w.depth) words.append(tr("%1 deep").arg(lengthText(*w.depth, units)));
-  if (w.surfaceSpeed) words.append(speedText(*w.surfaceSpeed, units));
-  if (w.temperature) words.append(temperatureText(*w.temperature, units));
-  const QString facts = words.join(QStringLiteral(", "));
-  if (!w.name || w.name->empty()) return facts.isEmpty() ? tr("water") : facts;
-  const QString name = QString::fromStdString(*w.name);
-  return facts.isEmpty() ? name : tr("%1: %2").arg(name, facts);
+QString missingWords(Missing what) {
+  switch (what) {
+    case Missing::head:
+      return Words::tr("drop a head on the line");
+    case Missing::fly:
+      return Words::tr("drop a fly on the line");
+    case Missing::rod:
+      return Words::tr("no rod yet: choose one");
+    case Missing::rodLength:
+      return Words::tr("no rod length yet: type it");
+    case Missing::headStyle:
+      return Words::tr("say what style of head it is");
+    case Missing::water:
+      return Words::tr("no water yet: choose a pool");
+    case Missing::window:
+      return Words::tr("give the rod a grain window");
+    case Missing::flyMass:
+      return Words::tr("weigh the fly and type it");
+    case Missing::tip:
+      return Words::tr("drop a tip on the line");
+    case Missing::stillWater:
+      return Words::tr("still water: no swing");
+    case Missing::nothingSinks:
+      return Words::tr("all floats: it fishes on top");
+    case Missing::flyFloats:
+      return Words::tr("the fly floats: it fishes on top");
+    case Missing::line:
+      return Words::tr("too little line to cast a loop");
+    case Missing::castable:
+      return Words::tr("over 300 ft of line: nobody casts that");
+    case Missing::lineSpeed:
+      return Words::tr("too slow for a loop: give more line speed");
+  }
+  return {};
 }
 
 QString strokeSentence(const Stroke& stroke) {
-  QString words;
   switch (stroke.verdict) {
     case StrokeVerdict::same:
-      words = tr("Same stroke as the rig you opened");
-      break;
+      return lifted(stroke, {Words::tr("Same stroke as the rig you opened"),
+                             Words::tr("Same timing as the rig you opened, slower lift"),
+                             Words::tr("Same timing as the rig you opened, quicker lift")});
     case StrokeVerdict::adjustLonger:
-      words = tr("Stroke against the rig you opened: a longer sweep");
-      break;
+      return lifted(stroke, {Words::tr("A longer sweep than the rig you opened"),
+                             Words::tr("A longer sweep than the rig you opened, slower lift"),
+                             Words::tr("A longer sweep than the rig you opened, quicker lift")});
     case StrokeVerdict::adjustShorter:
-      words = tr("Stroke against the rig you opened: a shorter sweep");
-      break;
+      return lifted(stroke, {Words::tr("A shorter sweep than the rig you opened"),
+                             Words::tr("A shorter sweep than the rig you opened, slower lift"),
+                             Words::tr("A shorter sweep than the rig you opened, quicker lift")});
     case StrokeVerdict::different:
-      words = tr("A different cast from the rig you opened");
-      break;
+      return lifted(stroke, {Words::tr("A different cast from the rig you opened"),
+                             Words::tr("A different cast from the rig you opened, slower lift"),
+                             Words::tr("A different cast from the rig you opened, quicker lift")});
   }
-  if (stroke.slowerLift) return tr("%1; slower lift").arg(words);
-  if (stroke.quickerLift) return tr("%1; quicker lift").arg(words);
-  return words;
+  return {};
 }
 
 QString gradeWord(Grade grade) {
   switch (grade) {
     case Grade::fits:
-      return tr("fits");
+      return Words::tr("fits");
     case Grade::watch:
-      return tr("watch");
+      return Words::tr("watch");
     case Grade::wrong:
-      return tr("wrong");
+      return Words::tr("wrong");
   }
   return {};
 }
 
 Glyph glyphOf(Grade grade) {
-  return grade == Grade::fits ? Glyph::circle : grade == Grade::watch ? Glyph::triangle : Glyph::square;
+  switch (grade) {
+    case Grade::fits:
+      return Glyph::circle;
+    case Grade::watch:
+      return Glyph::triangle;
+    case Grade::wrong:
+      break;
+  }
+  return Glyph::square;
 }
 
 }  // namespace grainwise::ui

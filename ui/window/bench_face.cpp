@@ -86,15 +86,17 @@ void BenchFace::connectParts() {
   connect(m_strip, &StripView::partSelected, m_part, &PartEditor::setPart);
   connect(m_strip, &StripView::partActivated, this, &BenchFace::openPart);
   connect(m_strip, &StripView::refused, m_drawer, &Drawer::say);
-  connect(m_strip, &StripView::tagClicked, m_tiles, [this] { Q_EMIT m_tiles->whyRequested(Reading::hinge); });
+  connect(m_strip, &StripView::tagClicked, m_tiles, [this] { Q_EMIT m_tiles->whyRequested(Reading::junction); });
   connect(m_shelf, &ShelfView::refused, m_drawer, &Drawer::say);
   connect(m_strip, &StripView::startFromRod, this, [this] { openRod(true); });
   connect(m_document, &RigDocument::rigChanged, m_drawer, [this] { m_drawer->say({}); });
-  connect(m_tiles, &TileRow::whyRequested, this, [this](Reading reading) {
+  const auto why = [this](Reading reading) {
     m_why->showReading(reading);
     m_drawer->setTitle(kWhy, tr("Why: %1").arg(readingTitle(reading)));
     m_drawer->open(kWhy);
-  });
+  };
+  connect(m_tiles, &TileRow::whyRequested, this, why);
+  connect(m_sentence, &SentenceBar::whyRequested, this, why);
 }
 
 void BenchFace::openShelf() { m_drawer->open(kShelf); }

@@ -4,12 +4,17 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPainter>
+#include <QScrollArea>
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
 #include "ui/window/pill_button.h"
 
 namespace grainwise::ui {
+namespace {
+/// Two rows of the shelf, at type scale 1.
+constexpr int kLeastPage = 132;
+}  // namespace
 
 Drawer::Drawer(Look* look, QWidget* parent) : QWidget(parent), m_look(look) {
   auto* column = new QVBoxLayout(this);
@@ -35,8 +40,17 @@ void Drawer::addPage(const QString& key, const QString& title, QWidget* page, St
   tab->setObjectName(QStringLiteral("tab_") + key);
   tab->setVisible(stay == Stay::standing);
   m_tabs->insertWidget(m_tabs->count() - 1, tab);
-  m_stack->addWidget(page);
-  m_pages.insert(key, {tab, page, stay});
+  // A page that is taller than the drawer scrolls by itself, not the whole face.
+  auto* scroll = new QScrollArea(m_stack);
+  scroll->setWidgetResizable(true);
+  scroll->setFrameShape(QFrame::NoFrame);
+  scroll->setFocusPolicy(Qt::NoFocus);
+  scroll->setWidget(page);
+  page->setAutoFillBackground(false);
+  scroll->viewport()->setAutoFillBackground(false);
+  scroll->setMinimumHeight(m_look->px(kLeastPage));
+  m_stack->addWidget(scroll);
+  m_pages.insert(key, {tab, scroll, stay});
   connect(tab, &PillButton::clicked, this, [this, key] { open(key); });
   if (m_current.isEmpty()) open(key);
 }

@@ -173,7 +173,7 @@ bool MainWindow::openFile(const QString& path) {
     m_bench->showProblems(tr("%1 was not opened").arg(QFileInfo(path).fileName()), problems);
     return false;
   }
-  takeStrokeReference();
+  rememberStroke();
   m_settings.addRecent(path);
   m_settings.setLastFile(QFileInfo(path).absoluteFilePath());
   refreshRecent();
@@ -182,14 +182,15 @@ bool MainWindow::openFile(const QString& path) {
 
 void MainWindow::startFrom(const Rig& rig) {
   m_document->startFrom(rig);
-  takeStrokeReference();
+  rememberStroke();
 }
 
-void MainWindow::takeStrokeReference() {
+void MainWindow::rememberStroke() {
   Conditions conditions = m_feed->conditions();
-  const Rig& rig = m_document->rig();
   conditions.strokeReference.reset();
-  if (headStyle(rig)) conditions.strokeReference = strokeBasis(rig, massProfile(rig));
+  const Rig& rig = m_document->rig();
+  const StrokeBasis basis = strokeBasis(rig, massProfile(rig));
+  if (basis.mass > Grains(0)) conditions.strokeReference = basis;
   m_feed->setConditions(conditions);
 }
 

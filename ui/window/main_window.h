@@ -50,8 +50,8 @@ class MainWindow : public QMainWindow {
   void applyLook();
   void refreshTitle();
   void refreshRecent();
-  /// Strokes are compared with the rig as it was opened.
-  void takeStrokeReference();
+  /// From here on the stroke is compared with that of the rig as it now stands.
+  void rememberStroke();
   bool save();
   bool saveAs();
   bool saveTo(const QString& path);

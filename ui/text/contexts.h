@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QCoreApplication>
+
+/// The contexts under which translators find the words of this room.
+namespace grainwise::ui {
+
+class Words {
+  Q_DECLARE_TR_FUNCTIONS(Words)
+};
+
+class Why {
+  Q_DECLARE_TR_FUNCTIONS(Why)
+};
+
+}  // namespace grainwise::ui

@@ -1,0 +1,131 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+
+#include "core/analysis/readings.h"
+#include "ui/text/contexts.h"
+#include "ui/text/words.h"
+
+/// The sentence about turnover. Numbers of the model stay behind *why*.
+namespace grainwise::ui {
+namespace {
+
+QString thePart(const Part& part) {
+  if (part.isCoatedLeader()) return Words::tr("the coated leader");
+  switch (part.kind) {
+    case PartKind::head:
+      return Words::tr("the head");
+    case PartKind::tip:
+      return Words::tr("the tip");
+    case PartKind::leader:
+      return Words::tr("the leader");
+    case PartKind::tippet:
+      return Words::tr("the tippet");
+    default:
+      return Words::tr("the line");
+  }
+}
+
+QString capital(QString words) {
+  if (!words.isEmpty()) words[0] = words[0].toUpper();
+  return words;
+}
+
+QString aboutDrive(const Part& part, DriveVerdict verdict) {
+  const QString what = verdict == DriveVerdict::doesNotCarry
+                           ? Words::tr("%1 does not carry the fly: more mass per foot there, or a smaller fly")
+                           : Words::tr("%1 only just carries the fly: a smaller fly, or more mass per foot there");
+  return capital(what.arg(thePart(part)));
+}
+
+QString aboutFly(FlyVerdict verdict) {
+  return verdict == FlyVerdict::tooHeavy
+             ? Words::tr("The fly is too heavy for this tip: a denser tip or a lighter fly")
+             : Words::tr("The fly is heavy for this tip: a slow, open stroke");
+}
+
+QString aboutReserve(ReserveVerdict verdict) {
+  switch (verdict) {
+    case ReserveVerdict::heap:
+      return Words::tr("Will land in a heap: more line speed, a shorter leader or a smaller fly");
+    case ReserveVerdict::probablyNot:
+      return Words::tr("Probably will not turn over: more line speed, a shorter leader or a smaller fly");
+    case ReserveVerdict::marginal:
+      return Words::tr("Turns over with little speed to spare: a clean stroke, or a shorter leader");
+    case ReserveVerdict::toSpare:
+      break;
+  }
+  return Words::tr("Turns over with speed to spare");
+}
+
+QString whyNone(NoTurnover why) {
+  switch (why) {
+    case NoTurnover::noHead:
+      return Words::tr("Turnover is read once there is a head");
+    case NoTurnover::noFly:
+      return Words::tr("Turnover is read once there is a fly");
+    case NoTurnover::noFlyMass:
+      return Words::tr("Turnover is read once the fly has a mass");
+    case NoTurnover::tooShort:
+      return Words::tr("Too little line in front of the loop to read a turnover");
+    case NoTurnover::tooLong:
+      return Words::tr("Over 300 ft from the rod tip: no turnover is read");
+    case NoTurnover::tooSlow:
+      return Words::tr("The line is too slow for a loop: give the cast more line speed");
+  }
+  return {};
+}
+
+}  // namespace
+
+QString turnoverSentence(const Rig& rig, const Analysis& analysis) {
+  if (rig.parts.empty()) return {};
+  if (!analysis.turnover) return analysis.noTurnover ? whyNone(*analysis.noTurnover) : QString();
+  const Turnover& t = *analysis.turnover;
+  switch (turnoverConcern(analysis).value_or(Reading::depth)) {
+    case Reading::drive:
+      return aboutDrive(rig.parts[t.drivePart], *t.driveVerdict);
+    case Reading::flyAgainstTip:
+      return aboutFly(*analysis.fly.tipToFlyVerdict);
+    case Reading::reserve:
+      return aboutReserve(t.reserveVerdict);
+    default:
+      break;
+  }
+  if (t.paceVerdict == PaceVerdict::kicks) {
+    return Words::tr("Turns over and kicks: a heavier fly, a longer leader or a lighter tip");
+  }
+  if (!t.drive) return aboutReserve(t.reserveVerdict);
+  return capital(Words::tr("%1 carries the fly, and it turns over with speed to spare")
+                     .arg(thePart(rig.parts[t.frontPart])));
+}
+
+std::optional<Grade> turnoverGrade(const Analysis& analysis) {
+  if (!analysis.turnover) return std::nullopt;
+  const Turnover& t = *analysis.turnover;
+  Grade worst = grade(t.reserveVerdict);
+  if (t.driveVerdict) worst = std::max(worst, grade(*t.driveVerdict));
+  if (analysis.fly.tipToFlyVerdict) worst = std::max(worst, grade(*analysis.fly.tipToFlyVerdict));
+  return std::max(worst, grade(t.paceVerdict));
+}
+
+QString depthWords(DepthState state) {
+  switch (state) {
+    case DepthState::hangs:
+      return Words::tr("swings clear of the bottom");
+    case DepthState::nearBottom:
+      return Words::tr("near the bottom");
+    case DepthState::onBottom:
+      return Words::tr("touches the bottom");
+    case DepthState::lineOnBottom:
+      return Words::tr("lies on the bottom");
+    case DepthState::stillWater:
+      return Words::tr("still water: no swing");
+    case DepthState::everythingFloats:
+      return Words::tr("all floats: it fishes on top");
+    case DepthState::flyFloats:
+      return Words::tr("the fly floats: it fishes on top");
+  }
+  return {};
+}
+
+}  // namespace grainwise::ui
