@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/model/problem.h"
 
+#include "core/model/utf8.h"
+
 namespace grainwise {
 
 std::string describe(const Problem& problem) {
@@ -15,7 +17,7 @@ std::string describe(const Problem& problem) {
   if (!problem.pointer.empty()) text += problem.pointer + ": ";
   text += problem.what;
   if (!problem.fix.empty()) text += "; " + problem.fix;
-  return text;
+  return printable(text);
 }
 
 }  // namespace grainwise

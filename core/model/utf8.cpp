@@ -32,6 +32,19 @@ std::size_t sequenceLength(std::string_view text, std::size_t i) {
   return within(second, low, high) ? 4 : 0;
 }
 
+/// Whether the sequence of `length` bytes at `i` would move a terminal's cursor, colour it or turn the
+/// direction of the text: C0 and C1 controls, DEL, and the bidirectional formatting characters.
+bool controls(std::string_view text, std::size_t i, std::size_t length) {
+  const unsigned first = byteAt(text, i);
+  if (length == 1) return first < 0x20 || first == 0x7F;
+  if (length == 2) return first == 0xC2 && byteAt(text, i + 1) < 0xA0;
+  if (length != 3 || first != 0xE2) return false;
+  const unsigned second = byteAt(text, i + 1);
+  const unsigned third = byteAt(text, i + 2);
+  return (second == 0x80 && (within(third, 0x8E, 0x8F) || within(third, 0xA8, 0xAE))) ||
+         (second == 0x81 && within(third, 0xA6, 0xA9));
+}
+
 }  // namespace
 
 std::optional<std::size_t> firstBadUtf8(std::string_view text) {
@@ -49,14 +62,12 @@ std::size_t codePoints(std::string_view text) {
   }));
 }
 
-std::string excerpt(std::string_view text, std::size_t most) {
+std::string printable(std::string_view text, LineEnds lineEnds) {
   std::string result;
-  std::size_t count = 0;
-  for (std::size_t i = 0; i < text.size(); ++count) {
-    if (count == most) return result + "...";
+  for (std::size_t i = 0; i < text.size();) {
     const std::size_t length = sequenceLength(text, i);
-    const auto first = static_cast<unsigned char>(text[i]);
-    if (length == 0 || first < 0x20 || first == 0x7F) {
+    const bool kept = text[i] == '\n' && lineEnds == LineEnds::keep;
+    if (!kept && (length == 0 || controls(text, i, length))) {
       result += '?';
     } else {
       result += text.substr(i, length);
@@ -64,6 +75,15 @@ std::string excerpt(std::string_view text, std::size_t most) {
     i += length == 0 ? 1 : length;
   }
   return result;
+}
+
+std::string excerpt(std::string_view text, std::size_t most) {
+  std::size_t count = 0;
+  for (std::size_t i = 0; i < text.size(); ++count) {
+    if (count == most) return printable(text.substr(0, i)) + "...";
+    i += std::max<std::size_t>(sequenceLength(text, i), 1);
+  }
+  return printable(text);
 }
 
 }  // namespace grainwise

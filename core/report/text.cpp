@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/material/sink_rate.h"
+#include "core/model/utf8.h"
 #include "core/report/format.h"
 #include "core/report/water_state.h"
 #include "core/report/words.h"
@@ -331,7 +332,7 @@ std::string reportText(const Rig& rig, const Analysis& analysis, const HeavyRuns
   text += listOf("Warnings", warningLines(rig, analysis));
   text += listOf("Left out", words::missing(analysis, heavy));
   text += listOf("Cautions", words::cautions(rig, analysis));
-  return text;
+  return printable(text, LineEnds::keep);
 }
 
 }  // namespace grainwise

@@ -151,6 +151,18 @@ TEST_CASE("characters are code points") {
   CHECK(excerpt("a\nb\xFF", 9) == "a?b?");
 }
 
+TEST_CASE("no text of others moves the terminal that it is shown on") {
+  CHECK(printable("plain \u00FC \u2020 \U0001F600") == "plain \u00FC \u2020 \U0001F600");
+  CHECK(printable("a\x1B[31mb") == "a?[31mb");
+  CHECK(printable("a\x7F\tb\nc") == "a??b?c");
+  CHECK(printable("a\tb\nc", LineEnds::keep) == "a?b\nc");
+  CHECK(printable("a\u009B" "31m") == "a?31m");       // C1: the control sequence introducer
+  CHECK(printable("a\u202E" "b\u2066" "c") == "a?b?c");  // right-to-left override, isolate
+  CHECK(printable("\u00A0\u2027\u202F\u2065") == "\u00A0\u2027\u202F\u2065");  // their neighbours
+  CHECK(printable("\xC3(") == "?(");
+  CHECK(describe({"a\x1B.rig.json", 3, "/k\u009B", "bad", "good"}) == "a?.rig.json:3: /k?: bad; good");
+}
+
 TEST_CASE("ids on a shelf are unique and no part lacks one") {
   Shelf shelf;
   shelf.parts = {tip(), tip(), tip()};

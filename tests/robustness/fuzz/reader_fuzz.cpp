@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// One fuzz target a format (GRAINWISE_FUZZ_FORMAT): any bytes, the property of
+// tests/support/reader_property.h.
+#include <cstdint>
+#include <cstdio>
+#include <cstdlib>
+#include <cstring>
+#include <vector>
+
+#include "tests/robustness/fuzz/json_mutator.h"
+#include "tests/support/reader_property.h"
+
+extern "C" std::size_t LLVMFuzzerMutate(std::uint8_t* data, std::size_t size, std::size_t most);
+
+namespace {
+
+/// Sound documents to go on from: most changes of changed documents are refused, and a fuzzer that only
+/// ever hears "refused" tests half a reader.
+class Sound {
+ public:
+  void add(const std::string& text) {
+    if (m_texts.size() < kMost) return m_texts.push_back(text);
+    m_texts[m_next++ % kMost] = text;
+  }
+  const std::string& pick(unsigned seed, const std::string& otherwise) const {
+    return m_texts.empty() ? otherwise : m_texts[seed % m_texts.size()];
+  }
+
+ private:
+  static constexpr std::size_t kMost = 256;
+  std::vector<std::string> m_texts;
+  std::size_t m_next = 0;
+};
+Sound sound;
+
+struct Count {
+  unsigned long long all = 0;
+  unsigned long long accepted = 0;
+  ~Count() {
+    std::fprintf(stderr, "%s: %llu inputs, %llu accepted\n", GRAINWISE_FUZZ_FORMAT, all, accepted);
+  }
+};
+Count count;
+
+}  // namespace
+
+/// A third of the changes are of bytes, a third of values, a third of values in a sound document.
+extern "C" std::size_t LLVMFuzzerCustomMutator(std::uint8_t* data, std::size_t size, std::size_t most,
+                                               unsigned int seed) {
+  if (seed % 3 == 0) return LLVMFuzzerMutate(data, size, most);
+  const std::string text(reinterpret_cast<const char*>(data), size);
+  const std::string from = seed % 3 == 1 ? text : sound.pick(seed / 3, text);
+  const std::string changed = grainwise::test::JsonMutator(seed).mutate(from);
+  if (changed.size() > most || changed == text) return LLVMFuzzerMutate(data, size, most);
+  std::memcpy(data, changed.data(), changed.size());
+  return changed.size();
+}
+
+extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
+  bool accepted = false;
+  const std::string fault = grainwise::test::readerFault(
+      GRAINWISE_FUZZ_FORMAT, {reinterpret_cast<const char*>(data), size}, &accepted);
+  ++count.all;
+  count.accepted += accepted ? 1 : 0;
+  if (accepted) sound.add({reinterpret_cast<const char*>(data), size});
+  if (!fault.empty()) {
+    std::fprintf(stderr, "%s: %s\n", GRAINWISE_FUZZ_FORMAT, fault.c_str());
+    std::abort();
+  }
+  return 0;
+}
