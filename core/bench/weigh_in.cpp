@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/bench/weigh_in.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/mass/profile.h"
+#include "core/model/limits.h"
+#include "core/units/si.h"
+
+namespace grainwise {
+namespace {
+
+/// A slip of the unit shows as the ratio of the two units, wider than any scale or label errs.
+constexpr double kSlipSpread = 1.3;
+
+std::optional<UnitSlip> slipOf(Grains nominal, Grains measured) {
+  if (!(nominal > Grains(0))) return std::nullopt;
+  const double grainsPerGram = si::toGrains(1e-3).value();
+  const auto near = [](double ratio, double wanted) {
+    return ratio > wanted / kSlipSpread && ratio < wanted * kSlipSpread;
+  };
+  const double ratio = measured / nominal;
+  if (near(ratio, grainsPerGram)) return UnitSlip::grainsTakenForGrams;
+  if (near(ratio, 1.0 / grainsPerGram)) return UnitSlip::gramsTakenForGrains;
+  return std::nullopt;
+}
+
+}  // namespace
+
+Grains nominalMass(const Part& part) {
+  if (part.fly) return part.fly->dry;
+  Rig rig;
+  rig.parts = {withoutWeighing(part)};
+  return massProfile(rig).places.front().mass();
+}
+
+tl::expected<WeighIn, Problem> weighIn(const Part& part, Grains measured,
+                                       std::optional<Feet> length, const WeighRules& rules) {
+  const bool isFly = part.kind == PartKind::fly;
+  const auto wrong = breach(isFly ? limits::kFlyMass : limits::kWeighed, measured.value());
+  if (wrong || !(measured > Grains(0))) {
+    const std::string what =
+        wrong ? wrong->what : "a mass of " + shortest(measured.value()) + " gr is none";
+    return tl::unexpected(Problem{"", 0, "", what, wrong ? wrong->fix : "weigh it again"});
+  }
+  if (!isFly && !(measured > part.loopMass())) {
+    return tl::unexpected(Problem{"", 0, "",
+                                  shortest(measured.value()) + " gr is not more than its loops, " +
+                                      shortest(part.loopMass().value()) + " gr",
+                                  "weigh it with its loops, or correct them"});
+  }
+  if (length) {
+    if (const auto off = breach(limits::kLength, length->value())) {
+      return tl::unexpected(Problem{"", 0, "", off->what, off->fix});
+    }
+  }
+  WeighIn result;
+  result.nominal = nominalMass(part);
+  result.measured = measured;
+  result.difference = measured - result.nominal;
+  if (result.nominal > Grains(0)) result.share = result.difference / result.nominal;
+  const Feet over = length.value_or(part.length());
+  if (!isFly && over > Feet(0)) result.implied = (measured - part.loopMass()) / over;
+  result.tolerance = std::max(result.nominal * rules.share, rules.scaleStep * 0.5);
+  if (result.difference > result.tolerance) result.verdict = WeighVerdict::heavy;
+  if (result.difference < -result.tolerance) result.verdict = WeighVerdict::light;
+  if (result.verdict != WeighVerdict::fits) result.slip = slipOf(result.nominal, measured);
+  return result;
+}
+
+Part weighedIn(const Part& part, Grains measured, const std::optional<std::string>& on) {
+  Part result = part;
+  if (part.kind == PartKind::fly) {
+    Fly fly = part.fly.value_or(Fly{});
+    if (fly.wet) fly.wet = measured + (*fly.wet - fly.dry);
+    fly.dry = measured;
+    result.fly = fly;
+    return result;
+  }
+  Weighed weighed;
+  weighed.mass = measured;
+  weighed.on = on;
+  result.weighed = weighed;
+  return result;
+}
+
+Part withoutWeighing(const Part& part) {
+  Part result = part;
+  result.weighed.reset();
+  return result;
+}
+
+Part withMeasuredLength(const Part& part, Feet length) {
+  const Feet before = part.length();
+  Part result = part;
+  if (!(before > Feet(0)) || !(length > Feet(0))) return result;
+  const double ratio = length / before;
+  for (Section& section : result.sections) section.length = section.length * ratio;
+  return result;
+}
+
+}  // namespace grainwise
