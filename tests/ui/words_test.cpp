@@ -216,7 +216,7 @@ TEST_CASE("a joint is said shortly on its tag and wholly in its sentence") {
   CHECK(junctionSentence(drop, winter, kTrade) == QStringLiteral("17.8 to 11 gr/ft: smooth drop"));
   CHECK(junctionSentence(drop, winter, kMetric) == QStringLiteral("3.79 to 2.34 g/m: smooth drop"));
   CHECK(junctionSpoken(drop, winter) ==
-        QStringLiteral("from the head 17.8 to 11 grains a foot: smooth drop"));
+        QStringLiteral("steps down from the head by 0.62: smooth drop"));
   const Rig hinge = sampleRig("wrong-hinge");
   const Analysis analysis = analyse(hinge);
   CHECK(junctionSentence(analysis.junctions[*analysis.worstJunction], hinge, kTrade) ==

@@ -5,23 +5,32 @@
 #include <QContextMenuEvent>
 #include <QMouseEvent>
 #include <QPainter>
+#include <algorithm>
+
+#include "ui/strip/strip_metrics.h"
 
 namespace grainwise::ui {
+using strip_metrics::kInsideType;
+using strip_metrics::kThinRing;
+
 namespace {
-constexpr int kSlide_ms = 120;
-constexpr double kFaint = 0.35;
+constexpr double kRound = 5;
 }  // namespace
 
-Block::Block(Look* look, QWidget* parent)
-    : QWidget(parent), m_look(look), m_slide(new QPropertyAnimation(this, "geometry", this)) {
+Block::Block(Look* look, QWidget* parent) : QWidget(parent), m_look(look) {
   setFocusPolicy(Qt::StrongFocus);
   setCursor(Qt::OpenHandCursor);
-  m_slide->setDuration(kSlide_ms);
-  m_slide->setEasingCurve(QEasingCurve::OutCubic);
 }
 
 void Block::setPicture(const Picture& picture) {
+  if (picture == m_picture) return;
   m_picture = picture;
+  update();
+}
+
+void Block::setLine(const QRectF& line) {
+  if (line == m_line) return;
+  m_line = line;
   update();
 }
 
@@ -36,61 +45,68 @@ void Block::setSelected(bool selected) {
   update();
 }
 
-void Block::setLifted(bool lifted) {
-  if (lifted == m_lifted) return;
-  m_lifted = lifted;
+void Block::setLanding(bool landing) {
+  if (landing == m_landing) return;
+  m_landing = landing;
   update();
 }
 
-void Block::moveTo(const QRect& place, bool slide) {
-  m_slide->stop();
-  if (!slide || !isVisible() || place == geometry()) {
-    setGeometry(place);
+void Block::setWords(const QString& spoken, const QString& toolTip) {
+  if (accessibleName() != spoken) setAccessibleName(spoken);
+  if (this->toolTip() != toolTip) setToolTip(toolTip);
+}
+
+QRectF Block::captionBox(const QRectF& line) const {
+  const QFontMetricsF metrics(m_look->font(kInsideType, true));
+  QRectF box(0, 0, metrics.horizontalAdvance(m_picture.caption), metrics.height());
+  box.moveCenter(QPointF(line.left() + line.width() * m_picture.captionShare, line.center().y()));
+  return box;
+}
+
+void Block::paintCaption(QPainter& p, const QRectF& line) const {
+  const bool onSink = m_picture.shape.sinksAt(m_picture.captionShare);
+  p.setFont(m_look->font(kInsideType, true));
+  p.setPen(onSink ? m_look->colours().onSink : m_look->colours().ink);
+  p.drawText(captionBox(line), Qt::AlignCenter | Qt::TextDontClip, m_picture.caption);
+}
+
+/// What is chosen, what has the keyboard, what would land here: an outline each, told apart by form.
+void Block::paintMarks(QPainter& p) const {
+  const Colours& c = m_look->colours();
+  // Round what is drawn, not round all that can be hit.
+  const double reach = m_picture.shape.isFly
+                           ? height() / 2.0
+                           : std::max(kThinRing, m_picture.shape.heaviest() * m_picture.pixelsPerGrain / 2 + 4);
+  QRectF round = QRectF(rect()).adjusted(1.25, 1.25, -1.25, -1.25);
+  const double middle = m_line.center().y() - y();
+  round.setTop(std::max(round.top(), middle - reach));
+  round.setBottom(std::min(round.bottom(), middle + reach));
+  p.setBrush(Qt::NoBrush);
+  if (m_landing) {
+    p.setPen(QPen(c.river, 2.5, Qt::DashLine));
+  } else if (hasFocus()) {
+    p.setPen(QPen(c.river, 2.5));
+  } else if (m_selected) {
+    p.setPen(QPen(c.river, 1.5));
+  } else {
     return;
   }
-  m_slide->setStartValue(geometry());
-  m_slide->setEndValue(place);
-  m_slide->start();
+  p.drawRoundedRect(round, kRound, kRound);
 }
 
 void Block::paintEvent(QPaintEvent*) {
   QPainter p(this);
   p.setRenderHint(QPainter::Antialiasing);
-  if (m_lifted) p.setOpacity(kFaint);
   const Colours& c = m_look->colours();
-  QRectF line = m_picture.line.translated(-pos());
-  if (m_slide->state() == QAbstractAnimation::Running) {
-    // On its way: the outline keeps to the moving widget, the exact place comes with the last frame.
-    line = QRectF(rect());
-  }
+  const QRectF line = m_line.translated(-pos());
   if (m_picture.shape.isFly) {
-    paintFly(p, QRectF(rect()), m_picture.shape, c);
+    paintFly(p, QPointF(line.left(), line.center().y()), m_picture.shape, m_look->px(100) / 100.0, c);
   } else {
-    paintLine(p, line, m_picture.shape, m_picture.pixelsPerGrain, c);
+    const QRectF quiet = m_picture.caption.isEmpty() ? QRectF() : captionBox(line).adjusted(-5, -1, 5, 1);
+    paintLine(p, line, m_picture.shape, m_picture.pixelsPerGrain, c, quiet);
   }
-  if (m_picture.captionInside) {
-    const auto& pieces = m_picture.shape.pieces;
-    bool sinking = false;
-    for (const auto& piece : pieces) {
-      if (piece.from <= 0.5 && piece.to >= 0.5) sinking = piece.sinks;
-    }
-    p.setFont(m_look->font(15, true));
-    if (sinking) {
-      // Words on a hatch need a quiet ground.
-      const double wide = p.fontMetrics().horizontalAdvance(m_picture.caption) + m_look->px(12);
-      QRectF ground(0, 0, wide, m_look->px(20));
-      ground.moveCenter(line.center());
-      p.setPen(Qt::NoPen);
-      p.setBrush(c.sinkFill);
-      p.drawRoundedRect(ground, 4, 4);
-    }
-    p.setPen(sinking ? c.onSink : c.ink);
-    p.drawText(line, Qt::AlignCenter, m_picture.caption);
-  }
-  if (!m_selected && !hasFocus()) return;
-  p.setBrush(Qt::NoBrush);
-  p.setPen(QPen(c.river, hasFocus() ? 2 : 1, hasFocus() ? Qt::SolidLine : Qt::DashLine));
-  p.drawRoundedRect(QRectF(rect()).adjusted(1, 1, -1, -1), 4, 4);
+  if (!m_picture.caption.isEmpty()) paintCaption(p, line);
+  paintMarks(p);
 }
 
 void Block::mousePressEvent(QMouseEvent* event) {
@@ -100,18 +116,29 @@ void Block::mousePressEvent(QMouseEvent* event) {
 }
 
 void Block::mouseMoveEvent(QMouseEvent* event) {
-  if (!(event->buttons() & Qt::LeftButton)) return;
-  const int far = (event->position().toPoint() - m_pressedAt).manhattanLength();
-  if (far >= QApplication::startDragDistance()) Q_EMIT dragged(m_index);
+  if (!(event->buttons() & Qt::LeftButton) || !m_pressedAt) return;
+  const int far = (event->position().toPoint() - *m_pressedAt).manhattanLength();
+  if (far < QApplication::startDragDistance()) return;
+  m_pressedAt.reset();
+  Q_EMIT dragged(m_index);  // last: the drag may end this block
 }
 
-void Block::mouseDoubleClickEvent(QMouseEvent*) { Q_EMIT activated(m_index); }
+void Block::mouseReleaseEvent(QMouseEvent*) { m_pressedAt.reset(); }
 
-void Block::contextMenuEvent(QContextMenuEvent* event) { Q_EMIT menuWanted(m_index, event->globalPos()); }
+void Block::mouseDoubleClickEvent(QMouseEvent* event) {
+  if (event->button() == Qt::LeftButton) Q_EMIT activated(m_index);
+}
+
+void Block::contextMenuEvent(QContextMenuEvent* event) {
+  Q_EMIT menuWanted(m_index, event->globalPos());
+}
 
 void Block::focusInEvent(QFocusEvent* event) {
   QWidget::focusInEvent(event);
   update();
+  if (event->reason() == Qt::TabFocusReason || event->reason() == Qt::BacktabFocusReason) {
+    Q_EMIT focused(m_index);
+  }
 }
 
 void Block::focusOutEvent(QFocusEvent* event) {

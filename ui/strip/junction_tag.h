@@ -8,7 +8,8 @@
 
 namespace grainwise::ui {
 
-/// The badge on a joint: a glyph, and as much of "17.8 to 11: smooth drop" as there is room for.
+/// The badge on a joint: a glyph, and as much of "17.8 to 11: smooth drop" as there is room for. Pressed
+/// by pointer or keyboard it asks for the why.
 class JunctionTag : public QWidget {
   Q_OBJECT
  public:
@@ -16,10 +17,11 @@ class JunctionTag : public QWidget {
   JunctionTag(Look* look, QWidget* parent);
 
   void setJunction(const Junction& junction, const QString& spoken);
+  [[nodiscard]] const Junction& junction() const { return m_junction; }
   void setRoom(Room room);
   [[nodiscard]] Room room() const { return m_room; }
-  [[nodiscard]] int widthFor(Room room) const;
-  [[nodiscard]] int tagHeight() const;
+  [[nodiscard]] double widthFor(Room room) const;
+  [[nodiscard]] static int heightFor(const Look& look);
 
  Q_SIGNALS:
   void clicked();
@@ -27,6 +29,9 @@ class JunctionTag : public QWidget {
  protected:
   void paintEvent(QPaintEvent* event) override;
   void mousePressEvent(QMouseEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
+  void focusInEvent(QFocusEvent* event) override;
+  void focusOutEvent(QFocusEvent* event) override;
 
  private:
   [[nodiscard]] QString words(Room room) const;

@@ -2,101 +2,102 @@
 #include "ui/strip/lens.h"
 
 #include <QApplication>
+#include <QContextMenuEvent>
 #include <QMouseEvent>
 #include <QPainter>
+#include <algorithm>
 
-#include "core/analysis/analysis.h"
-#include "ui/strip/ruler.h"
-#include "ui/strip/silhouette.h"
-#include "ui/text/quantities.h"
-#include "ui/text/words.h"
+#include "ui/strip/placement.h"
 
 namespace grainwise::ui {
 namespace {
-constexpr double kFeet = 6.0;
 constexpr double kMargin = 12;
-constexpr double kFlyRoom = 46;
-constexpr int kHeight = 52;
+constexpr int kFlyRoom = 62;
+constexpr int kLineRow = 28;
+constexpr int kWordsRow = 22;
 constexpr int kType = 14;
-/// Feet at least this wide need no lens.
-constexpr double kWideFoot = 60;
-
-QString shortWords(const Part& part, DisplayUnits units) {
-  if (part.kind == PartKind::fly) return partWords(part, units);
-  return Lens::tr("%1 %2").arg(kindWords(part.kind), lengthText(part.length(), units));
-}
+constexpr double kFlyZoom = 1.1;
 }  // namespace
 
 Lens::Lens(Look* look, QWidget* parent) : QWidget(parent), m_look(look) {
   setObjectName(QStringLiteral("lens"));
   setCursor(Qt::OpenHandCursor);
   setAccessibleName(tr("The last six feet, magnified"));
-}
-
-bool Lens::useful(const Rig& rig, const Analysis& analysis, const Ruler& ruler, const Look& look) {
-  if (rig.parts.size() < 2 || ruler.pixelsPerFoot() >= look.px(kWideFoot)) return false;
-  const PartKind last = rig.parts.back().kind;
-  return last >= PartKind::leader && analysis.profile.end.feet() > 2 * kFeet;
+  setToolTip(tr("The last six feet, magnified: press or drag a part here as on the line"));
 }
 
 int Lens::wantedWidth(double pixelsPerFoot) const {
   return int(kFeet * pixelsPerFoot + kMargin + m_look->px(kFlyRoom));
 }
 
-int Lens::wantedHeight() const { return m_look->px(kHeight); }
+int Lens::heightFor(const Look& look) { return look.px(kLineRow + kWordsRow); }
 
-void Lens::magnify(const Rig& rig, const Analysis& analysis, double pixelsPerGrain, double pixelsPerFoot) {
-  m_rig = &rig;
-  m_analysis = &analysis;
-  m_pixelsPerGrain = pixelsPerGrain;
+double Lens::lineMiddle() const { return m_look->px(kLineRow) / 2.0 + 2; }
+
+void Lens::magnify(std::vector<Item> items, double pixelsPerGrain, double pixelsPerFoot) {
+  m_items = std::move(items);
+  // As on the line, unless that is too tall for the lens.
+  double heaviest = 1e-6;
+  for (const Item& item : m_items) heaviest = std::max(heaviest, item.shape.heaviest());
+  m_pixelsPerGrain = std::min(pixelsPerGrain, (m_look->px(kLineRow) - 6) / heaviest);
   m_pixelsPerFoot = pixelsPerFoot;
-  const double from = analysis.profile.end.feet() - kFeet;
-  m_first = rig.parts.size();
-  while (m_first > 0 && analysis.profile.places[m_first - 1].from.feet() >= from) --m_first;
   update();
 }
 
-double Lens::x(double station_ft) const {
-  return kMargin + (station_ft - (m_analysis->profile.end.feet() - kFeet)) * m_pixelsPerFoot;
+bool Lens::shows(std::size_t part) const {
+  return std::any_of(m_items.begin(), m_items.end(),
+                     [&](const Item& item) { return item.index == part && item.from >= 0; });
+}
+
+QRectF Lens::boxOf(const Item& item) const {
+  const double left = kMargin + item.from * m_pixelsPerFoot;
+  const double right = item.shape.isFly ? width() - 4.0 : kMargin + item.to * m_pixelsPerFoot;
+  return {left, 2, right - left, double(m_look->px(kLineRow))};
 }
 
 QRectF Lens::boxOf(std::size_t part) const {
-  const PartPlace& place = m_analysis->profile.places[part];
-  const double tall = m_look->px(28);
-  if (m_rig->parts[part].kind == PartKind::fly) {
-    return {x(place.from.feet()), 0, double(m_look->px(kFlyRoom)), tall};
+  for (const Item& item : m_items) {
+    if (item.index == part) return boxOf(item);
   }
-  return {x(place.from.feet()), 0, (place.to - place.from).value() * m_pixelsPerFoot, tall};
+  return {};
 }
 
-void Lens::setSelected(std::optional<std::size_t> part) {
-  m_selected = part;
+void Lens::mark(std::optional<std::size_t> selected, std::optional<std::size_t> landing) {
+  m_selected = selected;
+  m_landing = landing;
   update();
 }
 
 std::optional<std::size_t> Lens::partAt(const QPointF& at) const {
-  if (m_rig == nullptr) return std::nullopt;
-  for (std::size_t i = m_rig->parts.size(); i-- > 0;) {
-    if (boxOf(i).left() <= at.x() && at.x() <= boxOf(i).right()) return i;
+  for (auto it = m_items.rbegin(); it != m_items.rend(); ++it) {
+    if (boxOf(*it).left() <= at.x() && at.x() <= boxOf(*it).right()) return it->index;
   }
   return std::nullopt;
 }
 
 void Lens::mousePressEvent(QMouseEvent* event) {
-  m_pressedAt = event->position().toPoint();
+  if (event->button() != Qt::LeftButton) return;
+  m_pressedAt = event->position();
   if (const auto part = partAt(event->position())) Q_EMIT pressed(*part);
 }
 
 void Lens::mouseMoveEvent(QMouseEvent* event) {
-  if (!(event->buttons() & Qt::LeftButton)) return;
-  if ((event->position().toPoint() - m_pressedAt).manhattanLength() < QApplication::startDragDistance()) {
-    return;
-  }
-  if (const auto part = partAt(m_pressedAt)) Q_EMIT dragged(*part);
+  if (!(event->buttons() & Qt::LeftButton) || !m_pressedAt) return;
+  const QPointF way = event->position() - *m_pressedAt;
+  if (way.manhattanLength() < QApplication::startDragDistance()) return;
+  const auto part = partAt(*m_pressedAt);
+  m_pressedAt.reset();
+  if (part) Q_EMIT dragged(*part);
 }
+
+void Lens::mouseReleaseEvent(QMouseEvent*) { m_pressedAt.reset(); }
 
 void Lens::mouseDoubleClickEvent(QMouseEvent* event) {
   if (const auto part = partAt(event->position())) Q_EMIT activated(*part);
+}
+
+void Lens::contextMenuEvent(QContextMenuEvent* event) {
+  if (const auto part = partAt(event->pos())) Q_EMIT menuWanted(*part, event->globalPos());
 }
 
 void Lens::paintEvent(QPaintEvent*) {
@@ -104,52 +105,47 @@ void Lens::paintEvent(QPaintEvent*) {
   p.setRenderHint(QPainter::Antialiasing);
   const Colours& c = m_look->colours();
   const QRectF card = QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5);
-  p.setPen(QPen(c.edge, 1));
-  p.setBrush(c.card);
-  p.drawRoundedRect(card, 8, 8);
-  if (m_rig == nullptr) return;
-  p.setClipRect(card.adjusted(2, 2, -2, -2));
-  for (std::size_t i = 0; i < m_rig->parts.size(); ++i) {
-    const QRectF box = boxOf(i);
-    if (box.right() < 0 || box.left() > card.right()) continue;
-    const Silhouette shape = silhouetteOf(m_rig->parts[i], m_analysis->profile, i);
-    if (shape.isFly) {
-      paintFly(p, box, shape, c);
+  p.setPen(QPen(c.slate, 0.8));
+  p.setBrush(c.paper);
+  p.drawRoundedRect(card, 7, 7);
+  p.setClipRect(card.adjusted(1, 1, -1, -1));
+  for (const Item& item : m_items) {
+    QRectF box = boxOf(item);
+    box.moveCenter(QPointF(box.center().x(), lineMiddle()));
+    if (item.shape.isFly) {
+      paintFly(p, QPointF(box.left(), lineMiddle()), item.shape, kFlyZoom * m_look->px(100) / 100.0, c);
     } else {
-      paintLine(p, box, shape, m_pixelsPerGrain, c);
+      paintLine(p, box, item.shape, m_pixelsPerGrain, c);
     }
-    if (m_selected == i) {
-      p.setPen(QPen(c.river, 1, Qt::DashLine));
-      p.setBrush(Qt::NoBrush);
-      p.drawRoundedRect(box.adjusted(1, 3, -1, -1), 4, 4);
-    }
+    const bool landing = m_landing == item.index;
+    if (!landing && m_selected != item.index) continue;
+    p.setBrush(Qt::NoBrush);
+    p.setPen(QPen(c.river, landing ? 2.0 : 1.5, landing ? Qt::DashLine : Qt::SolidLine));
+    p.drawRoundedRect(box.adjusted(1, 1, -1, -1), 4, 4);
   }
-  paintWords(p, card.right() - 8);
+  paintCaptions(p);
 }
 
-/// Under each part what it is, as far as there is room; the fly's words stand at the right edge and
-/// reach back to the last words before them.
-void Lens::paintWords(QPainter& p, double right) const {
+void Lens::paintCaptions(QPainter& p) const {
   p.setFont(m_look->font(kType));
   p.setPen(m_look->colours().ink);
-  const QFontMetrics metrics = p.fontMetrics();
-  double taken = kMargin;
-  const double top = m_look->px(28);
-  for (std::size_t i = m_first; i < m_rig->parts.size(); ++i) {
-    const Part& part = m_rig->parts[i];
-    const bool fly = part.kind == PartKind::fly;
-    const QRectF box = boxOf(i);
-    const double room = fly ? right - taken - 10 : box.width();
-    QString text = shortWords(part, m_look->units());
-    if (metrics.horizontalAdvance(text) > room) {
-      text = fly ? massText(part.fly->wetMass(), m_look->units())
-                 : lengthText(part.length(), m_look->units());
-    }
-    const double wide = metrics.horizontalAdvance(text);
-    if (wide > room) continue;
-    const double left = fly ? right - wide : box.center().x() - wide / 2;
-    p.drawText(QRectF(left, top, wide + 1, m_look->px(22)), Qt::AlignVCenter, text);
-    taken = left + wide;
+  const QFontMetricsF metrics(p.font());
+  CaptionRoom room;
+  room.body = QRectF(kMargin / 2, 0, width() - kMargin, height());
+  room.middle = lineMiddle();
+  room.height = metrics.height();
+  room.gap = m_look->px(kLineRow) / 2.0 - 1;
+  room.halfLine = [](double, double) { return 0.0; };
+  room.width = [&](const QString& words) { return metrics.horizontalAdvance(words); };
+  room.elided = [&](const QString& words, double wide) {
+    return metrics.elidedText(words, Qt::ElideRight, wide);
+  };
+  std::vector<CaptionWish> wishes;
+  for (const Item& item : m_items) {
+    if (item.from >= 0) wishes.push_back({boxOf(item).left(), boxOf(item).right(), item.captions, true});
+  }
+  for (const auto& place : placeCaptions(wishes, room)) {
+    if (place) p.drawText(place->box, Qt::AlignCenter | Qt::TextDontClip, place->words);
   }
 }
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <cstddef>
+#include <QString>
 #include <optional>
 
 #include "core/model/part.h"
@@ -10,17 +10,23 @@ class QMimeData;
 
 namespace grainwise::ui {
 
-/// What a dragged block carries: the part itself as text of our format and, when it comes from the
-/// line, its index there. Self-contained: nothing points into the window it came from.
-struct PartPayload {
-  Part part;
-  std::optional<std::size_t> origin;
+/// Where a dragged part was taken from: which line, and its place on it.
+struct PartOrigin {
+  QString line;  ///< a name that no other line has, in this program or another
+  std::size_t index = 0;
+  bool operator==(const PartOrigin&) const = default;
 };
 
+/// A part in the hand.
+struct PartPayload {
+  Part part;
+  std::optional<PartOrigin> origin;  ///< none when it comes from the Shelf
+};
+
+/// One self-contained format, `application/x-grainwise-part+json`: the part as files write it, and its
+/// origin. A bare part is read as well; anything else is nothing.
 QMimeData* mimeOf(const PartPayload& payload);
-/// Nothing when the data are no part of ours.
+bool holdsPart(const QMimeData* data);
 std::optional<PartPayload> payloadOf(const QMimeData* data);
-/// Whether they claim to be one, without reading them.
-bool isPart(const QMimeData* data);
 
 }  // namespace grainwise::ui

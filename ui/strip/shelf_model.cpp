@@ -1,64 +1,145 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/strip/shelf_model.h"
 
+#include <QListView>
 #include <QMimeData>
 #include <QPainter>
 #include <algorithm>
 
 #include "ui/strip/part_payload.h"
+#include "ui/strip/shelf_search.h"
 #include "ui/text/quantities.h"
 #include "ui/text/words.h"
 
 namespace grainwise::ui {
 namespace {
-constexpr int kCardWidth = 232;
-constexpr int kCardHeight = 62;
-constexpr double kShapeWidth = 58;
+constexpr int kCardHeight = 58;
+constexpr int kLeastWidth = 300;
+constexpr int kShapeWidth = 104;
+constexpr double kShapeHeight = 36;
+/// A single group of light things keeps this scale, so that they do not look heavy.
+constexpr double kLeastHeaviest_gr_per_ft = 6;
+constexpr double kLeastShape = 5;
+
+QString sinkWords(const Part& part, DisplayUnits units) {
+  for (const Section& section : part.sections) {
+    if (section.sinkRate) return ShelfModel::tr("sinks %1").arg(rateText(section.sinkRate->rodEnd, units));
+  }
+  return {};
+}
+
+QString diameterWords(const Part& part, DisplayUnits units) {
+  if (part.sections.empty() || !part.sections.front().diameter) return {};
+  const Inches rod = part.sections.front().diameter->rodEnd;
+  const auto& last = part.sections.back().diameter;
+  const QString from = diameterText(rod, units);
+  return last && last->flyEnd != rod ? ShelfModel::tr("%1 to %2").arg(from, diameterText(last->flyEnd, units))
+                                     : from;
+}
+
+QStringList flyFigures(const Part& part, DisplayUnits units) {
+  const Fly& fly = *part.fly;
+  QStringList all{ShelfModel::tr("%1 dry, %2 wet").arg(massNumber(fly.dry, units), massText(fly.wetMass(), units))};
+  if (fly.sinksHeadFirst.value_or(false)) all << ShelfModel::tr("sinks head first");
+  return all;
+}
+
+QStringList lineFigures(const ShelfCard& card, DisplayUnits units) {
+  const Part& part = card.part;
+  const QString length = lengthText(part.length(), units);
+  const QString mass = massText(card.mass, units);
+  const GrainsPerFoot most(card.shape.heaviest());
+  const GrainsPerFoot mean = part.length() > Feet(0) ? card.mass / part.length() : GrainsPerFoot(0);
+  switch (part.kind) {
+    case PartKind::head:
+      return {length, mass, ShelfModel::tr("up to %1").arg(lineMassText(most, units)), sinkWords(part, units)};
+    case PartKind::tip:
+      return {length, lineMassText(mean, units), mass, sinkWords(part, units)};
+    case PartKind::runningLine:
+      return {length, diameterWords(part, units), lineMassText(mean, units)};
+    default:
+      return {length, diameterWords(part, units), mass, sinkWords(part, units)};
+  }
+}
+
 }  // namespace
 
-void ShelfModel::setParts(std::vector<Part> parts) {
+ShelfModel::ShelfModel(Look* look, QObject* parent) : QAbstractListModel(parent), m_look(look) {
+  connect(look, &Look::changed, this, [this] {
+    for (ShelfCard& each : m_cards) say(each);
+    if (!m_shown.empty()) Q_EMIT dataChanged(index(0), index(rowCount() - 1));
+  });
+}
+
+void ShelfModel::setShelf(const Shelf& shelf) {
   beginResetModel();
   m_cards.clear();
-  m_heaviest = 1;
-  m_longest = 1;
-  for (Part& part : parts) {
+  m_shown.clear();
+  for (const Part& part : shelf.parts) {
     Rig alone;
     alone.parts.push_back(part);
-    const MassProfile profile = massProfile(alone);
-    Silhouette shape = silhouetteOf(part, profile, 0);
-    m_heaviest = std::max(m_heaviest, shape.heaviest());
-    m_longest = std::max(m_longest, part.length().value());
-    m_cards.push_back({std::move(part), std::move(shape), profile.places.front().mass()});
+    ShelfCard next{part, silhouetteOf(part), massProfile(alone).places.front().mass(), {}, {}, {}};
+    say(next);
+    m_cards.push_back(std::move(next));
   }
   endResetModel();
 }
 
-QString ShelfModel::figures(int row) const {
-  const Card& card = m_cards[std::size_t(row)];
+void ShelfModel::say(ShelfCard& card) const {
   const DisplayUnits units = m_look->units();
-  if (card.part.kind == PartKind::fly) {
-    const Fly& fly = *card.part.fly;
-    return tr("%1 dry, %2 wet").arg(massNumber(fly.dry, units), massText(fly.wetMass(), units));
+  const bool fly = card.part.kind == PartKind::fly;
+  // A fly's figures stand below; its name alone is its title here.
+  card.name = fly && card.part.name ? QString::fromStdString(*card.part.name) : partWords(card.part, units);
+  QStringList figures;
+  for (const QString& each : fly ? flyFigures(card.part, units) : lineFigures(card, units)) {
+    if (!each.isEmpty() && !card.name.contains(each)) figures << each;
   }
-  const GrainsPerFoot mean = card.mass / card.part.length();
-  const QString length = lengthText(card.part.length(), units);
-  if (card.part.kind == PartKind::head) return tr("%1, %2").arg(length, massText(card.mass, units));
-  return tr("%1, %2, %3").arg(length, lineMassText(mean, units), massText(card.mass, units));
+  card.figures = figures.join(QStringLiteral(", "));
+  card.found = searchText(card.part, card.name, card.figures);
+}
+
+/// `wanted` ranks a card: 0 is left out, the higher come first.
+template <class Wanted>
+void ShelfModel::show(Wanted wanted) {
+  beginResetModel();
+  m_shown.clear();
+  m_heaviest = kLeastHeaviest_gr_per_ft;
+  m_longest = 1;
+  std::vector<int> rank(m_cards.size(), 0);
+  for (std::size_t i = 0; i < m_cards.size(); ++i) {
+    rank[i] = wanted(m_cards[i]);
+    if (rank[i] == 0) continue;
+    m_shown.push_back(i);
+    m_heaviest = std::max(m_heaviest, m_cards[i].shape.heaviest());
+    m_longest = std::max(m_longest, m_cards[i].part.length().value());
+  }
+  std::stable_sort(m_shown.begin(), m_shown.end(),
+                   [&](std::size_t a, std::size_t b) { return rank[a] > rank[b]; });
+  endResetModel();
+}
+
+void ShelfModel::showGroup(const QString& group) {
+  show([&](const ShelfCard& each) {
+    return QString::fromStdString(each.part.group.value_or(std::string())) == group;
+  });
+}
+
+void ShelfModel::showFound(const QString& words) {
+  show([&](const ShelfCard& each) { return int(foundBy(each.found, words)); });
 }
 
 int ShelfModel::rowCount(const QModelIndex& parent) const {
-  return parent.isValid() ? 0 : int(m_cards.size());
+  return parent.isValid() ? 0 : int(m_shown.size());
 }
 
 QVariant ShelfModel::data(const QModelIndex& index, int role) const {
   if (!index.isValid()) return {};
-  const QString name = partWords(part(index.row()), m_look->units());
   switch (role) {
     case Qt::DisplayRole:
-      return name;
+      return card(index.row()).name;
     case Qt::ToolTipRole:
     case Qt::AccessibleTextRole:
-      return name + QStringLiteral(": ") + figures(index.row());
+      return tr("%1: %2").arg(card(index.row()).name, card(index.row()).figures);
     default:
       return {};
   }
@@ -81,8 +162,31 @@ QMimeData* ShelfModel::mimeData(const QModelIndexList& indexes) const {
   return mimeOf({dragged, std::nullopt});
 }
 
-QSize ShelfCardPainter::sizeHint(const QStyleOptionViewItem&, const QModelIndex&) const {
-  return {m_look->px(kCardWidth), m_look->px(kCardHeight)};
+int ShelfCardPainter::heightFor(const Look& look) { return look.px(kCardHeight); }
+int ShelfCardPainter::leastWidthFor(const Look& look) { return look.px(kLeastWidth); }
+
+/// The whole cell of the list's grid.
+QSize ShelfCardPainter::sizeHint(const QStyleOptionViewItem& option, const QModelIndex&) const {
+  const auto* list = qobject_cast<const QListView*>(option.widget);
+  const QSize cell = list != nullptr ? list->gridSize() : QSize();
+  return cell.isValid() && !cell.isEmpty() ? cell : QSize(leastWidthFor(*m_look), heightFor(*m_look));
+}
+
+void ShelfCardPainter::paintShape(QPainter& p, const QRectF& place, const ShelfCard& card) const {
+  p.save();
+  p.setClipRect(place.adjusted(-1, 0, 1, 0));
+  const double zoom = m_look->px(100) / 100.0;
+  if (card.shape.isFly) {
+    const double wide = flyLength(card.shape) * zoom;
+    paintFly(p, QPointF(place.center().x() - wide / 2, place.center().y()), card.shape, zoom,
+             m_look->colours());
+  } else {
+    // To scale among the cards shown: the longest fills the place, all begin at the same edge.
+    const double wide = place.width() * card.part.length().value() / m_model->longest();
+    const QRectF box(place.left(), place.top(), std::max(kLeastShape, wide), place.height());
+    paintLine(p, box, card.shape, m_look->px(kShapeHeight) / m_model->heaviest(), m_look->colours());
+  }
+  p.restore();
 }
 
 void ShelfCardPainter::paint(QPainter* p, const QStyleOptionViewItem& option,
@@ -91,40 +195,25 @@ void ShelfCardPainter::paint(QPainter* p, const QStyleOptionViewItem& option,
   p->setRenderHint(QPainter::Antialiasing);
   const Colours& c = m_look->colours();
   const bool chosen = option.state & QStyle::State_Selected;
-  const bool focused = option.state & QStyle::State_HasFocus;
-  const QRectF card = QRectF(option.rect).adjusted(3, 3, -3, -3);
+  const bool focused = chosen && option.widget != nullptr && option.widget->hasFocus();
+  const QRectF face = QRectF(option.rect).adjusted(3, 3, -3, -3);
   p->setBrush(c.card);
-  p->setPen(QPen(chosen || focused ? c.river : c.edge, focused ? 2 : 1));
-  p->drawRoundedRect(card, 6, 6);
-  const Silhouette& shape = m_model->silhouette(index.row());
-  const Part& part = m_model->part(index.row());
-  const double most = m_look->px(kShapeWidth);
-  QRectF place(card.left() + m_look->px(8), card.top() + 4, most, card.height() - 8);
-  p->save();
-  p->setClipRect(place.adjusted(-4, 0, 4, 0));
-  if (shape.isFly) {
-    paintFly(*p, place, shape, c);
-  } else {
-    // To scale among the cards shown: the longest fills the place.
-    const double share = std::max(0.1, part.length().value() / m_model->longest());
-    place.setWidth(most * share);
-    place.moveLeft(card.left() + m_look->px(8) + (most - place.width()) / 2);
-    paintLine(*p, place, shape, m_look->px(34) / std::max(m_model->heaviest(), 12.0), c);
-  }
-  p->restore();
-  const QRectF words(card.left() + m_look->px(8) + most + m_look->px(10), card.top() + m_look->px(6),
-                     card.right() - card.left() - most - m_look->px(26), card.height() - m_look->px(12));
-  p->setPen(c.ink);
-  p->setFont(m_look->font(15, true));
-  QString name = index.data(Qt::DisplayRole).toString();
-  // A fly's figures stand below; its name alone is its caption here.
-  if (shape.isFly && part.name) name = QString::fromStdString(*part.name);
-  p->drawText(words, Qt::AlignLeft | Qt::AlignTop,
-              p->fontMetrics().elidedText(name, Qt::ElideRight, int(words.width())));
-  p->setPen(c.slate);
-  p->setFont(m_look->font(14));
-  p->drawText(words, Qt::AlignLeft | Qt::AlignBottom,
-              p->fontMetrics().elidedText(m_model->figures(index.row()), Qt::ElideRight, int(words.width())));
+  p->setPen(QPen(chosen ? c.river : c.edge, focused ? 2.5 : chosen ? 1.5 : 1));
+  p->drawRoundedRect(face, 6, 6);
+  const ShelfCard& card = m_model->card(index.row());
+  const double margin = m_look->px(12);
+  const QRectF shape(face.left() + margin, face.top() + 4, m_look->px(kShapeWidth), face.height() - 8);
+  paintShape(*p, shape, card);
+  const QRectF words(shape.right() + margin, face.top() + m_look->px(5),
+                     face.right() - shape.right() - 2 * margin, face.height() - m_look->px(10));
+  const auto line = [&](const QString& text, const QFont& font, const QColor& colour, int where) {
+    p->setFont(font);
+    p->setPen(colour);
+    p->drawText(words, Qt::AlignLeft | where,
+                QFontMetricsF(font).elidedText(text, Qt::ElideRight, words.width()));
+  };
+  line(card.name, m_look->font(16, true), c.ink, Qt::AlignTop);
+  line(card.figures, m_look->font(14), c.slate, Qt::AlignBottom);
   p->restore();
 }
 

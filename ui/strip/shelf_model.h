@@ -5,26 +5,37 @@
 #include <QStyledItemDelegate>
 #include <vector>
 
-#include "core/model/part.h"
+#include "core/model/shelf.h"
 #include "ui/strip/silhouette.h"
 #include "ui/theme/look.h"
 
 namespace grainwise::ui {
 
-/// The parts that the Shelf shows just now. Each can be dragged as a part of our format.
+/// A part of the Shelf with all that its card shows.
+struct ShelfCard {
+  Part part;
+  Silhouette shape;
+  Grains mass;
+  QString name;
+  QString figures;  ///< what the name does not say: "110 gr, sinks 7.5 in/s"
+  QString found;    ///< what it can be found by
+};
+
+/// The cards that the Shelf shows just now: those of one group, or those that some words find. Each can
+/// be dragged as a part of our format.
 class ShelfModel : public QAbstractListModel {
   Q_OBJECT
  public:
-  ShelfModel(Look* look, QObject* parent) : QAbstractListModel(parent), m_look(look) {}
+  ShelfModel(Look* look, QObject* parent);
 
-  void setParts(std::vector<Part> parts);
-  [[nodiscard]] const Part& part(int row) const { return m_cards[std::size_t(row)].part; }
-  [[nodiscard]] const Silhouette& silhouette(int row) const { return m_cards[std::size_t(row)].shape; }
-  /// "10 ft, 11 gr/ft, 110 gr".
-  [[nodiscard]] QString figures(int row) const;
-  /// Heaviest foot of all cards, for one scale.
+  void setShelf(const Shelf& shelf);
+  void showGroup(const QString& group);
+  void showFound(const QString& words);
+
+  [[nodiscard]] const ShelfCard& card(int row) const { return m_cards[m_shown[std::size_t(row)]]; }
+  [[nodiscard]] const Part& part(int row) const { return card(row).part; }
+  /// Heaviest foot and longest part of all that are shown, for one scale.
   [[nodiscard]] double heaviest() const { return m_heaviest; }
-  /// Longest of all cards, in feet.
   [[nodiscard]] double longest() const { return m_longest; }
 
   [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
@@ -35,18 +46,18 @@ class ShelfModel : public QAbstractListModel {
   [[nodiscard]] Qt::DropActions supportedDragActions() const override { return Qt::CopyAction; }
 
  private:
-  struct Card {
-    Part part;
-    Silhouette shape;
-    Grains mass;
-  };
+  void say(ShelfCard& card) const;
+  template <class Wanted>
+  void show(Wanted wanted);
+
   Look* m_look;
-  std::vector<Card> m_cards;
+  std::vector<ShelfCard> m_cards;
+  std::vector<std::size_t> m_shown;
   double m_heaviest = 1;
   double m_longest = 1;
 };
 
-/// Paints a card: silhouette, name, figures.
+/// Paints a card: silhouette to the scale of all that are shown, name, figures.
 class ShelfCardPainter : public QStyledItemDelegate {
   Q_OBJECT
  public:
@@ -54,8 +65,12 @@ class ShelfCardPainter : public QStyledItemDelegate {
       : QStyledItemDelegate(parent), m_look(look), m_model(model) {}
   void paint(QPainter* p, const QStyleOptionViewItem& option, const QModelIndex& index) const override;
   [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override;
+  [[nodiscard]] static int heightFor(const Look& look);
+  [[nodiscard]] static int leastWidthFor(const Look& look);
 
  private:
+  void paintShape(QPainter& p, const QRectF& place, const ShelfCard& card) const;
+
   Look* m_look;
   const ShelfModel* m_model;
 };

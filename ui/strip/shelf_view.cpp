@@ -10,83 +10,118 @@
 #include <QListWidget>
 #include <QMimeData>
 #include <QPainter>
+#include <QScrollBar>
 #include <QVBoxLayout>
+#include <algorithm>
 
-#include "core/model/edits.h"
 #include "ui/document/rig_document.h"
+#include "ui/strip/landing.h"
+#include "ui/strip/quiet_bar.h"
 #include "ui/strip/shelf_model.h"
 #include "ui/text/words.h"
 
 namespace grainwise::ui {
 namespace {
+constexpr int kLeftWidth = 236;
+constexpr int kTarget = 44;
+constexpr int kType = 16;
 
-/// A list of cards whose drag shows the part itself, not the whole row.
+/// Cards in as many equal columns as there is room for; a drag shows the part itself.
 class CardList : public QListView {
  public:
-  explicit CardList(Look* look, QWidget* parent) : QListView(parent), m_look(look) {}
+  CardList(Look* look, std::function<void(int)> drag, QWidget* parent)
+      : QListView(parent), m_look(look), m_drag(std::move(drag)) {}
+
+  void fitColumns() {
+    const int wide = viewport()->width() - 1;
+    const int columns = std::max(1, wide / ShelfCardPainter::leastWidthFor(*m_look));
+    const QSize cell(wide / columns, ShelfCardPainter::heightFor(*m_look));
+    if (gridSize() != cell) setGridSize(cell);
+  }
 
  protected:
   void startDrag(Qt::DropActions) override {
-    const QModelIndex index = currentIndex();
-    if (!index.isValid()) return;
-    auto* drag = new QDrag(window());
-    drag->setMimeData(model()->mimeData({index}));
-    const auto* cards = static_cast<ShelfModel*>(model());
-    QPixmap picture(m_look->px(160), m_look->px(40));
-    picture.fill(Qt::transparent);
-    QPainter p(&picture);
-    const QRectF box(picture.rect());
-    if (cards->silhouette(index.row()).isFly) {
-      paintFly(p, box, cards->silhouette(index.row()), m_look->colours());
-    } else {
-      paintLine(p, box.adjusted(2, 2, -2, -2), cards->silhouette(index.row()),
-                box.height() / std::max(cards->heaviest(), 12.0), m_look->colours());
-    }
-    p.end();
-    drag->setPixmap(picture);
-    drag->setHotSpot(picture.rect().center());
-    drag->exec(Qt::CopyAction);
+    if (currentIndex().isValid()) m_drag(currentIndex().row());
   }
 
   void keyPressEvent(QKeyEvent* event) override {
-    if ((event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) && currentIndex().isValid()) {
+    const bool places = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter ||
+                        event->key() == Qt::Key_Insert;
+    if (places && currentIndex().isValid()) {
       Q_EMIT activated(currentIndex());
       return;
     }
     QListView::keyPressEvent(event);
   }
 
+  void resizeEvent(QResizeEvent* event) override {
+    fitColumns();
+    QListView::resizeEvent(event);
+  }
+
  private:
   Look* m_look;
+  std::function<void(int)> m_drag;
 };
 
-bool matches(const Part& part, const QString& words, DisplayUnits units) {
-  QString text = partWords(part, units) + QLatin1Char(' ') + kindWords(part.kind);
-  if (part.style) text += QLatin1Char(' ') + styleWords(*part.style);
-  if (part.group) text += QLatin1Char(' ') + QString::fromStdString(*part.group);
-  const QStringList wanted = words.split(QLatin1Char(' '), Qt::SkipEmptyParts);
-  for (const QString& word : wanted) {
-    if (!text.contains(word, Qt::CaseInsensitive)) return false;
+/// A group is a quiet line of words; the one that is shown stands on a pill like the drawer's tabs.
+class GroupPainter : public QStyledItemDelegate {
+ public:
+  GroupPainter(Look* look, const QLineEdit* search, QObject* parent)
+      : QStyledItemDelegate(parent), m_look(look), m_search(search) {}
+
+  [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem&, const QModelIndex&) const override {
+    return {m_look->px(100), std::max(kTarget, m_look->px(34))};
   }
-  return true;
-}
+
+  void paint(QPainter* p, const QStyleOptionViewItem& option, const QModelIndex& index) const override {
+    p->save();
+    p->setRenderHint(QPainter::Antialiasing);
+    const Colours& c = m_look->colours();
+    const bool chosen = option.state & QStyle::State_Selected;
+    const bool focused = option.widget != nullptr && option.widget->hasFocus();
+    const QRectF pill = QRectF(option.rect).adjusted(2, 4, -2, -4);
+    // While words are searched for, all groups are shown from: the chosen one only waits.
+    const bool waits = chosen && m_search->text().trimmed().size() > 0;
+    if (chosen) {
+      p->setBrush(waits ? QBrush(Qt::NoBrush) : QBrush(c.pill));
+      p->setPen(focused ? QPen(c.river, 2.5) : waits ? QPen(c.slate, 1) : QPen(Qt::NoPen));
+      p->drawRoundedRect(pill, pill.height() / 2, pill.height() / 2);
+    }
+    p->setFont(m_look->font(kType));
+    p->setPen(chosen && !waits ? c.onPill : c.ink);
+    const QRectF words = pill.adjusted(14, 0, -10, 0);
+    const QString text = index.data(Qt::DisplayRole).toString();
+    p->drawText(words, Qt::AlignLeft | Qt::AlignVCenter,
+                p->fontMetrics().elidedText(text, Qt::ElideRight, int(words.width())));
+    p->restore();
+  }
+
+ private:
+  Look* m_look;
+  const QLineEdit* m_search;
+};
 
 }  // namespace
 
 ShelfView::ShelfView(Look* look, RigDocument* document, QWidget* parent)
     : QWidget(parent), m_look(look), m_document(document) {
+  runDrag = [](QDrag* drag) { return drag->exec(Qt::CopyAction); };
   m_search = new QLineEdit(this);
   m_search->setObjectName(QStringLiteral("shelfSearch"));
   m_search->setPlaceholderText(tr("Search all parts"));
   m_search->setAccessibleName(tr("Search all parts"));
   m_search->setClearButtonEnabled(true);
+  m_search->installEventFilter(this);
   m_groups = new QListWidget(this);
   m_groups->setObjectName(QStringLiteral("shelfGroups"));
   m_groups->setAccessibleName(tr("Groups of the Shelf"));
   m_groups->setFrameShape(QFrame::NoFrame);
+  m_groups->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   m_groups->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+  m_groups->setItemDelegate(new GroupPainter(look, m_search, m_groups));
   m_model = new ShelfModel(look, this);
-  m_cards = new CardList(look, this);
+  m_cards = new CardList(look, [this](int row) { dragOut(row); }, this);
   m_cards->setObjectName(QStringLiteral("shelfCards"));
   m_cards->setAccessibleName(tr("Parts: drag one onto the line, or press Enter to place it"));
   m_cards->setFrameShape(QFrame::NoFrame);
@@ -95,16 +130,21 @@ ShelfView::ShelfView(Look* look, RigDocument* document, QWidget* parent)
   m_cards->setViewMode(QListView::IconMode);
   m_cards->setFlow(QListView::LeftToRight);
   m_cards->setWrapping(true);
-  m_cards->setMovement(QListView::Snap);
+  m_cards->setMovement(QListView::Static);
   m_cards->setResizeMode(QListView::Adjust);
   m_cards->setUniformItemSizes(true);
+  m_cards->setSelectionRectVisible(false);
   m_cards->setDragEnabled(true);
   m_cards->setDragDropMode(QAbstractItemView::DragOnly);
+  m_cards->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  m_cards->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
   m_cards->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
-  m_nothing = new QLabel(tr("Nothing on the Shelf has these words."), this);
+  m_nothing = new QLabel(this);
+  m_nothing->setTextFormat(Qt::PlainText);
   m_nothing->hide();
 
   auto* left = new QVBoxLayout;
+  left->setSpacing(4);
   left->addWidget(m_search);
   left->addWidget(m_groups, 1);
   auto* right = new QVBoxLayout;
@@ -112,7 +152,7 @@ ShelfView::ShelfView(Look* look, RigDocument* document, QWidget* parent)
   right->addWidget(m_cards, 1);
   auto* row = new QHBoxLayout(this);
   row->setContentsMargins(0, 4, 0, 0);
-  row->setSpacing(12);
+  row->setSpacing(14);
   row->addLayout(left);
   row->addLayout(right, 1);
 
@@ -120,78 +160,133 @@ ShelfView::ShelfView(Look* look, RigDocument* document, QWidget* parent)
     if (group >= 0 && !m_search->text().isEmpty()) m_search->clear();
     showParts();
   });
-  connect(m_search, &QLineEdit::textChanged, this, &ShelfView::showParts);
-  connect(m_search, &QLineEdit::returnPressed, this, [this] {
-    if (m_model->rowCount() == 0) return;
-    m_cards->setCurrentIndex(m_model->index(0));
-    m_cards->setFocus();
+  // A press on the group that is chosen already also ends a search.
+  connect(m_groups, &QListWidget::itemClicked, m_search, &QLineEdit::clear);
+  connect(m_document, &RigDocument::fileChanged, this, [this] {
+    if (m_path == m_document->path()) return;
+    m_path = m_document->path();
+    chooseGroup();
   });
+  connect(m_search, &QLineEdit::textChanged, this, &ShelfView::showParts);
+  connect(m_search, &QLineEdit::returnPressed, this, &ShelfView::enterCards);
   connect(m_cards, &QListView::activated, this, [this](const QModelIndex& index) { place(index.row()); });
   connect(look, &Look::changed, this, &ShelfView::applyLook);
   applyLook();
 }
 
 void ShelfView::setShelf(const Shelf& shelf) {
-  m_shelf = shelf;
+  m_model->setShelf(shelf);
   const QSignalBlocker quiet(m_groups);
   m_groups->clear();
+  m_firstTips = 0;
+  m_firstFlies = 0;
   QStringList seen;
   for (const Part& part : shelf.parts) {
     const QString group = QString::fromStdString(part.group.value_or(std::string()));
-    if (seen.contains(group)) continue;
-    seen.append(group);
-    m_groups->addItem(group.isEmpty() ? tr("Other parts") : group);
-    m_groups->item(m_groups->count() - 1)->setData(Qt::UserRole, group);
+    if (!seen.contains(group)) {
+      seen.append(group);
+      m_groups->addItem(group.isEmpty() ? tr("Other parts") : group);
+      m_groups->item(m_groups->count() - 1)->setData(Qt::UserRole, group);
+    }
+    if (m_firstTips == 0 && part.kind == PartKind::tip) m_firstTips = int(seen.indexOf(group));
+    if (m_firstFlies == 0 && part.kind == PartKind::fly) m_firstFlies = int(seen.indexOf(group));
   }
-  const int tips = int(seen.indexOf(QStringLiteral("Level tips")));
-  m_groups->setCurrentRow(std::max(0, tips));
   applyLook();
+  chooseGroup();
+}
+
+/// The fly comes first; with one on the line it is the tip that is looked for.
+void ShelfView::chooseGroup() {
+  const QSignalBlocker quiet(m_groups);
+  m_groups->setCurrentRow(m_document->rig().flyIndex() ? m_firstTips : m_firstFlies);
+  m_groups->scrollToItem(m_groups->currentItem(), QAbstractItemView::PositionAtCenter);
   showParts();
 }
 
 void ShelfView::showParts() {
   const QString words = m_search->text().trimmed();
   const QListWidgetItem* group = m_groups->currentItem();
-  std::vector<Part> parts;
-  for (const Part& part : m_shelf.parts) {
-    const bool here = words.isEmpty()
-                          ? group != nullptr && QString::fromStdString(part.group.value_or(std::string())) ==
-                                                    group->data(Qt::UserRole).toString()
-                          : matches(part, words, m_look->units());
-    if (here) parts.push_back(part);
+  if (!words.isEmpty()) {
+    m_model->showFound(words);
+  } else if (group != nullptr) {
+    m_model->showGroup(group->data(Qt::UserRole).toString());
   }
-  m_nothing->setVisible(parts.empty());
-  m_model->setParts(std::move(parts));
-  if (m_model->rowCount() > 0) m_cards->setCurrentIndex(m_model->index(0));
+  const bool nothing = m_model->rowCount() == 0;
+  m_nothing->setText(words.isEmpty() ? tr("The Shelf is empty.")
+                                     : tr("Nothing on the Shelf is found by “%1”. Fewer words find more.").arg(words));
+  m_nothing->setVisible(nothing);
+  m_cards->setVisible(!nothing);
+  if (!nothing) m_cards->setCurrentIndex(m_model->index(0));
+  m_cards->scrollToTop();
+  m_groups->viewport()->update();
 }
 
+void ShelfView::enterCards() {
+  if (m_model->rowCount() == 0) return;
+  if (!m_cards->currentIndex().isValid()) m_cards->setCurrentIndex(m_model->index(0));
+  m_cards->setFocus();
+}
+
+bool ShelfView::eventFilter(QObject* watched, QEvent* event) {
+  if (watched == m_search && event->type() == QEvent::KeyPress) {
+    const int key = static_cast<QKeyEvent*>(event)->key();
+    if (key == Qt::Key_Down) {
+      enterCards();
+      return true;
+    }
+    if (key == Qt::Key_Escape && !m_search->text().isEmpty()) {
+      m_search->clear();
+      return true;
+    }
+  }
+  return QWidget::eventFilter(watched, event);
+}
+
+/// As near the fly as its kind allows; a fly or running line takes the place of the one there is.
 void ShelfView::place(int row) {
-  const Part& part = m_model->part(row);
-  const Rig after = edits::placed(m_document->rig(), part);
-  if (after == m_document->rig()) {
-    Q_EMIT refused(tr("There is no room for another %1 on the line.").arg(kindWords(part.kind)));
+  const Rig& rig = m_document->rig();
+  const Landing landing = landingOfNew(rig, m_model->part(row), rig.parts.size(), m_look->units());
+  if (!landing.rig) {
+    Q_EMIT refused(landing.why);
     return;
   }
-  m_document->apply(tr("Add %1").arg(partWords(part, m_look->units())), after);
+  m_document->apply(landing.step, *landing.rig);
+}
+
+void ShelfView::dragOut(int row) {
+  const ShelfCard& card = m_model->card(row);
+  auto* drag = new QDrag(this);
+  drag->setMimeData(m_model->mimeData({m_model->index(row)}));
+  const QPixmap picture = dragPicture(card.shape, card.name, card.part.length().value(), *m_look,
+                                      devicePixelRatioF());
+  drag->setPixmap(picture);
+  drag->setHotSpot(QPoint(int(picture.deviceIndependentSize().width() / 2),
+                          int(picture.deviceIndependentSize().height()) + 4));
+  runDrag(drag);
 }
 
 void ShelfView::applyLook() {
-  m_search->setFont(m_look->font(15));
-  m_search->setMinimumHeight(m_look->px(34));
-  m_groups->setFont(m_look->font(15));
-  m_cards->setFont(m_look->font(15));
-  m_nothing->setFont(m_look->font(15));
-  const int wide = m_look->px(212);
-  m_search->setFixedWidth(wide);
-  m_groups->setFixedWidth(wide);
-  QPalette p = m_look->palette();
-  p.setColor(QPalette::Base, m_look->colours().band);
-  m_groups->setPalette(p);
-  m_cards->setPalette(p);
-  for (int i = 0; i < m_groups->count(); ++i) {
-    m_groups->item(i)->setSizeHint(QSize(wide - 20, m_look->px(32)));
+  const Colours& c = m_look->colours();
+  m_search->setFont(m_look->font(kType));
+  m_search->setMinimumHeight(std::max(kTarget, m_look->px(36)));
+  m_search->setFixedWidth(m_look->px(kLeftWidth));
+  m_groups->setFixedWidth(m_look->px(kLeftWidth));
+  m_nothing->setFont(m_look->font(kType));
+  for (QWidget* list : {static_cast<QWidget*>(m_groups), static_cast<QWidget*>(m_cards)}) {
+    QPalette p = list->palette();
+    p.setColor(QPalette::Base, c.band);
+    p.setColor(QPalette::Text, c.ink);
+    list->setPalette(p);
+    for (QScrollBar* bar : list->findChildren<QScrollBar*>()) quieten(bar, *m_look);
   }
+  m_search->setTextMargins(m_look->px(6), 0, m_look->px(4), 0);
+  QPalette words = m_nothing->palette();
+  words.setColor(QPalette::WindowText, c.slate);
+  m_nothing->setPalette(words);
+  static_cast<CardList*>(m_cards)->fitColumns();
+  m_groups->doItemsLayout();
   m_cards->doItemsLayout();
+  update();
 }
 
 }  // namespace grainwise::ui

@@ -2,10 +2,12 @@
 #pragma once
 
 #include <QWidget>
+#include <functional>
 
 #include "core/model/shelf.h"
 #include "ui/theme/look.h"
 
+class QDrag;
 class QLabel;
 class QLineEdit;
 class QListView;
@@ -28,23 +30,33 @@ class ShelfView : public QWidget {
   [[nodiscard]] QLineEdit* search() const { return m_search; }
   [[nodiscard]] QListWidget* groups() const { return m_groups; }
   [[nodiscard]] ShelfModel* model() const { return m_model; }
+  /// Runs a drag; replaced by tests that only look at its payload.
+  std::function<Qt::DropAction(QDrag*)> runDrag;
 
  Q_SIGNALS:
   void refused(const QString& why);
 
+ protected:
+  bool eventFilter(QObject* watched, QEvent* event) override;
+
  private:
   void showParts();
+  void chooseGroup();
   void place(int row);
+  void dragOut(int row);
+  void enterCards();
   void applyLook();
 
   Look* m_look;
   RigDocument* m_document;
-  Shelf m_shelf;
   QLineEdit* m_search;
   QListWidget* m_groups;
   QListView* m_cards;
   QLabel* m_nothing;
   ShelfModel* m_model;
+  QString m_path;  ///< of the rig that the group was chosen for
+  int m_firstTips = 0;
+  int m_firstFlies = 0;
 };
 
 }  // namespace grainwise::ui

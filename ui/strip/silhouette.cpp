@@ -1,169 +1,314 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/strip/silhouette.h"
 
-#include <QHash>
+#include <QFontMetrics>
 #include <QPainter>
-#include <QPixmap>
+#include <QPainterPath>
 #include <algorithm>
 #include <cmath>
 
 namespace grainwise::ui {
 namespace {
 constexpr double kThinnest = 2.0;
-constexpr double kLoopWidth = 5.0;
-constexpr double kNarrow = 6.0;
-/// Hatch distance in px: from a slow 2 in/s to a fast 10 in/s.
-constexpr double kWideHatch = 10.0;
-constexpr double kTightHatch = 4.0;
+/// Below this height an outline would hide the fill: the line is drawn as one stroke of colour.
+constexpr double kStroke = 3.0;
+/// Hatch distance in px: from a slow 1 in/s to a fast 9 in/s.
+constexpr double kWideHatch = 13.0;
+constexpr double kTightHatch = 3.6;
+constexpr double kSlow = 1.0;
+constexpr double kFast = 9.0;
+constexpr double kUnrated = 4.0;  ///< sinks by its density, no rate given: a middling hatch
+constexpr double kBreakFromEnd = 34.0;
+constexpr double kBreakWidth = 12.0;
 
 double rateOf(const Section& section) {
-  if (section.sinkRate) return (section.sinkRate->rodEnd.value() + section.sinkRate->flyEnd.value()) / 2;
-  return 4.0;  // sinks by its density, unrated: a middling hatch
+  if (section.sinkRate) {
+    return (section.sinkRate->rodEnd.value() + section.sinkRate->flyEnd.value()) / 2;
+  }
+  return kUnrated;
 }
 
 double hatchDistance(double rate) {
-  const double share = std::clamp((rate - 2.0) / 8.0, 0.0, 1.0);
-  return kWideHatch + (kTightHatch - kWideHatch) * share;
+  const double share = std::clamp((rate - kSlow) / (kFast - kSlow), 0.0, 1.0);
+  return kWideHatch + (kTightHatch - kWideHatch) * std::sqrt(share);
 }
 
-/// Pieces in a row that are drawn as one: same kind of filling, no step between them.
-bool continues(const Silhouette::Piece& a, const Silhouette::Piece& b) {
-  return a.sinks == b.sinks && a.rate == b.rate && a.nylon == b.nylon &&
-         std::abs(a.flyMass - b.rodMass) < 1e-6 * (1 + a.flyMass);
+bool sameFill(const Silhouette::Piece& a, const Silhouette::Piece& b) {
+  return a.sinks == b.sinks && a.nylon == b.nylon && hatchDistance(a.rate) == hatchDistance(b.rate);
 }
 
+double half(double mass, double pixelsPerGrain) {
+  return std::max(kThinnest, mass * pixelsPerGrain) / 2;
+}
+
+/// The upper and lower edges of the pieces [first, last).
 QPolygonF outline(const QRectF& box, const Silhouette& s, std::size_t first, std::size_t last,
                   double pixelsPerGrain) {
   QPolygonF upper;
-  QPolygonF lower;
   const double y = box.center().y();
-  const auto add = [&](double share, double mass) {
-    const double x = box.left() + box.width() * share;
-    const double half = std::max(kThinnest, mass * pixelsPerGrain) / 2;
-    upper.append(QPointF(x, y - half));
-    lower.prepend(QPointF(x, y + half));
-  };
-  for (std::size_t i = first; i <= last; ++i) {
-    add(s.pieces[i].from, s.pieces[i].rodMass);
-    add(s.pieces[i].to, s.pieces[i].flyMass);
-  }
-  return upper + lower;
-}
-
-/// A tile of slanting lines that repeats without a seam; one is made for each distance and scheme.
-QBrush hatchBrush(double rate, const Colours& colours) {
-  static QHash<QPair<int, QRgb>, QPixmap> made;
-  const int step = int(std::lround(hatchDistance(rate)));
-  const QPair<int, QRgb> key(step, colours.sinkHatch.rgb() ^ colours.sinkFill.rgb() << 1);
-  auto found = made.find(key);
-  if (found == made.end()) {
-    QPixmap tile(step, step);
-    tile.fill(colours.sinkFill);
-    QPainter p(&tile);
-    p.setRenderHint(QPainter::Antialiasing);
-    p.setPen(QPen(colours.sinkHatch, 1.4));
-    for (const int shift : {-step, 0, step}) {
-      p.drawLine(QPointF(shift - 2, step + 2), QPointF(shift + step + 2, -2));
+  for (std::size_t i = first; i < last; ++i) {
+    const Silhouette::Piece& piece = s.pieces[i];
+    const double x0 = box.left() + box.width() * piece.from;
+    const double x1 = box.left() + box.width() * piece.to;
+    upper << QPointF(x0, y - half(piece.rodMass, pixelsPerGrain));
+    if (piece.middleMass * 2 != piece.rodMass + piece.flyMass) {
+      upper << QPointF((x0 + x1) / 2, y - half(piece.middleMass, pixelsPerGrain));
     }
-    found = made.insert(key, tile);
+    upper << QPointF(x1, y - half(piece.flyMass, pixelsPerGrain));
   }
-  return QBrush(*found);
+  QPolygonF shape = upper;
+  for (qsizetype i = upper.size(); i-- > 0;) shape << QPointF(upper[i].x(), 2 * y - upper[i].y());
+  return shape;
 }
 
-void addSections(Silhouette& s, const Part& part, const std::vector<const ProfileSpan*>& spans) {
-  const double whole = part.length().value();
-  double done = 0;
-  for (const ProfileSpan* span : spans) {
-    const Section& section = part.sections[span->section];
-    const double next = done + section.length.value() / whole;
-    s.pieces.push_back({done, next, span->properties.mass.rodEnd.value(),
-                        span->properties.mass.flyEnd.value(), span->sinks, rateOf(section),
-                        span->bareNylon});
-    done = next;
+/// The part of a 45 degree line that lies within a convex shape.
+void addHatchLine(QVector<QLineF>& lines, const QPolygonF& shape, double c) {
+  // Points with x + y = c; an edge from a to b crosses where its values of x + y enclose c.
+  QPointF ends[2];
+  int found = 0;
+  for (qsizetype i = 0; i < shape.size(); ++i) {
+    const QPointF a = shape[i];
+    const QPointF b = shape[(i + 1) % shape.size()];
+    const double da = a.x() + a.y() - c;
+    const double db = b.x() + b.y() - c;
+    if ((da < 0) == (db < 0)) continue;
+    const QPointF at = a + (b - a) * (da / (da - db));
+    if (found < 2) ends[found++] = at;
   }
+  if (found == 2) lines << QLineF(ends[0], ends[1]);
+}
+
+void hatch(QPainter& p, const QRectF& box, const Silhouette& s, std::size_t first, std::size_t last,
+           double pixelsPerGrain, const Colours& colours, const QRectF& quiet) {
+  const double step = hatchDistance(s.pieces[first].rate) * std::sqrt(2.0);
+  QVector<QLineF> lines;
+  for (std::size_t i = first; i < last; ++i) {
+    const QPolygonF shape = outline(box, s, i, i + 1, pixelsPerGrain);
+    const QRectF round = shape.boundingRect();
+    // Lines stand at whole multiples of the step, so that hatches of neighbours meet.
+    const double from = std::ceil((round.left() + round.top()) / step) * step;
+    for (double c = from; c < round.right() + round.bottom(); c += step) {
+      addHatchLine(lines, shape, c);
+    }
+  }
+  p.save();
+  if (!quiet.isEmpty()) {
+    QPainterPath clip;
+    clip.addRect(box.adjusted(-2, -2, 2, 2));
+    QPainterPath words;
+    words.addRoundedRect(quiet, 4, 4);
+    p.setClipPath(clip.subtracted(words), Qt::IntersectClip);
+  }
+  p.setPen(QPen(colours.sinkHatch, 1.2));
+  p.drawLines(lines);
+  p.restore();
+}
+
+void paintRun(QPainter& p, const QRectF& box, const Silhouette& s, std::size_t first, std::size_t last,
+              double pixelsPerGrain, const Colours& c, const QRectF& quiet) {
+  const Silhouette::Piece& piece = s.pieces[first];
+  const QPolygonF shape = outline(box, s, first, last, pixelsPerGrain);
+  if (piece.nylon || shape.boundingRect().height() <= kStroke) {
+    p.setPen(Qt::NoPen);
+    p.setBrush(piece.sinks && !piece.nylon ? c.sinkFill : c.slate);
+    p.drawPolygon(shape);
+    return;
+  }
+  p.setPen(Qt::NoPen);
+  p.setBrush(piece.sinks ? c.sinkFill : c.riverFill);
+  p.drawPolygon(shape);
+  if (piece.sinks) hatch(p, box, s, first, last, pixelsPerGrain, c, quiet);
+  p.setBrush(Qt::NoBrush);
+  p.setPen(QPen(piece.sinks ? c.sinkHatch : c.river, 1.5, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
+  p.drawPolygon(shape);
+}
+
+void paintRuns(QPainter& p, const QRectF& box, const Silhouette& s, double pixelsPerGrain,
+               const Colours& c, const QRectF& quiet) {
+  for (std::size_t first = 0; first < s.pieces.size();) {
+    std::size_t last = first + 1;
+    while (last < s.pieces.size() && sameFill(s.pieces[first], s.pieces[last])) ++last;
+    paintRun(p, box, s, first, last, pixelsPerGrain, c, quiet);
+    first = last;
+  }
+}
+
+void paintLoops(QPainter& p, const QRectF& box, const Silhouette& s, const Colours& c) {
+  constexpr double kWide = 4.0;
+  constexpr double kTall = 3.0;
+  p.setPen(QPen(c.ink, 1.3));
+  p.setBrush(c.paper);
+  const double y = box.center().y();
+  if (s.rodLoop) p.drawEllipse(QPointF(box.left() + kWide, y), kWide, kTall);
+  if (s.flyLoop) p.drawEllipse(QPointF(box.right() - kWide, y), kWide, kTall);
+}
+
+/// Far longer than its place: two strokes with a break mark between.
+void paintRunningLine(QPainter& p, const QRectF& box, const Silhouette& s, double pixelsPerGrain,
+                      const Colours& c) {
+  const double gap = std::max(box.left() + 4, box.right() - kBreakFromEnd);
+  const double y = box.center().y();
+  const double tall = std::max(7.0, s.heaviest() * pixelsPerGrain / 2 + 4);
+  for (const QRectF& clip : {QRectF(box.left(), box.top(), gap - box.left(), box.height()),
+                             QRectF(gap + kBreakWidth, box.top(), box.right() - gap, box.height())}) {
+    p.save();
+    p.setClipRect(clip, Qt::IntersectClip);
+    paintRuns(p, box, s, pixelsPerGrain, c, {});
+    p.restore();
+  }
+  p.setPen(QPen(c.slate, 1.6));
+  for (const double x : {gap + 2, gap + kBreakWidth - 3}) {
+    p.drawLine(QPointF(x - 3, y + tall), QPointF(x + 3, y - tall));
+  }
+}
+
+Silhouette flyShape(const Part& part) {
+  Silhouette s;
+  s.isFly = true;
+  if (!part.fly) return s;
+  s.flyGrains = part.fly->wetMass().value();
+  s.flyBulk_cm2 = part.fly->dragAreaOrDefault().value();
+  s.flyDensity = part.fly->densityOrDefault().value();
+  return s;
+}
+
+double bodyLength(const Silhouette& s) {
+  return std::clamp(17.0 * std::sqrt(s.flyBulk_cm2), 10.0, 54.0);
+}
+double headRadius(const Silhouette& s) {
+  return std::clamp(2.2 + 0.72 * std::sqrt(s.flyGrains), 2.6, 11.0);
 }
 
 }  // namespace
 
-bool Silhouette::operator==(const Silhouette& o) const {
-  const auto same = [](const Piece& a, const Piece& b) {
-    return a.from == b.from && a.to == b.to && a.rodMass == b.rodMass && a.flyMass == b.flyMass &&
-           a.sinks == b.sinks && a.rate == b.rate && a.nylon == b.nylon;
-  };
-  return rodLoop == o.rodLoop && flyLoop == o.flyLoop && isFly == o.isFly && flyGrains == o.flyGrains &&
-         flyBulk_cm2 == o.flyBulk_cm2 &&
-         std::equal(pieces.begin(), pieces.end(), o.pieces.begin(), o.pieces.end(), same);
+double Silhouette::massAt(double share) const {
+  for (const Piece& piece : pieces) {
+    if (share > piece.to && &piece != &pieces.back()) continue;
+    const double wide = piece.to - piece.from;
+    const double t = wide > 0 ? std::clamp((share - piece.from) / wide, 0.0, 1.0) : 0.0;
+    return t < 0.5 ? piece.rodMass + (piece.middleMass - piece.rodMass) * 2 * t
+                   : piece.middleMass + (piece.flyMass - piece.middleMass) * (2 * t - 1);
+  }
+  return 0;
 }
 
-double Silhouette::heaviest() const {
-  double most = 0;
-  for (const Piece& piece : pieces) most = std::max({most, piece.rodMass, piece.flyMass});
+double Silhouette::heaviest(double from, double to) const {
+  double most = std::max(massAt(from), massAt(to));
+  for (const Piece& piece : pieces) {
+    if (piece.to <= from || piece.from >= to) continue;
+    if (piece.from >= from) most = std::max(most, piece.rodMass);
+    if (piece.to <= to) most = std::max(most, piece.flyMass);
+  }
   return most;
 }
 
-Silhouette silhouetteOf(const Part& part, const MassProfile& profile, std::size_t index) {
-  Silhouette s;
-  if (part.kind == PartKind::fly) {
-    s.isFly = true;
-    s.flyGrains = part.fly ? part.fly->wetMass().value() : 0;
-    s.flyBulk_cm2 = part.fly ? part.fly->dragAreaOrDefault().value() : 0;
-    return s;
+double Silhouette::lightest(double from, double to) const {
+  double least = std::min(massAt(from), massAt(to));
+  for (const Piece& piece : pieces) {
+    if (piece.to <= from || piece.from >= to) continue;
+    if (piece.from >= from) least = std::min(least, piece.rodMass);
+    if (piece.to <= to) least = std::min(least, piece.flyMass);
   }
-  std::vector<const ProfileSpan*> spans;
-  const auto first = std::find_if(profile.spans.begin(), profile.spans.end(),
-                                  [&](const ProfileSpan& span) { return span.part == index; });
-  for (auto it = first; it != profile.spans.end() && it->part == index; ++it) spans.push_back(&*it);
-  addSections(s, part, spans);
-  s.rodLoop = part.loops && part.loops->rodEnd.value_or(Grains(0)) > Grains(0);
-  s.flyLoop = part.loops && part.loops->flyEnd.value_or(Grains(0)) > Grains(0);
-  return s;
+  return least;
+}
+
+bool Silhouette::sinksAt(double share) const {
+  return std::any_of(pieces.begin(), pieces.end(), [&](const Piece& piece) {
+    return piece.from <= share && share <= piece.to && piece.sinks && !piece.nylon;
+  });
+}
+
+std::vector<Silhouette> silhouettesOf(const Rig& rig, const MassProfile& profile) {
+  std::vector<Silhouette> all(rig.parts.size());
+  for (std::size_t i = 0; i < rig.parts.size(); ++i) {
+    const Part& part = rig.parts[i];
+    Silhouette& s = all[i];
+    if (part.kind == PartKind::fly) {
+      s = flyShape(part);
+      continue;
+    }
+    s.runsOn = part.kind == PartKind::runningLine;
+    s.pieces.reserve(part.sections.size());
+    s.rodLoop = part.loops && part.loops->rodEnd.value_or(Grains(0)) > Grains(0);
+    s.flyLoop = part.loops && part.loops->flyEnd.value_or(Grains(0)) > Grains(0);
+  }
+  for (const ProfileSpan& span : profile.spans) {
+    const PartPlace& place = profile.places[span.part];
+    const double whole = (place.to - place.from).value();
+    if (whole <= 0) continue;
+    const Section& section = rig.parts[span.part].sections[span.section];
+    all[span.part].pieces.push_back(
+        {(span.from - place.from).value() / whole, (span.to - place.from).value() / whole,
+         span.properties.mass.rodEnd.value(), span.properties.massAt(0.5).value(),
+         span.properties.mass.flyEnd.value(), span.sinks, span.sinks ? rateOf(section) : 0.0,
+         span.bareNylon});
+  }
+  return all;
 }
 
 Silhouette silhouetteOf(const Part& part) {
   Rig alone;
   alone.parts.push_back(part);
-  return silhouetteOf(part, massProfile(alone), 0);
+  Silhouette s = silhouettesOf(alone, massProfile(alone)).front();
+  s.runsOn = false;
+  return s;
 }
 
 void paintLine(QPainter& p, const QRectF& box, const Silhouette& s, double pixelsPerGrain,
-               const Colours& c) {
+               const Colours& c, const QRectF& quiet) {
   p.setRenderHint(QPainter::Antialiasing);
-  for (std::size_t first = 0; first < s.pieces.size();) {
-    std::size_t last = first;
-    while (last + 1 < s.pieces.size() && continues(s.pieces[last], s.pieces[last + 1])) ++last;
-    const Silhouette::Piece& piece = s.pieces[first];
-    const QPolygonF shape = outline(box, s, first, last, pixelsPerGrain);
-    first = last + 1;
-    if (piece.nylon) {
-      p.setPen(Qt::NoPen);
-      p.setBrush(c.slate);
-      p.drawPolygon(shape);
-      continue;
-    }
-    // Pieces narrower than their outline would be all outline.
-    const bool narrow = shape.boundingRect().width() < kNarrow;
-    p.setPen(narrow ? QPen(Qt::NoPen) : QPen(piece.sinks ? c.sinkHatch : c.river, 1.5));
-    p.setBrush(piece.sinks ? hatchBrush(piece.rate, c) : QBrush(c.riverFill));
-    p.drawPolygon(shape);
+  if (s.runsOn) {
+    paintRunningLine(p, box, s, pixelsPerGrain, c);
+  } else {
+    paintRuns(p, box, s, pixelsPerGrain, c, quiet);
   }
-  p.setPen(QPen(c.slate, 1.5));
-  p.setBrush(Qt::NoBrush);
-  const double y = box.center().y();
-  if (s.rodLoop) p.drawEllipse(QPointF(box.left() + kLoopWidth, y), kLoopWidth, 2.5);
-  if (s.flyLoop) p.drawEllipse(QPointF(box.right() - kLoopWidth, y), kLoopWidth, 2.5);
+  paintLoops(p, box, s, c);
 }
 
-void paintFly(QPainter& p, const QRectF& box, const Silhouette& s, const Colours& c) {
+double flyLength(const Silhouette& s) { return headRadius(s) * 1.4 + bodyLength(s); }
+
+void paintFly(QPainter& p, const QPointF& tie, const Silhouette& s, double zoom, const Colours& c) {
   p.setRenderHint(QPainter::Antialiasing);
-  // Bulk gives the body, mass the eye: a big light fly is a large body with a small dark head.
-  const double bulk = std::clamp(8.0 + 4.0 * std::sqrt(s.flyBulk_cm2), 9.0, 22.0);
-  const double eye = std::clamp(2.0 + 0.75 * std::sqrt(s.flyGrains), 2.5, 8.0);
-  const QPointF middle = box.center();
+  const double head = headRadius(s) * zoom;
+  const double body = bodyLength(s) * zoom;
+  const double tall = body * 0.42;
+  const double tail = tie.x() + head * 1.4 + body;
   p.setPen(QPen(c.ink, 1));
   p.setBrush(c.flyBody);
-  p.drawEllipse(middle + QPointF(eye * 0.6, 0), bulk, bulk * 0.42);
+  p.drawEllipse(QRectF(tail - body, tie.y() - tall / 2, body, tall));
   p.setBrush(c.ink);
-  p.drawEllipse(middle - QPointF(bulk * 0.85, 0), eye, eye);
+  p.drawEllipse(QPointF(tie.x() + head, tie.y()), head, head);
+}
+
+QPixmap dragPicture(const Silhouette& s, const QString& caption, double length_ft, const Look& look,
+                    double devicePixelRatio) {
+  constexpr double kPixelsPerFoot = 14;
+  constexpr double kPixelsPerGrain = 1.6;
+  const QFontMetricsF metrics(look.font(14));
+  const double words = metrics.horizontalAdvance(caption);
+  const double line = s.isFly ? flyLength(s) : std::clamp(length_ft * kPixelsPerFoot, 12.0, 260.0);
+  const double tall = s.isFly ? 30 : std::clamp(s.heaviest() * kPixelsPerGrain, 4.0, 60.0);
+  const QSizeF size(std::max(words, line) + 16, tall + metrics.height() + 14);
+  QPixmap picture((size * devicePixelRatio).toSize());
+  picture.setDevicePixelRatio(devicePixelRatio);
+  picture.fill(Qt::transparent);
+  QPainter p(&picture);
+  p.setRenderHint(QPainter::Antialiasing);
+  p.setPen(QPen(look.colours().river, 1.5));
+  p.setBrush(look.colours().card);
+  p.drawRoundedRect(QRectF(QPointF(), size).adjusted(1, 1, -1, -1), 6, 6);
+  const QRectF box((size.width() - line) / 2, 5, line, tall);
+  if (s.isFly) {
+    paintFly(p, QPointF(box.left(), box.center().y()), s, 1, look.colours());
+  } else {
+    Silhouette whole = s;
+    whole.runsOn = false;
+    paintLine(p, box, whole, tall / std::max(s.heaviest(), 1e-6), look.colours());
+  }
+  p.setFont(look.font(14));
+  p.setPen(look.colours().ink);
+  p.drawText(QRectF(0, tall + 7, size.width(), metrics.height()), Qt::AlignCenter, caption);
+  return picture;
 }
 
 }  // namespace grainwise::ui

@@ -4,53 +4,50 @@
 #include <QPainter>
 #include <cmath>
 
-#include "ui/strip/junction_tag.h"
 #include "ui/strip/ruler.h"
-#include "ui/strip/strip_view.h"
-#include "ui/work/analysis_feed.h"
 
 namespace grainwise::ui {
-
-StripOverlay::StripOverlay(StripView* strip) : QWidget(strip), m_strip(strip) {
-  setAttribute(Qt::WA_TransparentForMouseEvents);
+namespace {
+constexpr double kKnob = 5;
 }
 
-void StripOverlay::paintBreak(QPainter& p) const {
-  const Rig& rig = *m_strip->m_feed->rig();
-  if (rig.parts.empty() || rig.parts.front().kind != PartKind::runningLine) return;
-  const Colours& c = m_strip->m_look->colours();
-  const double x = m_strip->m_ruler->left() - 34;
-  const double y = m_strip->middle();
-  const double tall = 12;
-  p.setRenderHint(QPainter::Antialiasing);
-  p.setPen(Qt::NoPen);
-  p.setBrush(c.paper);
-  p.drawPolygon(QPolygonF({QPointF(x + 3, y - tall), QPointF(x + 9, y - tall), QPointF(x + 3, y + tall),
-                           QPointF(x - 3, y + tall)}));
-  p.setPen(QPen(c.slate, 1.6));
-  for (const double dx : {0.0, 6.0}) {
-    p.drawLine(QPointF(x + dx + 3, y - tall), QPointF(x + dx - 3, y + tall));
-  }
+StripOverlay::StripOverlay(Look* look, Ruler* ruler, QWidget* parent)
+    : QWidget(parent), m_look(look), m_ruler(ruler) {
+  setAttribute(Qt::WA_TransparentForMouseEvents);
+  setAttribute(Qt::WA_NoSystemBackground);
+  connect(ruler, &Ruler::cursorMoved, this, &StripOverlay::follow);
+  connect(ruler, &Ruler::changed, this, &StripOverlay::follow);
+}
+
+void StripOverlay::setSpan(double top, bool keyboard) {
+  if (top == m_top && keyboard == m_keyboard) return;
+  m_top = top;
+  m_keyboard = keyboard;
+  update();
+}
+
+QRect StripOverlay::strokeAt(double x) const {
+  return QRectF(x - kKnob - 1, 0, 2 * kKnob + 3, height()).toAlignedRect();
+}
+
+/// Only what the cursor leaves and where it comes is painted anew.
+void StripOverlay::follow() {
+  update(strokeAt(m_x));
+  m_x = m_ruler->x(m_ruler->cursor());
+  update(strokeAt(m_x));
 }
 
 void StripOverlay::paintEvent(QPaintEvent*) {
+  m_x = m_ruler->x(m_ruler->cursor());
+  if (m_x < m_ruler->left() - 1 || m_x > m_ruler->right() + 1) return;
   QPainter p(this);
-  paintBreak(p);
-  const Colours& c = m_strip->m_look->colours();
-  const Ruler& ruler = *m_strip->m_ruler;
-  const Analysis& a = m_strip->m_feed->analysis();
-  const double bottom = m_strip->middle() + m_strip->halfHeight();
-  p.setPen(QPen(c.slate, 1, Qt::DotLine));
-  for (const Junction& j : a.junctions) {
-    const double x = ruler.x(j.at);
-    p.drawLine(QPointF(x, m_strip->m_look->px(30)), QPointF(x, bottom));
-  }
-  if (a.rows.empty()) return;
-  p.setPen(QPen(c.brick, 1));
-  const double x = std::floor(ruler.x(ruler.cursor())) + 0.5;  // a crisp line
-  if (x >= ruler.left() - 1 && x <= ruler.right() + 1) {
-    p.drawLine(QPointF(x, m_strip->m_look->px(32)), QPointF(x, height()));
-  }
+  const double x = std::round(m_x) + 0.5;
+  p.setPen(QPen(m_look->colours().brick, 1));
+  p.drawLine(QPointF(x, m_top), QPointF(x, height()));
+  if (!m_keyboard) return;
+  p.setRenderHint(QPainter::Antialiasing);
+  p.setBrush(m_look->colours().brick);
+  p.drawEllipse(QPointF(x, m_top + kKnob), kKnob, kKnob);
 }
 
 }  // namespace grainwise::ui

@@ -3,26 +3,32 @@
 
 #include <QWidget>
 
-class QPainter;
+#include "ui/theme/look.h"
 
 namespace grainwise::ui {
 
-class StripView;
+class Ruler;
 
-/// Lies over the blocks and takes no mouse: the pinned cursor, the dotted lines down from the
-/// tags, and the mark that says that the running line is cut short.
+/// The pinned cursor over the blocks: a thin line at the ruler's station, with a knob while the arrow
+/// keys move it. Lets every click through.
 class StripOverlay : public QWidget {
   Q_OBJECT
  public:
-  explicit StripOverlay(StripView* strip);
+  StripOverlay(Look* look, Ruler* ruler, QWidget* parent);
+  void setSpan(double top, bool keyboard);
 
  protected:
   void paintEvent(QPaintEvent* event) override;
 
  private:
-  void paintBreak(QPainter& p) const;
+  void follow();
+  [[nodiscard]] QRect strokeAt(double x) const;
 
-  StripView* m_strip;
+  Look* m_look;
+  Ruler* m_ruler;
+  double m_top = 0;
+  bool m_keyboard = false;
+  double m_x = -1;
 };
 
 }  // namespace grainwise::ui

@@ -2,352 +2,546 @@
 #include "ui/strip/strip_view.h"
 
 #include <QDrag>
-#include <QLocale>
-#include <QPainter>
 #include <QPushButton>
+#include <QUuid>
+#include <QVariantAnimation>
 #include <algorithm>
 #include <cmath>
 
-#include "core/units/si.h"
 #include "ui/document/rig_document.h"
 #include "ui/strip/block.h"
+#include "ui/strip/captions.h"
 #include "ui/strip/junction_tag.h"
 #include "ui/strip/lens.h"
 #include "ui/strip/ruler.h"
+#include "ui/strip/strip_access.h"
+#include "ui/strip/strip_metrics.h"
 #include "ui/strip/strip_overlay.h"
 #include "ui/text/quantities.h"
 #include "ui/text/words.h"
 #include "ui/work/analysis_feed.h"
 
 namespace grainwise::ui {
-namespace {
-constexpr int kHeight = 204;
-constexpr int kTagRow = 32;
-constexpr int kRuleHeight = 34;
-constexpr int kLeft = 64;
-constexpr int kLeftOfRunningLine = 132;
-constexpr int kRight = 34;
-constexpr int kCaptionType = 14;
-constexpr double kLeastHit = 28;
-constexpr double kFlyHit = 48;
-constexpr double kEmptyFeet = 40;
-/// A line of less than this keeps the scale, so that a light rig does not look heavy.
-constexpr double kLeastScale_gr_per_ft = 8;
-constexpr int kMostSliding = 16;
-constexpr double kLensZoom = 2.0;
-constexpr double kLensFoot = 48;
-}  // namespace
+using namespace strip_metrics;
 
 StripView::StripView(Look* look, RigDocument* document, AnalysisFeed* feed, Ruler* ruler,
                      QWidget* parent)
-    : QWidget(parent), m_look(look), m_document(document), m_feed(feed), m_ruler(ruler) {
+    : QWidget(parent),
+      m_look(look),
+      m_document(document),
+      m_feed(feed),
+      m_ruler(ruler),
+      m_name(QUuid::createUuid().toString(QUuid::WithoutBraces)) {
+  installStripAccess();
   setAcceptDrops(true);
-  setFocusPolicy(Qt::ClickFocus);
+  setFocusPolicy(Qt::StrongFocus);
   setAccessibleName(tr("The line, from the rod to the fly"));
   m_lens = new Lens(look, this);
-  m_overlay = new StripOverlay(this);
+  m_lens->hide();
+  m_overlay = new StripOverlay(look, ruler, this);
   m_fromRod = new QPushButton(tr("Start from a rod"), this);
-  m_fromRod->setMinimumHeight(44);
-  m_fromRod->setCursor(Qt::PointingHandCursor);
-  runDrag = [](QDrag* drag) { return drag->exec(Qt::CopyAction | Qt::MoveAction, Qt::CopyAction); };
+  m_fromRod->setObjectName(QStringLiteral("emptyLineFromRod"));
+  m_slide = new QVariantAnimation(this);
+  m_slide->setDuration(kSlide_ms);
+  m_slide->setEasingCurve(QEasingCurve::OutCubic);
+  m_slide->setStartValue(0.0);
+  m_slide->setEndValue(1.0);
+  runDrag = [this](QDrag* drag) {
+    m_realDrag = true;
+    return drag->exec(Qt::CopyAction | Qt::MoveAction, Qt::MoveAction);
+  };
+  connect(m_slide, &QVariantAnimation::valueChanged, this,
+          [this](const QVariant& share) { place(share.toDouble()); });
   connect(m_fromRod, &QPushButton::clicked, this, &StripView::startFromRod);
-  connect(m_lens, &Lens::pressed, this, [this](std::size_t part) { focusBlock(part); });
+  connect(m_lens, &Lens::pressed, this,
+          [this](std::size_t part) { focusBlock(part, Qt::MouseFocusReason); });
   connect(m_lens, &Lens::dragged, this, &StripView::startDrag);
   connect(m_lens, &Lens::activated, this, &StripView::partActivated);
+  connect(m_lens, &Lens::menuWanted, this, &StripView::showMenu);
   connect(feed, &AnalysisFeed::analysisChanged, this, [this] { layOut(true); });
   connect(look, &Look::changed, this, [this] {
     updateGeometry();
     layOut(false);
   });
-  connect(ruler, &Ruler::cursorMoved, m_overlay, qOverload<>(&QWidget::update));
   layOut(false);
 }
 
-QSize StripView::minimumSizeHint() const { return {400, m_look->px(kHeight - 4)}; }
+StripView::~StripView() = default;
 
-QSize StripView::sizeHint() const { return {1366, m_look->px(kHeight)}; }
+QSize StripView::minimumSizeHint() const { return {400, kLeastBody + m_look->px(kTextHeights)}; }
 
-double StripView::rulerTop() const { return height() - m_look->px(kRuleHeight); }
+QSize StripView::sizeHint() const { return {1366, kBody + m_look->px(kTextHeights)}; }
 
-double StripView::lineBottom() const {
-  return m_lens->isHidden() ? rulerTop() - 8 : rulerTop() - m_lens->wantedHeight() - 8;
+double StripView::ruleTop() const { return height() - m_look->px(kRuleHeight); }
+
+double StripView::bodyTop() const { return kTagTop + JunctionTag::heightFor(*m_look) + 3; }
+
+double StripView::bodyBottom() const {
+  const double bottom = ruleTop() - 5;
+  return m_lensShown ? bottom - Lens::heightFor(*m_look) - 3 : bottom;
 }
 
-double StripView::middle() const { return (m_look->px(kTagRow) + lineBottom()) / 2.0; }
-
-double StripView::halfHeight() const { return middle() - m_look->px(kTagRow) - 2; }
-
 void StripView::layOut(bool slide) {
-  const Rig& rig = *m_feed->rig();
-  const Analysis& a = m_feed->analysis();
+  const auto rig = m_feed->rig();
+  m_shapes = silhouettesOf(*rig, m_feed->analysis().profile);
+  m_slide->stop();
+  adoptBlocks(*rig);
+  m_shownRig = rig;
   setRuler();
-  m_lens->setVisible(Lens::useful(rig, a, *m_ruler, *m_look));
-  double heaviest = kLeastScale_gr_per_ft;
-  for (const ProfileSpan& span : a.profile.spans) {
-    heaviest = std::max({heaviest, span.properties.mass.rodEnd.value(),
-                         span.properties.mass.flyEnd.value()});
-  }
-  m_pixelsPerGrain = 2 * halfHeight() / heaviest;
-  fitBlocks(slide);
+  setScale();
+  fitBlocks();
+  settleSelection();
   fitLens();
-  fitCaptions();
   fitTags();
-  m_fromRod->setVisible(rig.parts.empty());
+  fitCaptions();
+  fitTabOrder();
+  markLanding();
   m_fromRod->setFont(m_look->font(16));
-  m_fromRod->adjustSize();
-  m_fromRod->move(int(m_ruler->left()), int(rulerTop()) - m_fromRod->height() - 8);
+  m_fromRod->resize(m_fromRod->sizeHint().width() + 24, std::max(44, m_look->px(36)));
+  m_fromRod->move((width() - m_fromRod->width()) / 2, int(ruleTop()) - m_fromRod->height() - 6);
+  m_fromRod->setVisible(rig->parts.empty());
   m_overlay->setGeometry(rect());
+  m_overlay->setVisible(profileLength() > Feet(0));
   m_overlay->raise();
-  for (JunctionTag* tag : m_tags) tag->raise();
-  m_lens->raise();
+  const bool slides = slide && isVisible() && !m_look->reduceMotion() &&
+                      m_blocks.size() <= kMostSliding && m_slideFrom != m_slideTo;
+  place(slides ? 0 : 1);
+  if (slides) m_slide->start();
   update();
-  m_overlay->update();
+  if (m_document->previewing()) return;
+  m_middles.clear();
+  for (const QRectF& line : m_slideTo) m_middles.push_back(line.center().x());
+}
+
+/// Which of the old parts stands where a new one does: ends that are the same first, then equal parts
+/// that have moved, then what is left over, kind by kind, so that a block keeps its part through an
+/// edit and a move.
+static std::vector<std::optional<std::size_t>> matched(const std::vector<Part>& before,
+                                                       const std::vector<Part>& after) {
+  std::vector<std::optional<std::size_t>> from(after.size());
+  std::vector<bool> used(before.size(), false);
+  std::size_t head = 0;
+  while (head < before.size() && head < after.size() && before[head] == after[head]) ++head;
+  std::size_t tail = 0;
+  while (tail + head < before.size() && tail + head < after.size() &&
+         before[before.size() - 1 - tail] == after[after.size() - 1 - tail]) {
+    ++tail;
+  }
+  const auto take = [&](std::size_t i, std::size_t old) {
+    from[i] = old;
+    used[old] = true;
+  };
+  for (std::size_t i = 0; i < head; ++i) take(i, i);
+  for (std::size_t i = 0; i < tail; ++i) take(after.size() - 1 - i, before.size() - 1 - i);
+  const auto pair = [&](auto&& same) {
+    for (std::size_t i = head; i + tail < after.size(); ++i) {
+      for (std::size_t old = head; !from[i] && old + tail < before.size(); ++old) {
+        if (!used[old] && same(before[old], after[i])) take(i, old);
+      }
+    }
+  };
+  pair([](const Part& a, const Part& b) { return a == b; });
+  if (before.size() == after.size()) {
+    pair([](const Part& a, const Part& b) { return a.kind == b.kind; });
+  }
+  return from;
+}
+
+void StripView::adoptBlocks(const Rig& rig) {
+  const std::vector<Part> none;
+  const auto from = matched(m_shownRig ? m_shownRig->parts : none, rig.parts);
+  QList<Block*> old = m_blocks;
+  m_blocks.clear();
+  m_slideFrom.assign(rig.parts.size(), QRectF());
+  for (std::size_t i = 0; i < rig.parts.size(); ++i) {
+    Block* block = from[i] ? old[qsizetype(*from[i])] : newBlock();
+    if (from[i]) m_slideFrom[i] = block->line();
+    block->setIndex(i);
+    m_blocks.append(block);
+  }
+  for (Block* block : std::as_const(old)) {
+    if (m_blocks.contains(block)) continue;
+    block->hide();
+    if (m_dragging) {
+      m_parked.append(block);  // its own mouse event may still be on the stack
+      continue;
+    }
+    block->setParent(nullptr);
+    block->deleteLater();
+  }
+}
+
+/// After an edit of ours what it chose; else the selection follows its block.
+void StripView::settleSelection() {
+  if (m_document->previewing()) {
+    for (Block* block : std::as_const(m_blocks)) block->setSelected(block == m_selectedBlock);
+    return;
+  }
+  const auto before = m_selected;
+  if (m_picked) {
+    if (m_selected && *m_selected >= std::size_t(m_blocks.size())) m_selected.reset();
+  } else if (m_selected) {
+    const qsizetype at = m_blocks.indexOf(m_selectedBlock.data());
+    // A preview that was called off brings the same rig back, with new blocks.
+    const bool calledOff = at < 0 && m_feed->rig() == m_settledRig;
+    if (!calledOff) m_selected = at < 0 ? std::nullopt : std::optional(std::size_t(at));
+  }
+  m_settledRig = m_feed->rig();
+  m_selectedBlock = m_selected ? m_blocks[qsizetype(*m_selected)] : nullptr;
+  for (Block* block : std::as_const(m_blocks)) block->setSelected(block == m_selectedBlock);
+  if (m_focusPicked && m_selectedBlock) m_selectedBlock->setFocus(Qt::OtherFocusReason);
+  m_picked = false;
+  m_focusPicked = false;
+  if (m_selected != before) Q_EMIT partSelected(m_selected);
+}
+
+Feet StripView::profileLength() const {
+  const MassProfile& profile = m_feed->analysis().profile;
+  return profile.end - profile.start;
+}
+
+double StripView::flyRoom() const {
+  const auto& parts = m_feed->rig()->parts;
+  if (parts.empty() || parts.back().kind != PartKind::fly) return 8;
+  return std::max(double(m_look->px(kFlyHit)), m_look->px(100) / 100.0 * flyLength(m_shapes.back()) + 12);
 }
 
 void StripView::setRuler() {
+  const auto& parts = m_feed->rig()->parts;
+  const MassProfile& profile = m_feed->analysis().profile;
+  const bool running = !parts.empty() && parts.front().kind == PartKind::runningLine;
+  const double left = kLeftPlain + m_look->px(kLeftPerType);
+  const double right = std::max(left + 100, double(width() - kRight));
+  const double from = running ? kLeftPlain + m_look->px(kRunningPerType) : left + kRearRoom;
+  const double to = std::max(from + 50, right - flyRoom());
+  const double length = profileLength().value();
+  const double perFoot = (to - from) / (length > 0 ? length : kEmptyFeet);
+  // A fly alone stands at the end of the line that is still to come.
+  const double rear = length > 0 || parts.empty() ? from : to;
+  m_ruler->setRange(profile.start - Feet((rear - left) / perFoot),
+                    profile.start + Feet((right - rear) / perFoot), left, right);
+}
+
+/// Whether some part of the last six feet is too small to be hit on the true ruler.
+bool StripView::lensUseful() const {
   const Rig& rig = *m_feed->rig();
   const MassProfile& profile = m_feed->analysis().profile;
-  const bool running = !rig.parts.empty() && rig.parts.front().kind == PartKind::runningLine;
-  const double length = profile.end.feet() - profile.start.feet();
-  m_ruler->setRange(profile.start, profile.start + Feet(length > 0 ? length : kEmptyFeet),
-                    m_look->px(running ? kLeftOfRunningLine : kLeft), width() - m_look->px(kRight));
+  const double from = profile.end.feet() - Lens::kFeet;
+  if (profileLength().value() < 2 * Lens::kFeet) return false;
+  for (std::size_t i = 0; i < rig.parts.size(); ++i) {
+    const PartPlace& place = profile.places[i];
+    const PartKind kind = rig.parts[i].kind;
+    if (kind == PartKind::runningLine || kind == PartKind::fly || place.to.feet() <= from) continue;
+    const double wide = (place.to - place.from).value() * m_ruler->pixelsPerFoot();
+    if (wide < kLeastGrab) return true;
+  }
+  return false;
+}
+
+void StripView::setScale() {
+  m_lensShown = lensUseful() && ruleTop() - bodyTop() > Lens::heightFor(*m_look) + kLeastHalf * 2;
+  double heaviest = kLeastScale_gr_per_ft;
+  for (const ProfileSpan& span : m_feed->analysis().profile.spans) {
+    heaviest = std::max({heaviest, span.properties.mass.rodEnd.value(),
+                         span.properties.mass.flyEnd.value()});
+  }
+  m_middle = std::round((bodyTop() + bodyBottom()) / 2) + 0.5;
+  m_half = std::max(8.0, (bodyBottom() - bodyTop()) / 2 - kBodyMargin);
+  m_pixelsPerGrain = 2 * m_half / heaviest;
 }
 
 QRectF StripView::lineBox(std::size_t part) const {
   const PartPlace& place = m_feed->analysis().profile.places[part];
-  const double tall = 2 * halfHeight();
-  const double top = middle() - halfHeight();
-  if (m_feed->rig()->parts[part].kind == PartKind::runningLine) {
-    return {14, top, m_ruler->left() - 14, tall};
+  const double top = m_middle - m_half;
+  const PartKind kind = m_feed->rig()->parts[part].kind;
+  if (kind == PartKind::runningLine) {
+    const double end = m_ruler->x(m_feed->analysis().profile.start);
+    return {kRunningFrom, top, end - kRunningFrom, 2 * m_half};
   }
   const double left = m_ruler->x(place.from);
-  return {left, top, m_ruler->x(place.to) - left, tall};
+  const double wide = kind == PartKind::fly
+                          ? m_look->px(100) / 100.0 * flyLength(m_shapes[part])
+                          : m_ruler->x(place.to) - left;
+  return {left, top, wide, 2 * m_half};
 }
 
-QRect StripView::hitBox(std::size_t part) const {
-  QRectF box = lineBox(part);
-  if (m_feed->rig()->parts[part].kind == PartKind::fly) {
-    box = QRectF(0, 0, m_look->px(kFlyHit), m_look->px(34));
-    box.moveCenter(QPointF(lineBox(part).left() + m_look->px(8), middle()));
-    return box.toAlignedRect();
+QRect StripView::hitBox(std::size_t part, const QRectF& line) const {
+  QRectF box = line;
+  double tall = std::max<double>(m_look->px(kLeastHit), m_shapes[part].heaviest() * m_pixelsPerGrain + 8);
+  if (m_shapes[part].isFly) {
+    tall = m_look->px(kFlyHit);
+    box.setLeft(line.left() - 3);
+    box.setWidth(std::max<double>(m_look->px(kFlyHit), line.width() + 9));
+  } else if (m_shapes[part].runsOn) {
+    tall = m_look->px(kFlyHit);
   }
-  const Silhouette shape =
-      silhouetteOf(m_feed->rig()->parts[part], m_feed->analysis().profile, part);
-  const double tall = std::max<double>(m_look->px(kLeastHit), shape.heaviest() * m_pixelsPerGrain + 6);
-  box.setTop(middle() - tall / 2);
+  box.setTop(m_middle - tall / 2);
   box.setHeight(tall);
   return box.toAlignedRect();
 }
 
 Block* StripView::newBlock() {
   auto* block = new Block(m_look, this);
-  connect(block, &Block::pressed, this, [this](std::size_t index) { focusBlock(index); });
+  connect(block, &Block::pressed, this,
+          [this](std::size_t index) { focusBlock(index, Qt::MouseFocusReason); });
+  connect(block, &Block::focused, this, [this](std::size_t index) { select(index); });
   connect(block, &Block::dragged, this, &StripView::startDrag);
   connect(block, &Block::activated, this, &StripView::partActivated);
   connect(block, &Block::menuWanted, this, &StripView::showMenu);
+  connect(block, &Block::moveWanted, this, [this](std::size_t index, int by) {
+    select(index);
+    moveSelected(by);
+  });
   block->show();
   return block;
 }
 
-void StripView::fitBlocks(bool slide) {
-  const Rig& rig = *m_feed->rig();
-  const Analysis& a = m_feed->analysis();
-  const std::size_t count = rig.parts.size();
-  const bool regroup = m_blocks.size() != qsizetype(count);
-  while (m_blocks.size() < qsizetype(count)) m_blocks.append(newBlock());
-  while (m_blocks.size() > qsizetype(count)) {
-    Block* gone = m_blocks.takeLast();
-    gone->hide();
-    gone->setParent(nullptr);
-    gone->deleteLater();
-  }
-  const bool slides = slide && !m_look->reduceMotion() && count <= kMostSliding;
-  const QFontMetrics bold(m_look->font(15, true));
-  for (std::size_t i = 0; i < count; ++i) {
-    Block::Picture picture;
-    picture.shape = silhouetteOf(rig.parts[i], a.profile, i);
-    picture.caption = partCaption(rig.parts[i], m_look->units());
-    picture.line = lineBox(i);
-    picture.pixelsPerGrain = m_pixelsPerGrain;
-    const double tall = picture.shape.heaviest() * m_pixelsPerGrain;
-    picture.captionInside = !picture.shape.isFly && tall >= bold.height() &&
-                            rig.parts[i].kind != PartKind::runningLine &&
-                            bold.horizontalAdvance(picture.caption) + 16 <= picture.line.width();
-    Block* block = m_blocks[qsizetype(i)];
-    block->setIndex(i);
-    QString spoken = partSpoken(rig.parts[i], m_look->units());
-    for (const Junction& j : a.junctions) {
-      if (j.flySide == i) spoken += QStringLiteral(", ") + junctionSpoken(j, rig, m_look->units());
-    }
-    block->setAccessibleName(spoken);
-    block->setToolTip(partWords(rig.parts[i], m_look->units()));
-    block->setSelected(m_selected == i);
-    block->setPicture(picture);
-    block->moveTo(hitBox(i), slides);
-  }
-  if (regroup) fitTabOrder();
+QStringList StripView::captionsOf(std::size_t part) const {
+  return captionChoices(m_feed->rig()->parts[part], m_feed->analysis().profile.places[part].mass(),
+                        m_look->units());
 }
 
-void StripView::fitTabOrder() {
-  QWidget* before = this;
-  for (Block* block : m_blocks) {
-    setTabOrder(before, block);
-    before = block;
+/// "tip, 10 feet, 11 grains a foot, steps down from the head by 0.62".
+QString StripView::spokenOf(std::size_t part) const {
+  const Rig& rig = *m_feed->rig();
+  QString spoken = partSpoken(rig.parts[part]);
+  for (const Junction& j : m_feed->analysis().junctions) {
+    if (j.flySide == part) spoken += QStringLiteral(", ") + junctionSpoken(j, rig);
   }
+  return spoken;
+}
+
+void StripView::fitBlocks() {
+  const std::size_t count = m_feed->rig()->parts.size();
+  m_slideTo.resize(count);
+  for (std::size_t i = 0; i < count; ++i) {
+    m_slideTo[i] = lineBox(i);
+    // What is new opens its gap from its own middle.
+    if (m_slideFrom[i].isNull()) {
+      m_slideFrom[i] = m_slideTo[i];
+      m_slideFrom[i].setWidth(1);
+      m_slideFrom[i].moveCenter(m_slideTo[i].center());
+    }
+    Block* block = m_blocks[qsizetype(i)];
+    fitInside(block, i);
+    block->setWords(spokenOf(i), captionsOf(i).front());
+  }
+}
+
+/// The block's picture, with the longest caption that fits inside one fill of it.
+void StripView::fitInside(Block* block, std::size_t part) {
+  Block::Picture picture;
+  picture.shape = m_shapes[part];
+  picture.pixelsPerGrain = m_pixelsPerGrain;
+  const QFontMetricsF metrics(m_look->font(kInsideType, true));
+  const double wide = m_slideTo[part].width();
+  const double tall = metrics.height() - 2;
+  const bool room = !picture.shape.isFly && !picture.shape.runsOn &&
+                    picture.shape.heaviest() * m_pixelsPerGrain >= tall && wide > kLeastInside;
+  const QStringList choices = room ? captionsOf(part) : QStringList();
+  for (const QString& words : choices) {
+    const double share = (metrics.horizontalAdvance(words) + 2 * kInsideMargin) / wide;
+    if (share > 1) continue;
+    const auto fits = [&](double middle) {
+      const double from = middle - share / 2;
+      const double to = middle + share / 2;
+      const auto& pieces = picture.shape.pieces;
+      const bool oneFill = std::none_of(pieces.begin(), pieces.end(), [&](const auto& piece) {
+        return piece.to > from && piece.from < to && piece.sinks != picture.shape.sinksAt(middle);
+      });
+      return oneFill && picture.shape.lightest(from, to) * m_pixelsPerGrain >= tall;
+    };
+    // The middle when it can be, else as near to it as it can be.
+    for (int step = 0; step <= kInsideSteps && picture.caption.isEmpty(); ++step) {
+      const double away = (1 - share) / 2 * step / kInsideSteps;
+      for (const double middle : {0.5 + away, 0.5 - away}) {
+        if (!fits(middle)) continue;
+        picture.caption = words;
+        picture.captionShare = middle;
+        break;
+      }
+    }
+    if (!picture.caption.isEmpty()) break;
+  }
+  block->setPicture(picture);
+}
+
+void StripView::place(double share) {
+  const auto between = [share](const QRectF& a, const QRectF& b) {
+    if (share >= 1) return b;
+    return QRectF(a.left() + (b.left() - a.left()) * share, b.top(),
+                  a.width() + (b.width() - a.width()) * share, b.height());
+  };
+  for (qsizetype i = 0; i < m_blocks.size(); ++i) {
+    const QRectF line = between(m_slideFrom[std::size_t(i)], m_slideTo[std::size_t(i)]);
+    m_blocks[i]->setGeometry(hitBox(std::size_t(i), line));
+    m_blocks[i]->setLine(line);
+  }
+}
+
+void StripView::markLanding() {
+  for (Block* block : std::as_const(m_blocks)) block->setLanding(m_landingAt == block->index());
+  const auto selected = m_selectedBlock ? std::optional(m_selectedBlock->index()) : std::nullopt;
+  m_lens->mark(selected, m_landingAt);
 }
 
 void StripView::fitLens() {
-  if (m_lens->isHidden()) return;
-  const double foot = std::max<double>(kLensZoom * m_ruler->pixelsPerFoot(), m_look->px(kLensFoot));
-  const int wide = m_lens->wantedWidth(foot);
-  const int tall = m_lens->wantedHeight();
-  m_lens->setGeometry(width() - wide - 8, int(rulerTop()) - tall - 3, wide, tall);
-  m_lens->magnify(*m_feed->rig(), m_feed->analysis(), m_pixelsPerGrain, foot);
-  m_lens->setSelected(m_selected);
-}
-
-/// Captions that do not fit inside their block: above the line, else below it, where nothing else is;
-/// else left to the tooltip and the drawer.
-void StripView::fitCaptions() {
-  m_captions.clear();
+  m_lens->setVisible(m_lensShown);
+  if (!m_lensShown) {
+    if (!m_document->previewing()) m_lensMiddles.clear();
+    return;
+  }
   const Rig& rig = *m_feed->rig();
-  const QFontMetrics metrics(m_look->font(kCaptionType));
-  std::vector<QRectF> taken;
-  for (Block* block : m_blocks) taken.push_back(QRectF(block->picture().line.left(), middle() - std::max(6.0, block->picture().shape.heaviest() * m_pixelsPerGrain / 2),
-                                                       block->picture().line.width(), std::max(12.0, block->picture().shape.heaviest() * m_pixelsPerGrain)));
-  if (!m_lens->isHidden()) taken.push_back(QRectF(m_lens->geometry()));
-  for (qsizetype i = 0; i < m_blocks.size(); ++i) {
-    const Block::Picture& picture = m_blocks[i]->picture();
-    if (picture.captionInside) continue;
-    if (!m_lens->isHidden() && std::size_t(i) >= m_lens->firstPart()) continue;
-    const bool running = rig.parts[std::size_t(i)].kind == PartKind::runningLine;
-    QString words = picture.caption;
-    if (running) words = metrics.elidedText(words, Qt::ElideRight, int(picture.line.width()) - 4);
-    const double wide = metrics.horizontalAdvance(words);
-    const double tall = metrics.height();
-    const double away =
-        std::max(6.0, picture.shape.heaviest() * m_pixelsPerGrain / 2) + (picture.shape.isFly ? 8 : 2);
-    double left = running ? picture.line.left() : picture.line.center().x() - wide / 2;
-    left = std::min(left, width() - wide - 8);
-    for (const double top : {middle() - away - tall, middle() + away}) {
-      const QRectF box(left, top, wide, tall);
-      const bool free = std::none_of(taken.begin(), taken.end(),
-                                     [&](const QRectF& t) { return t.intersects(box.adjusted(-4, 0, 4, 0)); });
-      if (!free || box.top() < m_look->px(kTagRow) || box.bottom() > rulerTop()) continue;
-      m_captions.append({box, words});
-      taken.push_back(box);
-      break;
-    }
+  const MassProfile& profile = m_feed->analysis().profile;
+  const double foot = std::max<double>(kLensZoom * m_ruler->pixelsPerFoot(), m_look->px(kLensFoot));
+  const int wide = std::min(m_lens->wantedWidth(foot), width() / 2);
+  const int tall = Lens::heightFor(*m_look);
+  m_lens->setGeometry(width() - wide - 6, int(ruleTop()) - 5 - tall, wide, tall);
+  std::vector<Lens::Item> items;
+  const double rear = profile.end.feet() - Lens::kFeet;
+  for (std::size_t i = 0; i < rig.parts.size(); ++i) {
+    const PartPlace& place = profile.places[i];
+    if (rig.parts[i].kind == PartKind::runningLine || place.to.feet() <= rear) continue;
+    items.push_back({i, m_shapes[i], place.from.feet() - rear, place.to.feet() - rear, captionsOf(i)});
+  }
+  m_lens->magnify(items, m_pixelsPerGrain, foot);
+  if (m_document->previewing()) return;
+  m_lensPlace = m_lens->geometry();
+  m_lensFirst = items.empty() ? rig.parts.size() : items.front().index;
+  m_lensMiddles.clear();
+  for (const Lens::Item& item : items) {
+    m_lensMiddles.push_back(m_lens->x() + m_lens->boxOf(item.index).center().x());
   }
 }
 
-/// Worst joints first; each tag as whole as there is room for, over its joint, never on another.
+JunctionTag* StripView::newTag() {
+  auto* tag = new JunctionTag(m_look, this);
+  connect(tag, &JunctionTag::clicked, this,
+          [this, tag] { Q_EMIT tagClicked(std::size_t(m_tags.indexOf(tag))); });
+  return tag;
+}
+
 void StripView::fitTags() {
   const Rig& rig = *m_feed->rig();
   const auto& list = m_feed->analysis().junctions;
-  while (m_tags.size() < qsizetype(list.size())) {
-    auto* tag = new JunctionTag(m_look, this);
-    connect(tag, &JunctionTag::clicked, this, &StripView::tagClicked);
-    m_tags.append(tag);
+  while (m_tags.size() < qsizetype(list.size())) m_tags.append(newTag());
+  while (m_tags.size() > qsizetype(list.size())) {
+    JunctionTag* gone = m_tags.takeLast();
+    gone->hide();
+    gone->deleteLater();
   }
-  while (m_tags.size() > qsizetype(list.size())) delete m_tags.takeLast();
-  std::vector<std::size_t> order(list.size());
-  for (std::size_t i = 0; i < order.size(); ++i) order[i] = i;
-  std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
-    return grade(list[a].verdict) > grade(list[b].verdict);
-  });
-  std::vector<QRect> taken;
-  for (const std::size_t i : order) {
+  std::vector<TagWish> wishes;
+  for (std::size_t i = 0; i < list.size(); ++i) {
     JunctionTag* tag = m_tags[qsizetype(i)];
-    tag->setJunction(list[i], junctionSpoken(list[i], rig, m_look->units()));
-    const int middleX = int(std::lround(m_ruler->x(list[i].at)));
-    bool placed = false;
-    for (const auto room : {JunctionTag::Room::whole, JunctionTag::Room::figures, JunctionTag::Room::glyph}) {
-      const int wide = tag->widthFor(room);
-      for (const int left : {middleX - wide / 2, middleX - wide + 16, middleX - 16}) {
-        const int inside = std::clamp(left, 8, std::max(8, width() - wide - 8));
-        const QRect box(inside, 4, wide, tag->tagHeight());
-        const bool free = std::none_of(taken.begin(), taken.end(), [&](const QRect& t) {
-          return t.intersects(box.adjusted(-4, 0, 4, 0));
-        });
-        if (!free) continue;
-        tag->setRoom(room);
-        tag->setGeometry(box);
-        taken.push_back(box);
-        placed = true;
-        break;
-      }
-      if (placed) break;
+    tag->setJunction(list[i], junctionSpoken(list[i], rig));
+    TagWish wish;
+    wish.at = m_ruler->x(list[i].at);
+    for (std::size_t room = 0; room < wish.widths.size(); ++room) {
+      wish.widths[room] = tag->widthFor(JunctionTag::Room(int(room)));
     }
-    tag->setVisible(placed);
+    wish.weight = int(grade(list[i].verdict)) + std::min(0.9, std::abs(std::log(std::max(list[i].ratio3ft, 1e-6))) / 10);
+    wishes.push_back(wish);
+  }
+  const auto places = placeTags(wishes, 8, width() - 8, kTagGap);
+  const int tall = JunctionTag::heightFor(*m_look);
+  for (std::size_t i = 0; i < places.size(); ++i) {
+    JunctionTag* tag = m_tags[qsizetype(i)];
+    const bool shown = places[i].room < int(wishes[i].widths.size());
+    tag->setVisible(shown);
+    if (!shown) continue;
+    tag->setRoom(JunctionTag::Room(places[i].room));
+    tag->setGeometry(int(std::lround(places[i].left)), kTagTop,
+                     int(wishes[i].widths[std::size_t(places[i].room)]), tall);
   }
 }
 
-void StripView::paintRule(QPainter& p) const {
-  const Colours& c = m_look->colours();
-  const DisplayUnits units = m_look->units();
-  const double footPerUnit = units.metres ? 1.0 / si::kMetresPerFoot : 1.0;
-  const double unitPixels = footPerUnit * m_ruler->pixelsPerFoot();
-  const double y = rulerTop() + 2;
-  p.setPen(QPen(c.slate, 1));
-  p.drawLine(QPointF(m_ruler->left() - 8, y), QPointF(width() - 14, y));
-  double labelEvery = 1;
-  for (const double step : {1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0}) {
-    labelEvery = step;
-    if (step * unitPixels >= m_look->px(56)) break;
+/// How far the line reaches up and down between two places.
+double StripView::halfLine(double from, double to) const {
+  double most = kThinRing;
+  for (std::size_t i = 0; i < m_slideTo.size(); ++i) {
+    const QRectF& line = m_slideTo[i];
+    if (line.right() < from || line.left() > to) continue;
+    if (m_shapes[i].isFly) {
+      most = std::max(most, flyLength(m_shapes[i]) * 0.24 * m_look->px(100) / 100.0);
+      continue;
+    }
+    const double wide = std::max(line.width(), 1e-6);
+    const double mass = m_shapes[i].heaviest(std::clamp((from - line.left()) / wide, 0.0, 1.0),
+                                             std::clamp((to - line.left()) / wide, 0.0, 1.0));
+    most = std::max(most, mass * m_pixelsPerGrain / 2 + 1);
   }
-  const double tickEvery = unitPixels >= 6 ? 1 : labelEvery / 5;
-  p.setFont(m_look->font(14));
-  const double last = (m_ruler->to() - m_ruler->from()).value() / footPerUnit;
-  for (int i = 0; i * tickEvery <= last + 1e-9; ++i) {
-    const double value = i * tickEvery;
-    const double x = m_ruler->x(m_ruler->from() + Feet(value * footPerUnit));
-    const bool label = std::abs(std::remainder(value, labelEvery)) < 1e-9;
-    p.drawLine(QPointF(x, y), QPointF(x, y + (label ? 9 : 5)));
-    if (!label) continue;
-    const QString number = QLocale().toString(value, 'g', 5);
-    const QString words = i == 0 ? number + QLatin1Char(' ') + lengthUnit(units) : number;
-    p.drawText(QRectF(x - 40, y + 9, 80, m_look->px(18)), Qt::AlignHCenter | Qt::AlignTop, words);
-  }
+  return most;
 }
 
-void StripView::paintEmpty(QPainter& p) const {
-  const Colours& c = m_look->colours();
-  struct Place {
-    double from, to, tall;
-    QString words;
+/// What stands beside the line: all that has no caption inside, from the fly back. Leaders and tippets
+/// in a row that are too short for their own words share one caption.
+std::vector<CaptionWish> StripView::captionWishes(const QFontMetricsF& metrics) const {
+  const auto& parts = m_feed->rig()->parts;
+  const auto beside = [&](std::size_t i) {
+    return m_blocks[qsizetype(i)]->picture().caption.isEmpty() && !(m_lensShown && m_lens->shows(i));
   };
-  const QList<Place> places{{0.00, 0.52, 0.9, tr("then a head that drives the tip")},
-                            {0.53, 0.78, 0.5, tr("a tip that carries the fly")},
-                            {0.79, 0.87, 0.2, tr("leader")},
-                            {0.88, 1.00, 0.4, tr("first the fly")}};
-  const double left = m_ruler->left();
-  const double wide = m_ruler->right() - left;
-  p.setFont(m_look->font(16));
-  for (const Place& place : places) {
-    const double half = halfHeight() * place.tall;
-    const QRectF box(left + wide * place.from, middle() - half, wide * (place.to - place.from), 2 * half);
-    const bool first = &place == &places.back();
-    p.setPen(QPen(first ? c.river : c.slate, first ? 2 : 1, Qt::DashLine));
-    p.drawRoundedRect(box, 6, 6);
-    p.setPen(first ? c.ink : c.slate);
-    p.drawText(box.adjusted(4, -30, -4, 30), Qt::AlignCenter | Qt::TextWordWrap, place.words);
+  const auto nylon = [&](std::size_t i) {
+    return (parts[i].kind == PartKind::leader || parts[i].kind == PartKind::tippet) &&
+           !parts[i].isCoatedLeader();
+  };
+  const auto tight = [&](std::size_t i) {
+    return metrics.horizontalAdvance(captionsOf(i).front()) + kInsideMargin > m_slideTo[i].width();
+  };
+  std::vector<CaptionWish> wishes;
+  for (std::size_t i = parts.size(); i-- > 0;) {
+    if (!beside(i)) continue;
+    const QRectF& line = m_slideTo[i];
+    if (nylon(i)) {
+      std::size_t first = i;
+      bool anyTight = tight(i);
+      while (first > 0 && beside(first - 1) && nylon(first - 1)) anyTight = tight(--first) || anyTight;
+      if (first < i && anyTight) {
+        const QString words = nylonCaption(parts, first, i, m_look->units());
+        wishes.push_back({m_slideTo[first].left(), line.right(), {words}, false});
+        i = first;
+        continue;
+      }
+    }
+    if (parts.size() > kCrowd && line.width() < kCrowdedCaption) continue;
+    const double end = m_shapes[i].runsOn ? line.right() - 4 : line.right();
+    wishes.push_back({line.left(), end, captionsOf(i), m_shapes[i].isFly});
+  }
+  return wishes;
+}
+
+/// Captions that do not fit inside their block.
+void StripView::fitCaptions() {
+  const QFontMetricsF metrics(m_look->font(kOutsideType));
+  CaptionRoom room;
+  room.body = QRectF(6, bodyTop() - 2, width() - 12, ruleTop() - bodyTop());
+  room.middle = m_middle;
+  room.height = std::ceil(metrics.height());
+  room.halfLine = [this](double from, double to) { return halfLine(from, to); };
+  room.width = [&](const QString& words) { return metrics.horizontalAdvance(words) + 2; };
+  room.elided = [&](const QString& words, double wide) {
+    return metrics.elidedText(words, Qt::ElideRight, wide - 2);
+  };
+  for (const JunctionTag* tag : std::as_const(m_tags)) {
+    if (tag->isVisibleTo(this)) room.uprights.push_back(m_ruler->x(tag->junction().at));
+  }
+  if (m_lensShown) room.taken.push_back(QRectF(m_lens->geometry()).adjusted(-4, -2, 4, 2));
+  const std::vector<CaptionWish> wishes = captionWishes(metrics);
+  m_captions.clear();
+  for (const auto& caption : placeCaptions(wishes, room)) {
+    if (caption) m_captions.push_back(*caption);
   }
 }
 
-void StripView::paintEvent(QPaintEvent*) {
-  QPainter p(this);
-  p.setRenderHint(QPainter::Antialiasing);
-  const Colours& c = m_look->colours();
-  p.fillRect(rect(), c.paper);
-  paintRule(p);
-  if (m_feed->rig()->parts.empty()) {
-    paintEmpty(p);
-    return;
-  }
-  p.setFont(m_look->font(kCaptionType));
-  p.setPen(c.ink);
-  for (const Caption& caption : m_captions) p.drawText(caption.box, Qt::AlignCenter, caption.words);
+/// From rod to fly, then the joints. The button is the anchor: it is made with the strip and comes right
+/// behind it, while blocks made later would end up behind everything else in the window.
+void StripView::fitTabOrder() {
+  QWidget* before = m_fromRod;
+  const auto next = [&before](QWidget* widget) {
+    if (before->nextInFocusChain() != widget) setTabOrder(before, widget);
+    before = widget;
+  };
+  for (Block* block : std::as_const(m_blocks)) next(block);
+  for (JunctionTag* tag : std::as_const(m_tags)) next(tag);
 }
 
 void StripView::resizeEvent(QResizeEvent* event) {

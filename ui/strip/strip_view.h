@@ -2,16 +2,23 @@
 #pragma once
 
 #include <QList>
+#include <QPointer>
 #include <QWidget>
 #include <functional>
+#include <memory>
 #include <optional>
+#include <vector>
 
 #include "core/model/rig.h"
+#include "ui/strip/landing.h"
 #include "ui/strip/part_payload.h"
+#include "ui/strip/placement.h"
+#include "ui/strip/silhouette.h"
 #include "ui/theme/look.h"
 
 class QDrag;
 class QPushButton;
+class QVariantAnimation;
 
 namespace grainwise::ui {
 
@@ -24,13 +31,15 @@ class Ruler;
 class StripOverlay;
 
 /// The line laid on the bench: every part a block true to scale on the ruler, tags on the joints, a lens
-/// on the last six feet. Parts are dropped here from the Shelf, moved along, dragged off; each gesture
-/// shows its result while it hovers and is one named undo step. Every drag has a twin on the keyboard.
+/// on the last six feet where they are too small to grab. Parts are dropped here from the Shelf, moved
+/// along, dragged off; each gesture shows its result while it hovers and is one named undo step. Every
+/// drag has a twin on the keyboard.
 class StripView : public QWidget {
   Q_OBJECT
  public:
   StripView(Look* look, RigDocument* document, AnalysisFeed* feed, Ruler* ruler,
             QWidget* parent = nullptr);
+  ~StripView() override;
 
   [[nodiscard]] std::optional<std::size_t> selected() const { return m_selected; }
   void select(std::optional<std::size_t> index);
@@ -41,13 +50,14 @@ class StripView : public QWidget {
 
   /// A part of this line that is held over some other place of the window: shows the line without it,
   /// or takes it off for good.
-  [[nodiscard]] bool canTakeOff(const QMimeData* data) const;
-  void previewOff(const QMimeData* data);
-  void takeOff(const QMimeData* data);
+  [[nodiscard]] bool canTakeOff(const QMimeData* mime) const;
+  void previewOff(const QMimeData* mime);
+  void takeOff(const QMimeData* mime);
   void endPreview();
 
   [[nodiscard]] const QList<Block*>& blocks() const { return m_blocks; }
   [[nodiscard]] const QList<JunctionTag*>& tags() const { return m_tags; }
+  [[nodiscard]] const std::vector<CaptionPlace>& captions() const { return m_captions; }
   [[nodiscard]] Lens* lens() const { return m_lens; }
   /// Runs a drag; replaced by tests that only look at its payload.
   std::function<Qt::DropAction(QDrag*)> runDrag;
@@ -58,7 +68,7 @@ class StripView : public QWidget {
  Q_SIGNALS:
   void partSelected(std::optional<std::size_t> index);
   void partActivated(std::size_t index);
-  void tagClicked();
+  void tagClicked(std::size_t junction);
   /// Why a gesture was not taken, in plain words.
   void refused(const QString& why);
   void startFromRod();
@@ -68,62 +78,109 @@ class StripView : public QWidget {
   void resizeEvent(QResizeEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
   void mousePressEvent(QMouseEvent* event) override;
+  void mouseMoveEvent(QMouseEvent* event) override;
+  void focusInEvent(QFocusEvent* event) override;
+  void focusOutEvent(QFocusEvent* event) override;
   void dragEnterEvent(QDragEnterEvent* event) override;
   void dragMoveEvent(QDragMoveEvent* event) override;
   void dragLeaveEvent(QDragLeaveEvent* event) override;
   void dropEvent(QDropEvent* event) override;
 
  private:
-  friend class StripOverlay;
-  struct Caption {
-    QRectF box;
-    QString words;
-  };
+  // strip_view.cpp: how it is laid out
   void layOut(bool slide);
+  void adoptBlocks(const Rig& rig);
+  void settleSelection();
   void setRuler();
-  void fitBlocks(bool slide);
-  void fitCaptions();
+  void setScale();
+  void fitBlocks();
+  void fitInside(Block* block, std::size_t part);
   void fitTags();
   void fitLens();
+  void fitCaptions();
+  [[nodiscard]] std::vector<CaptionWish> captionWishes(const QFontMetricsF& metrics) const;
   void fitTabOrder();
+  void place(double share);
+  void markLanding();
   Block* newBlock();
+  JunctionTag* newTag();
+  [[nodiscard]] QStringList captionsOf(std::size_t part) const;
+  [[nodiscard]] QString spokenOf(std::size_t part) const;
   [[nodiscard]] QRectF lineBox(std::size_t part) const;
-  [[nodiscard]] QRect hitBox(std::size_t part) const;
-  [[nodiscard]] double lineBottom() const;
-  [[nodiscard]] double middle() const;
-  [[nodiscard]] double rulerTop() const;
-  [[nodiscard]] double halfHeight() const;
-  void paintRule(QPainter& p) const;
-  void paintEmpty(QPainter& p) const;
+  [[nodiscard]] QRect hitBox(std::size_t part, const QRectF& line) const;
+  [[nodiscard]] double halfLine(double from, double to) const;
+  [[nodiscard]] Feet profileLength() const;
+  [[nodiscard]] double flyRoom() const;
+  [[nodiscard]] bool lensUseful() const;
+  [[nodiscard]] double bodyTop() const;
+  [[nodiscard]] double bodyBottom() const;
+  [[nodiscard]] double ruleTop() const;
 
-  void startDrag(std::size_t index);
+  // strip_paint.cpp: what is drawn behind the blocks
+  void paintRule(QPainter& p) const;
+  void paintJoints(QPainter& p) const;
+  void paintLensGuides(QPainter& p) const;
+  void paintCaptions(QPainter& p) const;
+  void paintOutlines(QPainter& p) const;
+
+  // strip_gestures.cpp: what keys and clicks do
+  void focusBlock(std::size_t index, Qt::FocusReason reason = Qt::OtherFocusReason);
+  void pickAfterEdit(std::optional<std::size_t> index);
+  void stepSelection(int by);
+  void stepCursor(int by, bool fine);
+  void removeAt(std::size_t index);
   void showMenu(std::size_t index, const QPoint& global);
-  void focusBlock(std::size_t index);
-  [[nodiscard]] std::size_t slotAt(double x) const;
-  /// The rig with the payload let go at `x`, or why that cannot be.
-  struct Landing {
-    std::optional<Rig> rig;
-    QString step;
-    QString why;
-    std::size_t index = 0;
+  bool needSelection();
+
+  // strip_drag.cpp: what a part in the hand does
+  struct Held {
+    PartPayload payload;
+    bool own = false;  ///< it stands on this line
   };
-  [[nodiscard]] Landing landing(const PartPayload& payload, double x) const;
+  void startDrag(std::size_t index);
+  [[nodiscard]] std::optional<Held> heldOf(const QMimeData* mime) const;
+  [[nodiscard]] std::size_t slotAt(const QPointF& at) const;
+  [[nodiscard]] Landing landingAt(const Held& held, const QPointF& at) const;
+  void showLanding(const Landing& landing);
+  void forgetHeld();
 
   Look* m_look;
   RigDocument* m_document;
   AnalysisFeed* m_feed;
   Ruler* m_ruler;
   QList<Block*> m_blocks;
+  QList<Block*> m_parked;  ///< blocks that ended during a drag of ours; deleted after it
   QList<JunctionTag*> m_tags;
-  QList<Caption> m_captions;
+  std::vector<CaptionPlace> m_captions;
+  std::vector<Silhouette> m_shapes;
+  std::vector<QRectF> m_slideFrom;
+  std::vector<QRectF> m_slideTo;
+  std::shared_ptr<const Rig> m_shownRig;
+  std::shared_ptr<const Rig> m_settledRig;  ///< the last that was no preview
   Lens* m_lens;
   StripOverlay* m_overlay;
   QPushButton* m_fromRod;
+  QVariantAnimation* m_slide;
   double m_pixelsPerGrain = 2;
+  double m_middle = 80;  ///< y of the line
+  double m_half = 40;    ///< the heaviest foot reaches this far from it
+  bool m_lensShown = false;
+
   std::optional<std::size_t> m_selected;
-  std::optional<PartPayload> m_held;       ///< what hovers over the line
-  std::vector<double> m_middles;           ///< of the blocks as they stood when the drag came in
-  bool m_dragging = false;                 ///< a drag of ours is under way
+  QPointer<Block> m_selectedBlock;
+  bool m_picked = false;  ///< an edit of ours has chosen what is selected after it
+  bool m_focusPicked = false;
+
+  const QString m_name;  ///< of this line, in payloads
+  std::optional<Held> m_held;              ///< what hovers over the line
+  std::optional<std::size_t> m_landingAt;  ///< where it would land
+  QString m_lastWhy;
+  std::vector<double> m_middles;      ///< of the parts as they stand without any preview
+  std::vector<double> m_lensMiddles;  ///< the same in the lens, from part `m_lensFirst` on
+  std::size_t m_lensFirst = 0;
+  QRect m_lensPlace;
+  bool m_dragging = false;  ///< a drag of ours is under way
+  bool m_realDrag = false;
 };
 
 }  // namespace grainwise::ui

@@ -12,10 +12,6 @@ namespace {
 /// Within this share of the window from one of its ends a head is said to be at that end. Ours.
 constexpr double kEndOfWindow = 0.2;
 
-QString spokenLineMassUnit(DisplayUnits units) {
-  return units.grams ? Words::tr("grams a metre") : Words::tr("grains a foot");
-}
-
 QString junctionMeaning(const Junction& j, const Rig& rig) {
   switch (j.verdict) {
     case JunctionVerdict::hinges:
@@ -123,11 +119,12 @@ QString junctionSentence(const Junction& j, const Rig& rig, DisplayUnits units) 
       .arg(junctionFigures(j, units), lineMassUnit(units), junctionMeaning(j, rig));
 }
 
-QString junctionSpoken(const Junction& j, const Rig& rig, DisplayUnits units) {
-  return Words::tr("from the %1 %2 to %3 %4: %5", "kind of part, number, number, unit, verdict")
-      .arg(kindWords(rig.parts[j.rodSide].kind), lineMassNumber(j.rodSideMean, units),
-           lineMassNumber(j.flySideMean, units), spokenLineMassUnit(units),
-           junctionMeaning(j, rig));
+QString junctionSpoken(const Junction& j, const Rig& rig) {
+  const QString words = j.ratio3ft > 1
+                            ? Words::tr("steps up from the %1 by %2: %3", "kind of part, ratio, verdict")
+                            : Words::tr("steps down from the %1 by %2: %3", "kind of part, ratio, verdict");
+  return words.arg(kindWords(rig.parts[j.rodSide].kind), numberText(j.ratio3ft, 2),
+                   junctionMeaning(j, rig));
 }
 
 QString headWords(const RodFit& fit) {

@@ -36,7 +36,7 @@ QString junctionTag(const Junction& j, DisplayUnits units);      ///< "17.8 to 1
 /// The whole of it: "7 to 14 gr/ft: hinges here: the tip is heavier than the line behind it".
 QString junctionSentence(const Junction& j, const Rig& rig, DisplayUnits units);
 /// For the ear, after the name of the part on the fly's side.
-QString junctionSpoken(const Junction& j, const Rig& rig, DisplayUnits units = {});
+QString junctionSpoken(const Junction& j, const Rig& rig);
 
 QString headWords(const RodFit& fit);  ///< "fits, at the light end"; with a verdict only
 QString lengthWords(LengthVerdict verdict);

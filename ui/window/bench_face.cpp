@@ -55,7 +55,7 @@ void BenchFace::layOut() {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(0);
-  column->addWidget(m_strip, 3);
+  column->addWidget(m_strip, 4);
   column->addWidget(m_chart, 3);
   column->addWidget(m_tiles);
   column->addWidget(m_sentence);
