@@ -7,10 +7,12 @@
 
 #include "core/analysis/analysis.h"
 #include "core/analysis/heavy_runs.h"
+#include "core/compare/compare.h"
 #include "core/io/check_file.h"
 #include "core/io/rig_file.h"
 #include "core/io/shelf_file.h"
 #include "core/io/spools_file.h"
+#include "core/report/compare.h"
 #include "core/report/csv.h"
 #include "core/report/cut_sheet.h"
 #include "core/report/json.h"
@@ -26,6 +28,7 @@ enum ExitCode { kGood = 0, kBadInput = 1, kWrongUsage = 2 };
 constexpr const char* kHelp =
     R"(Usage: grainwise [FILE]
        grainwise report FILE [--json | --csv] [--cast] [--swing]
+       grainwise compare A B [--json] [--swing]
        grainwise check FILE...
        grainwise cut FILE... --spools FILE [--json]
 Build and balance fly rigs: head, tips, leader and fly, foot by foot.
@@ -38,6 +41,10 @@ Commands:
       --cast     with the unrolling loop, link by link
       --swing    with the swing through the river, and the depth's range from
                  real swings
+  compare A B    print in what two rigs differ and what each difference does,
+                 what matters most first
+      --json     as JSON (format grainwise-compare)
+      --swing    depths and time from real swings through the river
   check FILE...  validate rigs, shelves, pools, spools and decks: an ok line
                  each, or each problem as file:line: pointer: what; fix
   cut FILE...    where to cut the tips, leaders and tippets of rigs or shelves
@@ -133,6 +140,28 @@ int report(const Words& words) {
   return print(reportText(*rig, analysis, heavy));
 }
 
+int compare(const Words& words) {
+  const auto line = parse(words, {"--json", "--swing"});
+  if (!line) return wrongUsage("compare: " + line.error());
+  if (line->files.size() != 2) return wrongUsage("compare: two FILEs, A and B");
+  const auto a = loadRig(line->files[0]);
+  const auto b = loadRig(line->files[1]);
+  if (!a) printProblems(a.error());
+  if (!b) printProblems(b.error());
+  if (!a || !b) return kBadInput;
+  const Analysis analysisA = analyse(*a), analysisB = analyse(*b);
+  HeavyRuns heavyA, heavyB;
+  const bool swing = line->has("--swing");
+  if (swing) {
+    heavyA = swingRuns(*a);
+    heavyB = swingRuns(*b);
+  }
+  const Comparison comparison = compareRigs({*a, analysisA, swing ? &heavyA : nullptr},
+                                            {*b, analysisB, swing ? &heavyB : nullptr});
+  return print(line->has("--json") ? compareJson(*a, *b, comparison)
+                                   : compareText(*a, *b, comparison));
+}
+
 int check(const Words& words) {
   const auto line = parse(words, {});
   if (!line) return wrongUsage("check: " + line.error());
@@ -204,7 +233,8 @@ struct Command {
   const char* name;
   int (*run)(const Words&);
 };
-constexpr std::array<Command, 3> kCommands{{{"report", report}, {"check", check}, {"cut", cut}}};
+constexpr std::array<Command, 4> kCommands{
+    {{"report", report}, {"compare", compare}, {"check", check}, {"cut", cut}}};
 
 /// Options of the window system that the toolkit reads for itself; with one dash or two.
 bool isWindowOption(const std::string& word, bool& takesValue) {

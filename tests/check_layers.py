@@ -13,7 +13,7 @@ MATERIAL = MODEL | {"core/numerics", "core/material"}
 MASS = MATERIAL - {"core/numerics"} | {"core/mass"}
 PHYSICS = MASS | {"core/numerics"}
 ANALYSIS = PHYSICS | {"core/air", "core/water", "core/bench", "core/analysis"}
-CORE_TOP = ANALYSIS | {"core/calibrate", "core/choose", "core/report", "core/io"}
+CORE_TOP = ANALYSIS | {"core/compare", "core/calibrate", "core/choose", "core/report", "core/io"}
 UI_BASE = CORE_TOP | {"ui/theme", "ui/text"}
 UI_DOC = UI_BASE | {"ui/document"}
 UI_WORK = UI_DOC | {"ui/work"}
@@ -29,9 +29,10 @@ ALLOWED = {
     "core/water": PHYSICS,
     "core/bench": PHYSICS - {"core/numerics"},
     "core/analysis": ANALYSIS - {"core/numerics"},
+    "core/compare": ANALYSIS - {"core/numerics"},
     "core/calibrate": PHYSICS | {"core/water", "core/analysis"},
     "core/choose": ANALYSIS - {"core/numerics"},
-    "core/report": ANALYSIS - {"core/numerics"} | {"core/calibrate", "core/choose"},
+    "core/report": ANALYSIS - {"core/numerics"} | {"core/compare", "core/calibrate", "core/choose"},
     "ui/theme": set(),
     "ui/text": CORE_TOP - {"core/numerics"} | {"ui/theme"},
     "ui/document": UI_BASE,

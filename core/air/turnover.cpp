@@ -163,15 +163,16 @@ void Reader::readRanges(Turnover& t) const {
   struct Variant {
     TurnoverInput input;
     double along, flyFactor, speedFactor;
+    bool high;
   };
   const double factor = std::max(1.0, air.flyDragFactor);
   const Variant variants[] = {
-      {TurnoverInput::skinDrag, air.alongDragLow, 1.0, 1.0},
-      {TurnoverInput::skinDrag, air.alongDragHigh, 1.0, 1.0},
-      {TurnoverInput::flyDrag, air.alongDrag, 1.0 / factor, 1.0},
-      {TurnoverInput::flyDrag, air.alongDrag, factor, 1.0},
-      {TurnoverInput::lineSpeed, air.alongDrag, 1.0, 1.0 - air.lineSpeedShare},
-      {TurnoverInput::lineSpeed, air.alongDrag, 1.0, 1.0 + air.lineSpeedShare},
+      {TurnoverInput::skinDrag, air.alongDragLow, 1.0, 1.0, false},
+      {TurnoverInput::skinDrag, air.alongDragHigh, 1.0, 1.0, true},
+      {TurnoverInput::flyDrag, air.alongDrag, 1.0 / factor, 1.0, false},
+      {TurnoverInput::flyDrag, air.alongDrag, factor, 1.0, true},
+      {TurnoverInput::lineSpeed, air.alongDrag, 1.0, 1.0 - air.lineSpeedShare, false},
+      {TurnoverInput::lineSpeed, air.alongDrag, 1.0, 1.0 + air.lineSpeedShare, true},
   };
   const TurnoverLimits& limits = m_conditions.limits;
   double furthestReserve = 0.0, furthestDrive = 0.0, furthestPace = 0.0;
@@ -192,10 +193,13 @@ void Reader::readRanges(Turnover& t) const {
     }
     widen(t.reserveRange, t.reserve, reserve, t.reserveVerdict, v.input, furthestReserve,
           [&](double r) { return judgeReserve(r, limits); });
+    t.ends.push_back({v.input, v.high, reserve, t.drive.value_or(0.0), end.speed_m_per_s / speed});
     if (sameDrag || !t.drive) continue;  // pull and need both go with the square of the speed
     const auto list = m_loop.balance(drag);
-    widen(t.driveRange, *t.drive, leastDrive(list, m_windowEnd_m)->drive(), *t.driveVerdict,
-          v.input, furthestDrive, [&](double d) { return judgeDrive(d, limits); });
+    const double drive = leastDrive(list, m_windowEnd_m)->drive();
+    t.ends.back().drive = drive;
+    widen(t.driveRange, *t.drive, drive, *t.driveVerdict, v.input, furthestDrive,
+          [&](double d) { return judgeDrive(d, limits); });
   }
 }
 

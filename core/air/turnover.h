@@ -67,6 +67,16 @@ struct TurnoverRange {
   std::optional<TurnoverInput> hangsOn;
 };
 
+/// The readings with one of the inputs at one of its two ends, the others as stated: two rigs are
+/// compared end by end.
+struct TurnoverEnd {
+  TurnoverInput input = TurnoverInput::skinDrag;
+  bool high = false;
+  double reserve = 0.0;
+  double drive = 0.0;  ///< as stated where there is none
+  double pace = 0.0;
+};
+
 /// Line and need at one place, for a chart: where the line is under the need the loop loses speed.
 struct TurnoverStation {
   Station at;
@@ -98,6 +108,7 @@ struct Turnover {
   std::optional<double> nylonKeep;  ///< fly speed at the end / at the start of the bare nylon
   std::optional<NylonVerdict> nylonVerdict;
   TurnoverRange reserveRange, driveRange, paceRange;
+  std::vector<TurnoverEnd> ends;  ///< every input, low before high
   std::vector<TurnoverStation> stations;  ///< from the loop's start to the fly
 };
 

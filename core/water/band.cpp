@@ -70,12 +70,18 @@ void headAt(Rig& rig, GramsPerCubicCentimetre density) {
   }
 }
 
-SwingResult runOf(const Case& c, const std::stop_token& stop) {
+std::optional<RigInWater> inWater(const Case& c) {
   auto water = rigInWater(c.rig, massProfile(c.rig), c.current);
-  if (!water) return {};
+  if (!water) return water;
   water->river.surface_m_per_s *= c.speed;
   water->river.acrossDragFactor = c.drag;
   water->line.fly.dragArea_m2 *= c.flyDrag;
+  return water;
+}
+
+SwingResult runOf(const Case& c, const std::stop_token& stop) {
+  auto water = inWater(c);
+  if (!water) return {};
   water->setup.mend = std::max(water->setup.mend + c.mend, Seconds(0));
   water->setup.angle =
       std::clamp(water->setup.angle + c.angle, Degrees(0), Degrees(89));
@@ -144,7 +150,31 @@ std::vector<Pair> pairsOf(const Case& middle, const WaterUncertainty& u) {
   return pairs;
 }
 
+/// The live estimate of a case's swing depth.
+std::optional<Feet> liveDepth(const Case& c, bool* onBottom = nullptr) {
+  const auto water = inWater(c);
+  if (!water) return std::nullopt;
+  const HangDown hang = hangDown(water->line, water->river);
+  if (!hasDepth(hang.state)) return std::nullopt;
+  if (onBottom) *onBottom = isOnBottom(hang.state);
+  return std::min(hang.fly * kSwingOverHang, *c.rig.water->depth);
+}
+
 }  // namespace
+
+std::optional<LiveEnds> liveEnds(const Rig& rig, const CurrentProfile& current,
+                                 const WaterUncertainty& uncertainty) {
+  const Case middleCase{rig, current};
+  LiveEnds live;
+  const auto middle = liveDepth(middleCase, &live.onBottom);
+  if (!middle) return std::nullopt;
+  live.middle = *middle;
+  for (const Pair& pair : pairsOf(middleCase, uncertainty)) {
+    if (pair.source == BandSource::mend || pair.source == BandSource::angle) continue;
+    live.ends.push_back({pair.source, liveDepth(pair.one), liveDepth(pair.other)});
+  }
+  return live;
+}
 
 std::optional<DepthBand> liveBand(const HangDown& hang, Feet waterDepth) {
   if (!hasDepth(hang.state)) return std::nullopt;
@@ -161,6 +191,7 @@ SwingBand swingBand(const Rig& rig, const CurrentProfile& current,
   result.end = middle.end;
   result.runs = 1;
   if (!middle.swing || middle.end == SwingEnd::stopped) return result;
+  result.middle = middle.swing;
   const auto pairs = pairsOf(middleCase, uncertainty);
   double shallower2 = 0.0, deeper2 = 0.0;
   for (std::size_t i = 0; i < pairs.size(); ++i) {
@@ -180,6 +211,7 @@ SwingBand swingBand(const Rig& rig, const CurrentProfile& current,
       share.shallower = std::max(share.shallower, *middle.swing - *end.swing);
       share.deeper = std::max(share.deeper, *end.swing - *middle.swing);
     }
+    result.ends.push_back({pairs[i].source, ends[0].swing, ends[1].swing});
     shallower2 += share.shallower.value() * share.shallower.value();
     deeper2 += share.deeper.value() * share.deeper.value();
     result.shares.push_back(share);

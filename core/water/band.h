@@ -49,10 +49,19 @@ struct BandShare {
   Feet deeper;
 };
 
+/// The depth with one source at its two ends by itself, the same end first for every rig: two rigs in
+/// the same water are compared end by end. None: no depth there.
+struct BandEnds {
+  BandSource source;
+  std::optional<Feet> one, other;
+};
+
 struct SwingBand {
   SwingEnd end = SwingEnd::stillWater;  ///< of the middle run, or `stopped`
   std::optional<DepthBand> band;
   std::vector<BandShare> shares;        ///< the greatest first
+  std::optional<Feet> middle;           ///< swing depth of the rig as stated, in the runs of the band
+  std::vector<BandEnds> ends;           ///< in the order of BandSource
   int runs = 0;
 };
 
@@ -63,5 +72,16 @@ struct SwingBand {
 SwingBand swingBand(const Rig& rig, const CurrentProfile& current = {},
                     const WaterUncertainty& uncertainty = {}, std::stop_token stop = {},
                     const std::function<void(double)>& progress = {});
+
+/// The live estimate of the swing depth (1.12 times the hang-down) at the ends of those sources that
+/// act on a hanging line, mend and angle among them not. Nothing where there is no depth. Cost: a
+/// hang-down of about 30 us an end.
+struct LiveEnds {
+  Feet middle;
+  bool onBottom = false;
+  std::vector<BandEnds> ends;
+};
+std::optional<LiveEnds> liveEnds(const Rig& rig, const CurrentProfile& current = {},
+                                 const WaterUncertainty& uncertainty = {});
 
 }  // namespace grainwise

@@ -96,6 +96,24 @@ def cut_rows():
     expect_row(["cut", SAMPLE, "--spools", SAMPLE], BAD_INPUT, "", "not a list of spools")
 
 
+def compare_rows(folder):
+    expect_row(["compare"], WRONG_USAGE, "", "two FILEs")
+    expect_row(["compare", SAMPLE], WRONG_USAGE, "", "two FILEs")
+    expect_row(["compare", SAMPLE, SAMPLE, "--csv"], WRONG_USAGE, "", "unknown option '--csv'")
+    expect_row(["compare", SAMPLE, str(folder / "absent.rig.json")], BAD_INPUT, "", "absent.rig")
+    expect_row(["compare", SAMPLE, SAMPLE], GOOD, "No difference.", "")
+    other = json.loads(pathlib.Path(SAMPLE).read_text(encoding="utf-8"))
+    other["parts"] = [part for part in other["parts"] if part["kind"] != "tip"]
+    path = folder / "other.rig.json"
+    path.write_text(json.dumps(other), encoding="utf-8")
+    expect_row(["compare", SAMPLE, str(path)], GOOD, "only in A", "")
+    got = expect_row(["compare", "--json", SAMPLE, str(path)], GOOD, '"grainwise-compare"', "")
+    expect(json.loads(got.stdout)["differences"][0]["what"] == "only in A", "compare --json")
+    got = expect_row(["compare", "--json", "--swing", SAMPLE, str(path)], GOOD, "", "")
+    times = [c for c in json.loads(got.stdout)["overall"] if c["reading"] == "to_10_deg_s"]
+    expect(times, "compare --swing: a time of the swing")
+
+
 def same_everywhere():
     """Output knows no locale, display or repeated run."""
     plain = [run("report", SAMPLE, flag).stdout for flag in ("--json", "--csv")]
@@ -120,6 +138,7 @@ def main():
     with tempfile.TemporaryDirectory() as name:
         usage_rows()
         report_rows(pathlib.Path(name))
+        compare_rows(pathlib.Path(name))
         cut_rows()
         same_everywhere()
         output_that_cannot_be_written()
