@@ -3,8 +3,9 @@
 
 #include <algorithm>
 #include <array>
-#include <cstdio>
 
+#include "app/choose_commands.h"
+#include "app/command_line.h"
 #include "core/analysis/analysis.h"
 #include "core/analysis/heavy_runs.h"
 #include "core/compare/compare.h"
@@ -21,15 +22,15 @@
 namespace grainwise {
 namespace {
 
-using Words = std::vector<std::string>;
-
-enum ExitCode { kGood = 0, kBadInput = 1, kWrongUsage = 2 };
-
 constexpr const char* kHelp =
     R"(Usage: grainwise [FILE]
        grainwise report FILE [--json | --csv] [--cast] [--swing]
        grainwise compare A B [--json] [--swing]
        grainwise check FILE...
+       grainwise choose FILE --pools FILE [--pool NAME] [--shelf FILE] [--json]
+       grainwise wallet FILE... --pools FILE [--shelf FILE] [--most N]
+                        [--one-length] [--json]
+       grainwise fix FILE [--shelf FILE] [--wallet FILE] [--json]
        grainwise cut FILE... --spools FILE [--json]
 Build and balance fly rigs: head, tips, leader and fly, foot by foot.
 Without a command the workbench opens, on FILE if one is given.
@@ -47,6 +48,22 @@ Commands:
       --swing    depths and time from real swings through the river
   check FILE...  validate rigs, shelves, pools, spools and decks: an ok line
                  each, or each problem as file:line: pointer: what; fix
+  choose FILE    which tip for the rig's fly, on its head, in a pool: every tip of
+                 the shelf with its grade, and what refuses the others
+      --pools FILE  the pools (needed)
+      --pool NAME   this one only
+      --shelf FILE  the tips to choose from; else those that the program carries
+      --json     as JSON (format grainwise-choice)
+  wallet FILE... the fewest tips that serve the rigs in all pools
+      --pools FILE  the pools (needed)
+      --shelf FILE  the tips to pack from
+      --most N   tips at most
+      --one-length  of one length only, so that the stroke stays
+      --json     as JSON (format grainwise-wallet)
+  fix FILE       the single changes that repair a rig, now and at the bench
+      --shelf FILE  what the bench has
+      --wallet FILE  what is along on the water (a shelf); else all of the shelf
+      --json     as JSON (format grainwise-fixes)
   cut FILE...    where to cut the tips, leaders and tippets of rigs or shelves
       --spools FILE  from these spools (needed)
       --json     as JSON (format grainwise-cut-sheet)
@@ -63,59 +80,6 @@ constexpr const char* kVersion = "grainwise " GRAINWISE_VERSION
                                  "\n"
                                  "License GPL-3.0-or-later. There is no warranty, to the extent "
                                  "permitted by law.\n";
-
-void complain(const std::string& what) {
-  const std::string line = "grainwise: " + what + "\n";
-  std::fwrite(line.data(), 1, line.size(), stderr);
-}
-
-int wrongUsage(const std::string& what) {
-  complain(what);
-  complain("try 'grainwise --help'");
-  return kWrongUsage;
-}
-
-/// Writes all of `text` to stdout; a full disk or a closed pipe is told, never swallowed.
-int print(const std::string& text, int codeWhenWritten = kGood) {
-  const bool written = std::fwrite(text.data(), 1, text.size(), stdout) == text.size();
-  if (written && std::fflush(stdout) == 0) return codeWhenWritten;
-  complain("cannot write the output");
-  return kBadInput;
-}
-
-void printProblems(const Problems& problems) {
-  for (const Problem& problem : problems) {
-    const std::string line = describe(problem) + "\n";
-    std::fwrite(line.data(), 1, line.size(), stderr);
-  }
-}
-
-/// A command's words told apart: files, and options among those that it knows.
-struct Line {
-  Words files;
-  Words options;
-  [[nodiscard]] bool has(const char* option) const {
-    return std::find(options.begin(), options.end(), option) != options.end();
-  }
-};
-
-/// The line, or what is wrong with it.
-tl::expected<Line, std::string> parse(const Words& words, const Words& known) {
-  Line line;
-  bool onlyFiles = false;
-  for (const std::string& word : words) {
-    if (onlyFiles || word.size() < 2 || word.front() != '-') {
-      line.files.push_back(word);
-    } else if (word == "--") {
-      onlyFiles = true;
-    } else if (std::find(known.begin(), known.end(), word) != known.end()) {
-      line.options.push_back(word);
-    } else {
-      return tl::make_unexpected("unknown option '" + word + "'");
-    }
-  }
-  return line;
-}
 
 int report(const Words& words) {
   const auto line = parse(words, {"--json", "--csv", "--cast", "--swing"});
@@ -179,18 +143,6 @@ int check(const Words& words) {
   return code;
 }
 
-/// The word behind `option`, taken out of `words`; nothing when the option is not there. Empty where
-/// its value is missing.
-std::optional<std::string> takeValue(Words& words, const std::string& option) {
-  const auto end = std::find(words.begin(), words.end(), "--");
-  const auto at = std::find(words.begin(), end, option);
-  if (at == end) return std::nullopt;
-  const auto next = std::next(at);
-  const std::string value = next == end ? "" : *next;
-  words.erase(at, next == end ? next : std::next(next));
-  return value;
-}
-
 /// What is to be made for a rig or a shelf of parts.
 Result<std::vector<MadePart>> loadPartsToMake(const std::string& file) {
   auto shelf = loadShelf(file);
@@ -233,8 +185,13 @@ struct Command {
   const char* name;
   int (*run)(const Words&);
 };
-constexpr std::array<Command, 4> kCommands{
-    {{"report", report}, {"compare", compare}, {"check", check}, {"cut", cut}}};
+constexpr std::array<Command, 7> kCommands{{{"report", report},
+                                            {"compare", compare},
+                                            {"check", check},
+                                            {"choose", chooseCommand},
+                                            {"wallet", walletCommand},
+                                            {"fix", fixCommand},
+                                            {"cut", cut}}};
 
 /// Options of the window system that the toolkit reads for itself; with one dash or two.
 bool isWindowOption(const std::string& word, bool& takesValue) {

@@ -114,6 +114,46 @@ def compare_rows(folder):
     expect(times, "compare --swing: a time of the swing")
 
 
+def choose_rows():
+    samples = pathlib.Path(SAMPLE).parent
+    pools, hinge = str(samples / "corrow.pools.json"), str(samples / "wrong-hinge.rig.json")
+    family = str(samples / "five-tip-family.shelf.json")
+    expect_row(["choose", SAMPLE, "--pools", pools, "--pool", "Mill Run"], GOOD, "Refused", "")
+    got = expect_row(["choose", SAMPLE, "--pools", pools, "--json"], GOOD, '"grainwise-choice"', "")
+    answer = json.loads(got.stdout)
+    expect(len(answer["pools"]) == 6, "choose --json: every pool")
+    best = answer["pools"][0]["tips"][0]
+    expect(best["standing"] == "fits" and best["criteria"], "choose --json: the best one's grades")
+    got = expect_row(["choose", SAMPLE, "--pools", pools, "--shelf", family, "--json"], GOOD,
+                     '"grainwise-choice"', "")
+    tips = json.loads(got.stdout)["pools"][0]["tips"]
+    expect(len(tips) == 6, "choose --shelf: the shelf's five tips, and none")
+    expect_row(["choose"], WRONG_USAGE, "", "FILE is missing")
+    expect_row(["choose", SAMPLE], WRONG_USAGE, "", "--pools FILE is missing")
+    expect_row(["choose", SAMPLE, "--pools"], WRONG_USAGE, "", "--pools wants a FILE")
+    expect_row(["choose", SAMPLE, "--pools", pools, "--pool", "Nowhere"], BAD_INPUT, "",
+               "no pool 'Nowhere'; there are Mill Run")
+    expect_row(["choose", SAMPLE, "--pools", SAMPLE], BAD_INPUT, "", "pools")
+    expect_row(["wallet", SAMPLE, hinge, "--pools", pools], GOOD, "fewer will not do", "")
+    got = expect_row(["wallet", SAMPLE, "--pools", pools, "--most", "1", "--json"], GOOD,
+                     '"grainwise-wallet"', "")
+    wallet = json.loads(got.stdout)
+    expect(len(wallet["tips"]) == 1 and wallet["proven"], "wallet --most: one tip, proven")
+    expect(any(not use["served"] and use["reason"] for use in wallet["uses"]),
+           "wallet --most: what is not served says why")
+    got = expect_row(["wallet", SAMPLE, "--pools", pools, "--one-length", "--json"], GOOD,
+                     '"length_ft"', "")
+    expect_row(["wallet", SAMPLE, "--pools", pools, "--most", "few"], WRONG_USAGE, "", "whole number")
+    expect_row(["wallet", "--pools", pools], WRONG_USAGE, "", "FILE is missing")
+    expect_row(["fix", hinge], GOOD, "repairs the joint", "")
+    got = expect_row(["fix", hinge, "--wallet", family, "--json"], GOOD, '"grainwise-fixes"', "")
+    fixes = json.loads(got.stdout)
+    expect(fixes["faults"] == ["junction"] and fixes["later"], "fix --json: the fault and its mending")
+    expect_row(["fix", SAMPLE], GOOD, "nothing is wrong", "")
+    expect_row(["fix"], WRONG_USAGE, "", "FILE is missing")
+    expect_row(["fix", hinge, "--wallet", pools], BAD_INPUT, "", "shelf")
+
+
 def same_everywhere():
     """Output knows no locale, display or repeated run."""
     plain = [run("report", SAMPLE, flag).stdout for flag in ("--json", "--csv")]
@@ -140,6 +180,7 @@ def main():
         report_rows(pathlib.Path(name))
         compare_rows(pathlib.Path(name))
         cut_rows()
+        choose_rows()
         same_everywhere()
         output_that_cannot_be_written()
     print("\n".join(faults) if faults else "every command kept its word")
