@@ -14,4 +14,8 @@ class Why {
   Q_DECLARE_TR_FUNCTIONS(Why)
 };
 
+class ChoiceWords {
+  Q_DECLARE_TR_FUNCTIONS(ChoiceWords)
+};
+
 }  // namespace grainwise::ui
