@@ -94,6 +94,11 @@ QAction* Actions::addChoice(QMenu* menu, QActionGroup* group, const QString& wor
 void Actions::addView(QMenu* menu) {
   shelf = add(menu, QStringLiteral("shelf"), tr("Shelf"), QKeySequence(Qt::Key_F2));
   part = add(menu, QStringLiteral("part"), tr("Part"), QKeySequence(Qt::Key_F3));
+  fixes = add(menu, QStringLiteral("fixes"), tr("Fixes"), QKeySequence(Qt::Key_F6));
+  tips = add(menu, QStringLiteral("tips"), tr("Tips"), QKeySequence(Qt::Key_F8));
+  pools = add(menu, QStringLiteral("pools"), tr("Pools"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_W));
+  wallet = add(menu, QStringLiteral("wallet"), tr("Pack a wallet…"),
+               QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P));
   menu->addSeparator();
   auto* schemes = new QActionGroup(this);
   const std::array<std::pair<Scheme, QString>, 4> names{{{Scheme::light, tr("Light")},

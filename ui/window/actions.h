@@ -42,6 +42,10 @@ class Actions : public QObject {
   QAction* remove;
   QAction* shelf;
   QAction* part;
+  QAction* tips;
+  QAction* fixes;
+  QAction* pools;
+  QAction* wallet;
   QAction* rod;
   QAction* water;
   QAction* rename;

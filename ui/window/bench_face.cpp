@@ -8,7 +8,10 @@
 
 #include "ui/charts/profile_chart.h"
 #include "ui/document/rig_document.h"
+#include "ui/panels/chooser_panel.h"
+#include "ui/panels/fixes_panel.h"
 #include "ui/panels/name_panel.h"
+#include "ui/panels/pools_panel.h"
 #include "ui/panels/problem_panel.h"
 #include "ui/panels/rod_panel.h"
 #include "ui/panels/tiles.h"
@@ -25,6 +28,9 @@ namespace grainwise::ui {
 namespace {
 const QString kShelf = QStringLiteral("shelf");
 const QString kPart = QStringLiteral("part");
+const QString kTips = QStringLiteral("tips");
+const QString kFixes = QStringLiteral("fixes");
+const QString kPools = QStringLiteral("pools");
 const QString kWhy = QStringLiteral("why");
 const QString kRod = QStringLiteral("rod");
 const QString kWater = QStringLiteral("water");
@@ -32,9 +38,9 @@ const QString kName = QStringLiteral("name");
 const QString kProblems = QStringLiteral("problems");
 }  // namespace
 
-BenchFace::BenchFace(Look* look, RigDocument* document, AnalysisFeed* feed, const Shelf& shelf,
-                     QWidget* parent)
-    : QWidget(parent), m_look(look), m_document(document), m_feed(feed) {
+BenchFace::BenchFace(Look* look, RigDocument* document, AnalysisFeed* feed, PoolBook* pools,
+                     const Shelf& shelf, QWidget* parent)
+    : QWidget(parent), m_look(look), m_document(document), m_feed(feed), m_pools(pools) {
   setAcceptDrops(true);
   m_ruler = new Ruler(this);
   m_strip = new StripView(look, document, feed, m_ruler, this);
@@ -73,6 +79,7 @@ void BenchFace::addPages(const Shelf& shelf) {
   m_problems = new ProblemPanel(m_look, m_drawer);
   m_drawer->addPage(kShelf, tr("Shelf"), m_shelf, Drawer::Stay::standing);
   m_drawer->addPage(kPart, tr("Part"), m_part, Drawer::Stay::standing);
+  addChoicePages(shelf);
   m_drawer->addPage(kWhy, tr("Why"), m_why, Drawer::Stay::passing);
   m_drawer->addPage(kRod, tr("Rod"), m_rod, Drawer::Stay::passing);
   m_drawer->addPage(kWater, tr("Water"), new WaterPanel(m_look, m_document, m_drawer),
@@ -80,6 +87,15 @@ void BenchFace::addPages(const Shelf& shelf) {
   m_drawer->addPage(kName, tr("Name and notes"), new NamePanel(m_look, m_document, m_drawer),
                     Drawer::Stay::passing);
   m_drawer->addPage(kProblems, tr("Problems"), m_problems, Drawer::Stay::passing);
+}
+
+void BenchFace::addChoicePages(const Shelf& shelf) {
+  m_chooser = new ChooserPanel(m_look, m_document, m_feed, m_pools, shelf, m_drawer);
+  m_fixes = new FixesPanel(m_look, m_document, m_feed, m_pools, shelf, m_drawer);
+  m_drawer->addPage(kTips, tr("Tips"), m_chooser, Drawer::Stay::standing);
+  m_drawer->addPage(kFixes, tr("Fixes"), m_fixes, Drawer::Stay::standing);
+  m_drawer->addPage(kPools, tr("Pools"), new PoolsPanel(m_look, m_document, m_pools, m_drawer),
+                    Drawer::Stay::passing);
 }
 
 void BenchFace::connectParts() {
@@ -100,6 +116,12 @@ void BenchFace::connectParts() {
 }
 
 void BenchFace::openShelf() { m_drawer->open(kShelf); }
+
+void BenchFace::openTips() { m_drawer->open(kTips); }
+
+void BenchFace::openFixes() { m_drawer->open(kFixes); }
+
+void BenchFace::openPools() { m_drawer->open(kPools); }
 
 void BenchFace::openPart() { m_drawer->open(kPart); }
 

@@ -11,8 +11,11 @@
 namespace grainwise::ui {
 
 class AnalysisFeed;
+class ChooserPanel;
 class Drawer;
+class FixesPanel;
 class PartEditor;
+class PoolBook;
 class ProblemPanel;
 class ProfileChart;
 class RigDocument;
@@ -28,13 +31,19 @@ class WhyPanel;
 class BenchFace : public QWidget {
   Q_OBJECT
  public:
-  BenchFace(Look* look, RigDocument* document, AnalysisFeed* feed, const Shelf& shelf,
-            QWidget* parent = nullptr);
+  BenchFace(Look* look, RigDocument* document, AnalysisFeed* feed, PoolBook* pools,
+            const Shelf& shelf, QWidget* parent = nullptr);
 
   [[nodiscard]] StripView* strip() const { return m_strip; }
   [[nodiscard]] Drawer* drawer() const { return m_drawer; }
 
+  [[nodiscard]] ChooserPanel* chooser() const { return m_chooser; }
+  [[nodiscard]] FixesPanel* fixes() const { return m_fixes; }
+
   void openShelf();
+  void openTips();
+  void openFixes();
+  void openPools();
   void openPart();
   void openRod(bool startFrom);
   void openWater();
@@ -51,11 +60,15 @@ class BenchFace : public QWidget {
  private:
   void layOut();
   void addPages(const Shelf& shelf);
+  void addChoicePages(const Shelf& shelf);
   void connectParts();
 
   Look* m_look;
   RigDocument* m_document;
   AnalysisFeed* m_feed;
+  PoolBook* m_pools;
+  ChooserPanel* m_chooser;
+  FixesPanel* m_fixes;
   Ruler* m_ruler;
   StripView* m_strip;
   ProfileChart* m_chart;

@@ -13,7 +13,11 @@
 #include <QScrollArea>
 #include <QVBoxLayout>
 
+#include "ui/document/pool_book.h"
 #include "ui/document/rig_document.h"
+#include "ui/panels/chooser_panel.h"
+#include "ui/panels/fixes_panel.h"
+#include "ui/panels/wallet_window.h"
 #include "ui/strip/strip_view.h"
 #include "ui/window/actions.h"
 #include "ui/window/bench_face.h"
@@ -50,12 +54,13 @@ QString droppedFile(const QMimeData* data) {
 
 }  // namespace
 
-MainWindow::MainWindow(const Shelf& shelf, QWidget* parent) : QMainWindow(parent) {
+MainWindow::MainWindow(const Shelf& shelf, QWidget* parent) : QMainWindow(parent), m_shelf(shelf) {
   setObjectName(QStringLiteral("workbench"));
   setAcceptDrops(true);
   m_settings.restore(m_look);
   m_document = new RigDocument(this);
   m_feed = new AnalysisFeed(m_document, this);
+  m_pools = new PoolBook(this);
   m_actions = new Actions(&m_look, m_document->undoStack(), this);
 
   auto* whole = new QWidget(this);
@@ -73,7 +78,7 @@ MainWindow::MainWindow(const Shelf& shelf, QWidget* parent) : QMainWindow(parent
   scroll->setFrameShape(QFrame::NoFrame);
   scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   scroll->setFocusPolicy(Qt::NoFocus);
-  m_bench = new BenchFace(&m_look, m_document, m_feed, shelf, scroll);
+  m_bench = new BenchFace(&m_look, m_document, m_feed, m_pools, shelf, scroll);
   scroll->setWidget(m_bench);
   column->addWidget(scroll, 1);
   setCentralWidget(whole);
@@ -122,6 +127,11 @@ void MainWindow::connectActions() {
   on(a.remove, [strip] { strip->removeSelected(); });
   on(a.shelf, [this] { m_bench->openShelf(); });
   on(a.part, [this] { m_bench->openPart(); });
+  on(a.tips, [this] { m_bench->openTips(); });
+  on(a.fixes, [this] { m_bench->openFixes(); });
+  on(a.pools, [this] { m_bench->openPools(); });
+  on(a.wallet, [this] { openWallet(); });
+  connect(m_pools, &PoolBook::notStored, m_bench->drawer(), &Drawer::say);
   on(a.rod, [this] { m_bench->openRod(false); });
   on(a.water, [this] { m_bench->openWater(); });
   on(a.rename, [this] { m_bench->openName(); });
@@ -251,6 +261,23 @@ void MainWindow::dropEvent(QDropEvent* event) {
     return;
   }
   if (mayLeave()) openFile(path);
+}
+
+void MainWindow::openWallet() {
+  if (m_wallet == nullptr) {
+    m_wallet = new WalletWindow(&m_look, m_document, m_pools, m_shelf, this);
+    connect(m_wallet, &WalletWindow::wasPacked, this, [this](const std::vector<std::size_t>& tips) {
+      m_bench->chooser()->setWallet(tips);
+      Shelf along;
+      for (const std::size_t tip : tips) along.parts.push_back(m_shelf.parts[tip]);
+      m_bench->fixes()->setWallet(along);
+    });
+  }
+  if (m_wallet->isVisible()) {
+    m_wallet->raise();
+    m_wallet->activateWindow();
+  }
+  m_wallet->show();
 }
 
 void MainWindow::about() {

@@ -14,8 +14,10 @@ namespace grainwise::ui {
 class Actions;
 class AnalysisFeed;
 class BenchFace;
+class PoolBook;
 class RigDocument;
 class TopBar;
+class WalletWindow;
 
 /// The window: one open rig, its face, its actions, its files.
 class MainWindow : public QMainWindow {
@@ -30,6 +32,7 @@ class MainWindow : public QMainWindow {
 
   [[nodiscard]] RigDocument* document() { return m_document; }
   [[nodiscard]] AnalysisFeed* feed() { return m_feed; }
+  [[nodiscard]] PoolBook* pools() { return m_pools; }
   [[nodiscard]] BenchFace* bench() { return m_bench; }
   [[nodiscard]] Actions* actionSet() { return m_actions; }
   [[nodiscard]] Look* look() { return &m_look; }
@@ -58,14 +61,18 @@ class MainWindow : public QMainWindow {
   /// Whether the open rig may be let go of.
   bool mayLeave();
   void about();
+  void openWallet();
 
   Settings m_settings;
   Look m_look;
   RigDocument* m_document;
   AnalysisFeed* m_feed;
+  PoolBook* m_pools;
   Actions* m_actions;
   TopBar* m_top;
   BenchFace* m_bench;
+  Shelf m_shelf;
+  WalletWindow* m_wallet = nullptr;  ///< made when first opened
 };
 
 }  // namespace grainwise::ui

@@ -12,8 +12,10 @@
 #include <cstdio>
 #include <memory>
 
+#include "core/io/pools_file.h"
 #include "core/io/rig_file.h"
 #include "core/io/shelf_file.h"
+#include "ui/document/pool_book.h"
 #include "ui/strip/strip_view.h"
 #include "ui/window/bench_face.h"
 #include "ui/window/main_window.h"
@@ -53,6 +55,30 @@ Shelf loadShelf() {
   return generic;
 }
 
+/// The user's own pools, or the sample river until there are any. A faulty own file is said on stderr
+/// and not written over.
+void loadPools(PoolBook& book) {
+  const QString file = QStringLiteral("my-pools.pools.json");
+  const QString own = QStandardPaths::locate(QStandardPaths::AppDataLocation, file);
+  if (!own.isEmpty()) {
+    const auto mine = ::grainwise::loadPools(own.toStdString());
+    if (mine) {
+      book.start(*mine);
+      book.setStore(own);
+      return;
+    }
+    for (const Problem& problem : mine.error()) {
+      std::fprintf(stderr, "%s\n", describe(problem).c_str());
+    }
+  }
+  if (const auto river = readPools(resourceText(":/sample-rigs/corrow.pools.json"))) {
+    book.start(*river);
+  }
+  if (!own.isEmpty()) return;
+  const QString folder = QStandardPaths::writableLocation(QStandardPaths::AppDataLocation);
+  if (!folder.isEmpty()) book.setStore(QDir(folder).filePath(file));
+}
+
 void openFirst(MainWindow& window, const QStringList& arguments) {
   if (arguments.size() > 1) {
     window.openFile(arguments[1]);
@@ -81,6 +107,7 @@ int runWorkbench(int argc, char** argv) {
   QApplication app(argc, argv);
   std::setlocale(LC_NUMERIC, "C");
   MainWindow window(loadShelf());
+  loadPools(*window.pools());
   openFirst(window, QApplication::arguments());
   const auto trace = Trace::ifWanted(window);
   window.show();

@@ -1,0 +1,99 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QAbstractListModel>
+#include <QListView>
+#include <QStyledItemDelegate>
+#include <memory>
+#include <vector>
+
+#include "core/choose/choose.h"
+#include "ui/theme/look.h"
+
+namespace grainwise::ui {
+
+/// One answer of the chooser with what it was asked.
+struct AnsweredChoice {
+  TipQuestion question;
+  Choice choice;
+};
+
+/// Which of the ranked tips are shown.
+struct ChoiceFilter {
+  bool sameStroke = false;
+  bool usableOnly = false;             ///< without the refused ones
+  enum class Kind { all, tips, coated } kind = Kind::all;
+  std::optional<std::vector<std::size_t>> wallet;  ///< shelf indices that are in the wallet
+  bool operator==(const ChoiceFilter&) const = default;
+};
+
+/// The ranked tips that pass the filter, in their order.
+class ChoiceList : public QAbstractListModel {
+  Q_OBJECT
+ public:
+  ChoiceList(Look* look, QObject* parent);
+
+  void setAnswer(std::shared_ptr<const AnsweredChoice> answer);
+  void setFilter(const ChoiceFilter& filter);
+  [[nodiscard]] const ChoiceFilter& filter() const { return m_filter; }
+  [[nodiscard]] const std::shared_ptr<const AnsweredChoice>& answer() const { return m_answer; }
+  [[nodiscard]] const TipChoice& choice(int row) const {
+    return m_answer->choice.ranked[m_rows[std::size_t(row)]];
+  }
+  /// The row that shows the ranked tip at that index; -1 when it is filtered away.
+  [[nodiscard]] int rowOf(std::size_t ranked) const;
+
+  [[nodiscard]] QString name(int row) const;
+  [[nodiscard]] QString sentence(int row) const;
+
+  [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
+  [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
+
+ private:
+  void fill();
+  [[nodiscard]] bool passes(const TipChoice& choice) const;
+
+  Look* m_look;
+  std::shared_ptr<const AnsweredChoice> m_answer;
+  ChoiceFilter m_filter;
+  std::vector<std::size_t> m_rows;
+};
+
+/// Paints a row: glyph, name, sentence; what is refused in grey.
+class ChoiceRow : public QStyledItemDelegate {
+  Q_OBJECT
+ public:
+  ChoiceRow(Look* look, const ChoiceList* list, QObject* parent)
+      : QStyledItemDelegate(parent), m_look(look), m_list(list) {}
+  void paint(QPainter* p, const QStyleOptionViewItem& option, const QModelIndex& index) const override;
+  [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override;
+
+ private:
+  Look* m_look;
+  const ChoiceList* m_list;
+};
+
+/// A list that tells when the pointer or the focus leaves it, and takes Enter itself.
+class PreviewList : public QListView {
+  Q_OBJECT
+ public:
+  explicit PreviewList(QWidget* parent = nullptr);
+
+ Q_SIGNALS:
+  /// Show what this row would do; -1: nothing any more.
+  void previewed(int row);
+  void taken(int row);
+
+ protected:
+  void currentChanged(const QModelIndex& current, const QModelIndex& previous) override;
+  void mouseMoveEvent(QMouseEvent* event) override;
+  void mouseDoubleClickEvent(QMouseEvent* event) override;
+  void leaveEvent(QEvent* event) override;
+  void focusOutEvent(QFocusEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
+
+ private:
+  int m_hovered = -1;
+};
+
+}  // namespace grainwise::ui

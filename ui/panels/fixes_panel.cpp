@@ -1,0 +1,168 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/panels/fixes_panel.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QStandardItemModel>
+#include <QVBoxLayout>
+
+#include "ui/document/pool_book.h"
+#include "ui/document/rig_document.h"
+#include "ui/panels/choice_list.h"
+#include "ui/text/choice_words.h"
+#include "ui/work/analysis_feed.h"
+
+namespace grainwise::ui {
+
+FixesPanel::FixesPanel(Look* look, RigDocument* document, AnalysisFeed* feed, PoolBook* pools,
+                       const Shelf& shelf, QWidget* parent)
+    : QWidget(parent), m_look(look), m_document(document), m_feed(feed), m_pools(pools),
+      m_shelf(shelf) {
+  setObjectName(QStringLiteral("fixesPanel"));
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(0, 4, 0, 4);
+  column->setSpacing(2);
+  m_message = new QLabel(this);
+  m_message->setObjectName(QStringLiteral("fixesMessage"));
+  m_message->setTextFormat(Qt::PlainText);
+  m_message->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+  column->addWidget(m_message);
+  auto* row = new QHBoxLayout;
+  row->setSpacing(24);
+  column->addLayout(row, 1);
+  m_now = addColumn("fixesNow", tr("From the wallet, now"), &Fixes::now);
+  m_later = addColumn("fixesLater", tr("At the bench, later"), &Fixes::later);
+  for (const Column* c : {&m_now, &m_later}) {
+    auto* side = new QVBoxLayout;
+    side->setSpacing(0);
+    side->addWidget(c->title);
+    side->addWidget(c->view, 1);
+    row->addLayout(side, 1);
+  }
+  connect(document, &RigDocument::rigChanged, this, &FixesPanel::ask);
+  connect(pools, &PoolBook::changed, this, [this] {
+    m_asked.reset();
+    ask();
+  });
+  connect(&m_runner, &HeavyRunner::finished, this, &FixesPanel::take);
+  connect(look, &Look::changed, this, &FixesPanel::applyLook);
+  applyLook();
+}
+
+FixesPanel::Column FixesPanel::addColumn(const char* name, const QString& title,
+                                         std::vector<Fix> Fixes::*list) {
+  Column c;
+  c.title = new QLabel(title, this);
+  c.view = new PreviewList(this);
+  c.view->setObjectName(QLatin1String(name));
+  c.view->setAccessibleName(title);
+  c.view->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);
+  c.view->setSpacing(1);
+  c.model = new QStandardItemModel(c.view);
+  c.view->setModel(c.model);
+  c.list = list;
+  connect(c.view, &PreviewList::previewed, this, [this, c](int row) { preview(c, row); });
+  connect(c.view, &PreviewList::taken, this, [this, c](int row) { make(c, row); });
+  return c;
+}
+
+QString FixesPanel::message() const { return m_message->text(); }
+
+void FixesPanel::setWallet(const Shelf& wallet) {
+  m_wallet = wallet.parts.empty() ? std::nullopt : std::optional(wallet);
+  m_asked.reset();
+  ask();
+}
+
+void FixesPanel::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  ask();
+}
+
+void FixesPanel::hideEvent(QHideEvent* event) {
+  QWidget::hideEvent(event);
+  m_document->setPreview(std::nullopt);
+}
+
+void FixesPanel::ask() {
+  if (!isVisible() || m_document->previewing()) return;
+  const Rig& rig = m_document->rig();
+  if (m_asked && *m_asked == rig) return;
+  m_asked = rig;
+  FixQuestion question{rig, m_shelf, m_wallet, m_pools->poolOf(rig), {}};
+  question.limits.bench = m_feed->conditions();
+  question.limits.bench.strokeReference.reset();
+  m_runner.start([question](const std::stop_token& stop, const HeavyRunner::Progress& tell)
+                     -> HeavyRunner::Result {
+    auto fixes = std::make_shared<Fixes>(fixesFor(question, stop, tell));
+    return fixes->stopped ? nullptr : fixes;
+  });
+}
+
+void FixesPanel::take(const std::shared_ptr<const void>& result) {
+  m_fixes = std::static_pointer_cast<const Fixes>(result);
+  fill();
+  Q_EMIT answered();
+}
+
+void FixesPanel::fill() {
+  if (!m_fixes) return;
+  if (!m_fixes->nothingWrong) {
+    m_message->setText(tr("Wrong: %1. One change, and what it repairs:").arg(readingList(m_fixes->faults)));
+  } else if (!m_fixes->watches.empty()) {
+    m_message->setText(
+        tr("Nothing is wrong. To be watched: %1.").arg(readingList(m_fixes->watches)));
+  } else {
+    m_message->setText(tr("Nothing is wrong, and nothing is to be watched."));
+  }
+  m_message->setToolTip(m_message->text());
+  fill(m_now);
+  fill(m_later);
+}
+
+void FixesPanel::fill(const Column& column) {
+  column.model->clear();
+  for (const Fix& fix : (*m_fixes).*column.list) {
+    auto* item = new QStandardItem(
+        tr("%1\n%2", "a change, what it repairs").arg(changeWords(fix.change, m_look->units()),
+                                                        fixWords(fix)));
+    item->setEditable(false);
+    column.model->appendRow(item);
+  }
+  const bool empty = column.model->rowCount() == 0;
+  if (!empty) return;
+  auto* none = new QStandardItem(m_fixes->nothingWrong ? tr("nothing to do")
+                                                       : tr("no single change mends it"));
+  none->setFlags(Qt::NoItemFlags);
+  column.model->appendRow(none);
+}
+
+void FixesPanel::preview(const Column& column, int row) {
+  const auto* list = m_fixes ? &((*m_fixes).*column.list) : nullptr;
+  if (list == nullptr || row < 0 || std::size_t(row) >= list->size()) {
+    m_document->setPreview(std::nullopt);
+    return;
+  }
+  m_document->setPreview((*list)[std::size_t(row)].after);
+}
+
+void FixesPanel::make(const Column& column, int row) {
+  const auto& list = (*m_fixes).*column.list;
+  if (row < 0 || std::size_t(row) >= list.size()) return;
+  const Fix fix = list[std::size_t(row)];  // the list goes when the rig changes
+  m_document->apply(changeStep(fix.change), fix.after);
+}
+
+void FixesPanel::applyLook() {
+  m_message->setFont(m_look->font(15));
+  QPalette p = m_look->palette();
+  p.setColor(QPalette::Base, m_look->colours().band);
+  for (const Column* c : {&m_now, &m_later}) {
+    c->title->setFont(m_look->font(15, true));
+    c->view->setFont(m_look->font(14));
+    c->view->setPalette(p);
+  }
+  fill();
+}
+
+}  // namespace grainwise::ui

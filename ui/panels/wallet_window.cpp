@@ -1,0 +1,411 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/panels/wallet_window.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QFileDialog>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QListWidget>
+#include <QPainter>
+#include <QProgressBar>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QSpinBox>
+#include <QTableView>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "core/io/rig_file.h"
+#include "ui/document/pool_book.h"
+#include "ui/document/rig_document.h"
+#include "ui/panels/wallet_card.h"
+#include "ui/text/choice_words.h"
+#include "ui/text/words.h"
+
+namespace grainwise::ui {
+namespace {
+
+constexpr int kTripWidth = 300;
+constexpr int kCellWidth = 92;
+constexpr int kMostTips = 40;
+constexpr auto kRigFilter = QT_TRANSLATE_NOOP("WalletWindow", "Rigs (*.rig.json);;All files (*)");
+
+void drop(std::vector<std::size_t>& list, std::size_t value) { std::erase(list, value); }
+
+}  // namespace
+
+WalletWindow::WalletWindow(Look* look, RigDocument* document, PoolBook* pools, const Shelf& shelf,
+                           QWidget* parent)
+    : QWidget(parent, Qt::Window), m_look(look), m_document(document), m_pools(pools),
+      m_shelf(shelf) {
+  setObjectName(QStringLiteral("walletWindow"));
+  setWindowTitle(tr("Wallet - Grainwise"));
+  m_model = new WalletGridModel(look, this);
+  askRigPaths = [this] {
+    return QFileDialog::getOpenFileNames(this, tr("Rigs for the trip"), QString(), tr(kRigFilter));
+  };
+  askCardPath = [this] {
+    return QFileDialog::getSaveFileName(this, tr("Save the card"), QStringLiteral("wallet.pdf"),
+                                        tr("PDF (*.pdf)"));
+  };
+  auto* row = new QHBoxLayout(this);
+  row->setSpacing(16);
+  row->addWidget(makeTrip());
+  row->addWidget(makeAnswer(), 1);
+  connect(document, &RigDocument::rigChanged, this, &WalletWindow::takeOpenRig);
+  connect(pools, &PoolBook::changed, this, [this] {
+    fillPools();
+    pack();
+  });
+  connect(&m_runner, &HeavyRunner::finished, this, &WalletWindow::take);
+  connect(&m_runner, &HeavyRunner::progress, this,
+          [this](double share) {
+            m_progress->show();
+            m_progress->setValue(int(share * 100));
+          });
+  connect(look, &Look::changed, this, &WalletWindow::applyLook);
+  resize(m_look->px(1180), m_look->px(660));
+  applyLook();
+  fillPools();
+  fillSides();
+}
+
+QPushButton* WalletWindow::addButton(const char* name, const QString& words,
+                                     std::function<void()> what) {
+  auto* button = new QPushButton(words, this);
+  button->setObjectName(QLatin1String(name));
+  connect(button, &QPushButton::clicked, this, [what = std::move(what)] { what(); });
+  m_buttons.append(button);
+  return button;
+}
+
+QWidget* WalletWindow::makeTrip() {
+  auto* side = new QWidget(this);
+  side->setObjectName(QStringLiteral("walletTrip"));
+  auto* column = new QVBoxLayout(side);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(4);
+  const auto heading = [&](const QString& words) {
+    auto* label = new QLabel(words, side);
+    m_headings.append(label);
+    column->addWidget(label);
+  };
+  const auto list = [&](const char* name, const QString& words) {
+    auto* widget = new QListWidget(side);
+    widget->setObjectName(QLatin1String(name));
+    widget->setAccessibleName(words);
+    column->addWidget(widget, 1);
+    return widget;
+  };
+  heading(tr("Rigs and their flies"));
+  m_rigList = list("walletRigs", tr("Rigs of the trip"));
+  auto* rigButtons = new QHBoxLayout;
+  rigButtons->addWidget(addButton("walletAddRigs", tr("Add rigs…"), [this] { addRigFiles(); }));
+  rigButtons->addWidget(addButton("walletRemoveRig", tr("Remove"), [this] {
+    const int at = m_rigList->currentRow();
+    if (at <= 0 || std::size_t(at) >= m_rigs.size()) return;  // the open rig stays
+    m_rigs.erase(m_rigs.begin() + at);
+    fillRigs();
+    pack();
+  }));
+  column->addLayout(rigButtons);
+  heading(tr("Pools"));
+  m_poolList = list("walletPools", tr("Pools of the trip"));
+  connect(m_poolList, &QListWidget::itemChanged, this, [this] {
+    if (!m_filling) pack();
+  });
+  auto* limits = new QHBoxLayout;
+  auto* mostLabel = new QLabel(tr("Tips at most"), side);
+  m_headings.append(mostLabel);
+  m_most = new QSpinBox(side);
+  m_most->setObjectName(QStringLiteral("walletMost"));
+  m_most->setRange(0, kMostTips);
+  m_most->setSpecialValueText(tr("any"));
+  mostLabel->setBuddy(m_most);
+  limits->addWidget(mostLabel);
+  limits->addWidget(m_most);
+  m_oneLength = new QCheckBox(tr("one length"), side);
+  m_oneLength->setObjectName(QStringLiteral("walletOneLength"));
+  m_oneLength->setToolTip(tr("Tips of one length only, so that the stroke stays"));
+  limits->addWidget(m_oneLength);
+  limits->addStretch(1);
+  column->addLayout(limits);
+  connect(m_most, &QSpinBox::valueChanged, this, [this] { pack(); });
+  connect(m_oneLength, &QCheckBox::toggled, this, [this] { pack(); });
+  heading(tr("Kept and left out (Enter takes it back)"));
+  m_sides = list("walletSides", tr("Tips that are kept or left out"));
+  connect(m_sides, &QListWidget::itemActivated, this, [this](QListWidgetItem* item) {
+    const auto index = std::size_t(item->data(Qt::UserRole).toULongLong());
+    drop(m_keep, index);
+    drop(m_leaveOut, index);
+    fillSides();
+    pack();
+  });
+  m_keepMore = new QComboBox(side);
+  m_keepMore->setObjectName(QStringLiteral("walletKeepMore"));
+  m_keepMore->setAccessibleName(tr("Take along in any case"));
+  m_keepMore->addItem(tr("take along in any case…"));
+  for (std::size_t i = 0; i < m_shelf.parts.size(); ++i) {
+    if (!isTipOrCoated(m_shelf.parts[i])) continue;
+    m_keepMore->addItem(partWords(m_shelf.parts[i], m_look->units()), qulonglong(i));
+  }
+  connect(m_keepMore, &QComboBox::activated, this, [this](int item) {
+    if (item > 0) keep(std::size_t(m_keepMore->itemData(item).toULongLong()));
+    m_keepMore->setCurrentIndex(0);
+  });
+  column->addWidget(m_keepMore);
+  return side;
+}
+
+QWidget* WalletWindow::makeAnswer() {
+  auto* side = new QWidget(this);
+  auto* column = new QVBoxLayout(side);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(6);
+  m_title = new QLabel(side);
+  m_title->setObjectName(QStringLiteral("walletTitle"));
+  m_title->setTextFormat(Qt::PlainText);
+  m_title->setWordWrap(true);
+  column->addWidget(m_title);
+  m_progress = new QProgressBar(side);
+  m_progress->setObjectName(QStringLiteral("walletProgress"));
+  m_progress->setTextVisible(false);
+  m_progress->setMaximumHeight(6);
+  column->addWidget(m_progress);
+  m_table = new QTableView(side);
+  m_table->setObjectName(QStringLiteral("walletGrid"));
+  m_table->setAccessibleName(tr("Tips against pools and flies"));
+  m_table->setModel(m_model);
+  m_table->setItemDelegate(new WalletCellPainter(m_look, m_model, this));
+  m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
+  m_table->setSelectionMode(QAbstractItemView::SingleSelection);
+  m_table->setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
+  column->addWidget(m_table, 3);
+  m_uncovered = new QLabel;
+  m_uncovered->setObjectName(QStringLiteral("walletUncovered"));
+  m_uncovered->setTextFormat(Qt::PlainText);
+  m_uncovered->setWordWrap(true);
+  m_uncovered->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+  auto* scroll = new QScrollArea(side);
+  scroll->setWidgetResizable(true);
+  scroll->setFrameShape(QFrame::NoFrame);
+  scroll->setWidget(m_uncovered);
+  column->addWidget(scroll, 1);
+  auto* buttons = new QHBoxLayout;
+  const auto onTip = [this](void (WalletWindow::*what)(std::size_t)) {
+    return [this, what] {
+      if (const auto tip = selectedTip()) (this->*what)(*tip);
+    };
+  };
+  buttons->addWidget(addButton("walletKeep", tr("Keep"), onTip(&WalletWindow::keep)));
+  buttons->addWidget(addButton("walletLeaveOut", tr("Leave out"), onTip(&WalletWindow::leaveOut)));
+  buttons->addStretch(1);
+  buttons->addWidget(addButton("walletCard", tr("Card as PDF…"), [this] { saveCard(); }));
+  buttons->addWidget(addButton("walletClose", tr("Close"), [this] { close(); }));
+  column->addLayout(buttons);
+  return side;
+}
+
+void WalletWindow::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  takeOpenRig();
+}
+
+void WalletWindow::takeOpenRig() {
+  if (!isVisible() || m_document->previewing()) return;
+  if (m_rigs.empty()) {
+    m_rigs.push_back(m_document->rig());
+  } else if (m_rigs.front() == m_document->rig() && m_packed) {
+    return;
+  } else {
+    m_rigs.front() = m_document->rig();
+  }
+  fillRigs();
+  pack();
+}
+
+void WalletWindow::addRig(const Rig& rig) {
+  if (m_rigs.empty()) m_rigs.push_back(m_document->rig());
+  m_rigs.push_back(rig);
+  fillRigs();
+  pack();
+}
+
+void WalletWindow::addRigFiles() {
+  QStringList faulty;
+  const QStringList paths = askRigPaths();
+  for (const QString& path : paths) {
+    const auto rig = loadRig(path.toStdString());
+    if (rig) {
+      addRig(*rig);
+    } else {
+      faulty << QString::fromStdString(describe(rig.error().front()));
+    }
+  }
+  if (!faulty.isEmpty()) m_uncovered->setText(faulty.join(QLatin1Char('\n')));
+}
+
+void WalletWindow::fillRigs() {
+  m_rigList->clear();
+  for (const Rig& rig : m_rigs) {
+    const auto fly = rig.flyIndex();
+    const QString what =
+        fly ? partWords(rig.parts[*fly], m_look->units()) : tr("no fly yet: left out");
+    m_rigList->addItem(
+        tr("%1: %2", "rig: fly").arg(QString::fromStdString(rig.name), what));
+  }
+}
+
+void WalletWindow::fillPools() {
+  m_filling = true;
+  QStringList off;
+  for (int i = 0; i < m_poolList->count(); ++i) {
+    if (m_poolList->item(i)->checkState() == Qt::Unchecked) off << m_poolList->item(i)->text();
+  }
+  m_poolList->clear();
+  const QStringList names = m_pools->names();
+  for (const QString& name : names) {
+    auto* item = new QListWidgetItem(name, m_poolList);
+    item->setFlags(item->flags() | Qt::ItemIsUserCheckable);
+    item->setCheckState(off.contains(name) ? Qt::Unchecked : Qt::Checked);
+  }
+  m_filling = false;
+}
+
+void WalletWindow::fillSides() {
+  m_sides->clear();
+  const auto add = [&](const std::vector<std::size_t>& list, const QString& words) {
+    for (const std::size_t i : list) {
+      auto* item = new QListWidgetItem(words.arg(partWords(m_shelf.parts[i], m_look->units())), m_sides);
+      item->setData(Qt::UserRole, qulonglong(i));
+    }
+  };
+  add(m_keep, tr("kept: %1"));
+  add(m_leaveOut, tr("left out: %1"));
+}
+
+void WalletWindow::keep(std::size_t shelfIndex) {
+  drop(m_leaveOut, shelfIndex);
+  drop(m_keep, shelfIndex);
+  m_keep.push_back(shelfIndex);
+  fillSides();
+  pack();
+}
+
+void WalletWindow::leaveOut(std::size_t shelfIndex) {
+  drop(m_keep, shelfIndex);
+  drop(m_leaveOut, shelfIndex);
+  m_leaveOut.push_back(shelfIndex);
+  fillSides();
+  pack();
+}
+
+std::optional<std::size_t> WalletWindow::selectedTip() const {
+  const QModelIndex index = m_table->currentIndex();
+  if (!index.isValid() || !m_packed) return std::nullopt;
+  return m_packed->wallet.tips[std::size_t(index.row())];
+}
+
+WalletQuestion WalletWindow::question() const {
+  WalletQuestion q;
+  q.rigs = m_rigs;
+  q.shelf = m_shelf;
+  const auto& all = m_pools->pools().pools;
+  for (int i = 0; i < m_poolList->count() && std::size_t(i) < all.size(); ++i) {
+    if (m_poolList->item(i)->checkState() == Qt::Checked) q.pools.pools.push_back(all[std::size_t(i)]);
+  }
+  if (m_most->value() > 0) q.most = std::size_t(m_most->value());
+  q.oneLength = m_oneLength->isChecked();
+  q.keep = m_keep;
+  q.leaveOut = m_leaveOut;
+  return q;
+}
+
+void WalletWindow::pack() {
+  if (m_rigs.empty()) return;
+  const WalletQuestion q = question();
+  // What was computed of tips, pools and flies serves every change of the limits.
+  std::shared_ptr<const WalletGrid> grid;
+  if (m_packed && m_packed->question.rigs == q.rigs && m_packed->question.pools == q.pools) {
+    grid = m_packed->grid;
+  }
+  m_runner.start([q, grid](const std::stop_token& stop, const HeavyRunner::Progress& tell)
+                     -> HeavyRunner::Result {
+    auto result = std::make_shared<PackedWallet>();
+    result->question = q;
+    result->grid = grid ? grid : std::make_shared<const WalletGrid>(walletGrid(q, stop, tell));
+    result->wallet = grainwise::pack(q, *result->grid, stop);
+    return result->wallet.stopped ? nullptr : result;
+  });
+}
+
+void WalletWindow::take(const std::shared_ptr<const void>& result) {
+  m_packed = std::static_pointer_cast<const PackedWallet>(result);
+  m_model->setPacked(m_packed);
+  m_progress->hide();
+  const DisplayUnits units = m_look->units();
+  const Wallet& wallet = m_packed->wallet;
+  QString title = wallet.tips.size() == 1 ? tr("1 tip for the trip")
+                                          : tr("%1 tips for the trip").arg(wallet.tips.size());
+  if (wallet.proven) title += tr("; fewer will not do");
+  if (wallet.spares.size() == 1) title += tr("; take a spare of it");
+  if (wallet.spares.size() == 2) {
+    title += tr("; take a spare of %1 and of %2").arg(wallet.spares[0] + 1).arg(wallet.spares[1] + 1);
+  }
+  m_title->setText(title + QLatin1Char('.'));
+  QStringList lines;
+  if (m_packed->question.pools.pools.empty()) lines << tr("No pool is chosen: tick the pools of the trip.");
+  if (wallet.uses.empty() && lines.isEmpty()) {
+    lines << tr("No rig of the trip has a head and a fly of known mass: complete one first.");
+  }
+  for (const WalletUse& use : wallet.uses) {
+    if (use.served) continue;
+    const Rig& rig = m_packed->question.rigs[use.rig];
+    lines << tr("Nothing for %1, %2: %3", "pool, fly: why")
+                 .arg(QString::fromStdString(m_packed->question.pools.pools[use.pool].name),
+                      partWords(rig.parts[*rig.flyIndex()], units),
+                      uncoveredWords(use, m_shelf, *m_packed->grid, units));
+  }
+  if (lines.isEmpty()) lines << tr("Every pool and fly has a tip, or needs none.");
+  lines << tr("Depths are estimates, no guide to wading. Local rules on weighted lines and flies decide.");
+  m_uncovered->setText(lines.join(QLatin1Char('\n')));
+  Q_EMIT wasPacked(wallet.tips);
+}
+
+void WalletWindow::saveCard() {
+  if (!m_packed) return;
+  const QString path = askCardPath();
+  if (path.isEmpty()) return;
+  QString why;
+  const bool good = writeWalletCard(path, *m_packed, m_look->units(), &why);
+  m_title->setText(good ? tr("The card is in %1.").arg(path) : tr("The card was not written: %1").arg(why));
+}
+
+void WalletWindow::paintEvent(QPaintEvent*) {
+  QPainter(this).fillRect(rect(), m_look->colours().paper);
+}
+
+void WalletWindow::applyLook() {
+  findChild<QWidget*>(QStringLiteral("walletTrip"))->setFixedWidth(m_look->px(kTripWidth));
+  setPalette(m_look->palette());
+  m_title->setFont(m_look->font(20));
+  m_uncovered->setFont(m_look->font(14));
+  for (QLabel* label : m_headings) label->setFont(m_look->font(14, true));
+  for (QWidget* w : {static_cast<QWidget*>(m_rigList), static_cast<QWidget*>(m_poolList),
+                     static_cast<QWidget*>(m_sides), static_cast<QWidget*>(m_most),
+                     static_cast<QWidget*>(m_oneLength), static_cast<QWidget*>(m_keepMore),
+                     static_cast<QWidget*>(m_table)}) {
+    w->setFont(m_look->font(14));
+  }
+  for (QPushButton* button : m_buttons) {
+    button->setFont(m_look->font(15));
+    button->setMinimumHeight(m_look->px(36));
+  }
+  m_table->horizontalHeader()->setDefaultSectionSize(m_look->px(kCellWidth));
+  m_table->verticalHeader()->setDefaultSectionSize(m_look->px(34));
+  fillRigs();
+}
+
+}  // namespace grainwise::ui

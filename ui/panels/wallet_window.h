@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QWidget>
+#include <functional>
+#include <memory>
+
+#include "ui/panels/wallet_grid_model.h"
+#include "ui/work/heavy_runner.h"
+
+class QCheckBox;
+class QComboBox;
+class QLabel;
+class QListWidget;
+class QProgressBar;
+class QPushButton;
+class QSpinBox;
+class QTableView;
+
+namespace grainwise::ui {
+
+class PoolBook;
+class RigDocument;
+
+/// The wallet: the trip goes in (rigs with their flies, pools, limits), the fewest tips come out, with
+/// what each does in every pool for every fly, what has nothing and why, and a card to print. A tip
+/// can be kept or left out; the rest is packed anew around it. Computed by a worker.
+class WalletWindow : public QWidget {
+  Q_OBJECT
+ public:
+  WalletWindow(Look* look, RigDocument* document, PoolBook* pools, const Shelf& shelf,
+               QWidget* parent = nullptr);
+
+  /// Rig files for the trip and the card's file, unless a test answers.
+  std::function<QStringList()> askRigPaths;
+  std::function<QString()> askCardPath;
+
+  void addRig(const Rig& rig);
+  void keep(std::size_t shelfIndex);
+  void leaveOut(std::size_t shelfIndex);
+  [[nodiscard]] const PackedWallet* packed() const { return m_packed.get(); }
+  [[nodiscard]] bool busy() const { return m_runner.busy(); }
+
+ Q_SIGNALS:
+  /// The shelf indices of the tips that were packed.
+  void wasPacked(const std::vector<std::size_t>& tips);
+
+ protected:
+  void showEvent(QShowEvent* event) override;
+  void paintEvent(QPaintEvent* event) override;
+
+ private:
+  QWidget* makeTrip();
+  QWidget* makeAnswer();
+  QPushButton* addButton(const char* name, const QString& words, std::function<void()> what);
+  void addRigFiles();
+  void saveCard();
+  void takeOpenRig();
+  void fillRigs();
+  void fillPools();
+  void fillSides();
+  void pack();
+  void take(const std::shared_ptr<const void>& result);
+  [[nodiscard]] WalletQuestion question() const;
+  [[nodiscard]] std::optional<std::size_t> selectedTip() const;
+  void applyLook();
+
+  Look* m_look;
+  RigDocument* m_document;
+  PoolBook* m_pools;
+  Shelf m_shelf;
+  HeavyRunner m_runner;
+  std::vector<Rig> m_rigs;  ///< the first is the open one
+  std::vector<std::size_t> m_keep;
+  std::vector<std::size_t> m_leaveOut;
+  std::shared_ptr<const PackedWallet> m_packed;
+  WalletGridModel* m_model;
+  QListWidget* m_rigList;
+  QListWidget* m_poolList;
+  QListWidget* m_sides;
+  QSpinBox* m_most;
+  QCheckBox* m_oneLength;
+  QComboBox* m_keepMore;
+  QTableView* m_table;
+  QLabel* m_title;
+  QLabel* m_uncovered;
+  QProgressBar* m_progress;
+  QList<QPushButton*> m_buttons;
+  QList<QLabel*> m_headings;
+  bool m_filling = false;
+};
+
+}  // namespace grainwise::ui
