@@ -257,6 +257,10 @@ void ChooserPanel::fitFamily() {
     room -= widget->sizeHint().width() + m_familyRow->spacing();
     full = full || room < 0;
     widget->setVisible(!full);
+    // A caption without the first button behind it says nothing.
+    if (full && i > 0 && qobject_cast<QLabel*>(m_familyRow->itemAt(i - 1)->widget()) != nullptr) {
+      m_familyRow->itemAt(i - 1)->widget()->hide();
+    }
   }
 }
 

@@ -14,7 +14,8 @@ namespace grainwise::ui {
 namespace {
 constexpr double kMostDrive = 3.0;  ///< beyond it more says nothing
 constexpr int kDot = 7;
-constexpr int kNamed = 2;      ///< besides the one that is on and the marked one
+constexpr int kGroundAlpha = 200;
+constexpr int kNamed = 1;      ///< besides the one that is on and the marked one
 constexpr double kNear = 14.0;  ///< of a click to its dot
 }  // namespace
 
@@ -96,8 +97,10 @@ void DepthMap::paintDots(QPainter& p) const {
   for (int row = m_list->rowCount() - 1; row >= 0; --row) {
     const auto at = dotOf(row);
     if (!at) continue;
-    p.setOpacity(m_list->choice(row).standing == Standing::rejected ? 0.35 : 1.0);
-    paintGlyph(p, QRectF(at->x() - size / 2, at->y() - size / 2, size, size),
+    const bool refused = m_list->choice(row).standing == Standing::rejected;
+    p.setOpacity(refused ? 0.2 : 1.0);
+    const double side = refused ? size * 0.7 : size;
+    paintGlyph(p, QRectF(at->x() - side / 2, at->y() - side / 2, side, side),
                glyphOf(gradeOf(m_list->choice(row).standing)), c);
   }
   p.setOpacity(1.0);
@@ -109,39 +112,53 @@ void DepthMap::paintDots(QPainter& p) const {
   }
 }
 
+/// The name of a row over its dot, or under it, wherever no other name stands.
+void DepthMap::paintName(QPainter& p, int row, QList<QRectF>& taken) const {
+  const auto at = dotOf(row);
+  if (!at) return;
+  const QRectF box = plot();
+  const QFontMetrics metrics = p.fontMetrics();
+  const auto& shelf = m_list->answer()->question.shelf;
+  const TipChoice& tip = m_list->choice(row);
+  const QString full =
+      tip.shelf ? partCaption(shelf.parts[*tip.shelf], m_look->units()) : m_list->name(row);
+  const QString words = metrics.elidedText(full, Qt::ElideRight, int(box.width()) - 4);
+  QRectF text(0, 0, metrics.horizontalAdvance(words) + 4, metrics.height());
+  text.moveCenter(*at);
+  text.moveLeft(std::clamp(text.left(), box.left(), std::max(box.left(), box.right() - text.width())));
+  for (const bool above : {true, false}) {
+    const double gap = m_look->px(kDot);
+    if (above) {
+      text.moveBottom(at->y() - gap);
+    } else {
+      text.moveTop(at->y() + gap);
+    }
+    const auto meets = [&](const QRectF& other) { return other.intersects(text); };
+    if (text.top() < box.top() || text.bottom() > box.bottom()) continue;
+    if (std::any_of(taken.begin(), taken.end(), meets)) continue;
+    taken.append(text);
+    QColor ground = m_look->colours().card;
+    ground.setAlpha(kGroundAlpha);
+    p.fillRect(text, ground);
+    p.setPen(m_look->colours().ink);
+    p.drawText(text, Qt::AlignCenter, words);
+    return;
+  }
+}
+
 void DepthMap::paintNames(QPainter& p) const {
-  const Colours& c = m_look->colours();
   p.setFont(m_look->font(14));
   QList<QRectF> taken;
-  int named = 0;
-  const auto name = [&](int row) {
-    const auto at = dotOf(row);
-    if (!at) return;
-    const QString words = m_list->name(row);
-    const QRectF box = plot();
-    const double wide = std::min(double(p.fontMetrics().horizontalAdvance(words)) + 2, box.width());
-    QRectF text(at->x() + m_look->px(9), at->y() - p.fontMetrics().height() / 2.0, wide,
-                p.fontMetrics().height());
-    if (text.right() > box.right()) text.moveRight(at->x() - m_look->px(9));
-    if (text.left() < box.left()) text.moveLeft(box.left());
-    if (text.top() < box.top()) text.moveTop(box.top());
-    if (text.bottom() > box.bottom()) text.moveBottom(box.bottom());
-    for (const QRectF& other : taken) {
-      if (other.intersects(text)) return;
-    }
-    taken.append(text);
-    p.setPen(c.ink);
-    p.drawText(text, Qt::AlignVCenter | Qt::AlignLeft,
-               p.fontMetrics().elidedText(words, Qt::ElideRight, int(text.width())));
-    ++named;
+  if (m_marked >= 0 && m_marked < m_list->rowCount()) paintName(p, m_marked, taken);
+  const auto usable = [&](int row) {
+    return row != m_marked && m_list->choice(row).standing != Standing::rejected;
   };
-  if (m_marked >= 0 && m_marked < m_list->rowCount()) name(m_marked);
   for (int row = 0; row < m_list->rowCount(); ++row) {
-    if (m_list->choice(row).asItStands) name(row);
+    if (row != m_marked && m_list->choice(row).asItStands) paintName(p, row, taken);
   }
-  const int sofar = named;
-  for (int row = 0; row < m_list->rowCount() && named < sofar + kNamed; ++row) {
-    if (m_list->choice(row).standing != Standing::rejected && row != m_marked) name(row);
+  const auto before = taken.size();
+  for (int row = 0; row < m_list->rowCount() && taken.size() < before + kNamed; ++row) {
+    if (usable(row) && !m_list->choice(row).asItStands) paintName(p, row, taken);
   }
 }
 

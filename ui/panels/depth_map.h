@@ -33,6 +33,7 @@ class DepthMap : public QWidget {
   [[nodiscard]] double deepest_ft() const;
   void paintAxes(QPainter& p) const;
   void paintDots(QPainter& p) const;
+  void paintName(QPainter& p, int row, QList<QRectF>& taken) const;
   void paintNames(QPainter& p) const;
 
   Look* m_look;
