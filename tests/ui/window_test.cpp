@@ -18,9 +18,9 @@
 #include "core/io/shelf_file.h"
 #include "tests/support/ui_support.h"
 #include "ui/document/rig_document.h"
+#include "ui/panels/drawer.h"
 #include "ui/window/actions.h"
 #include "ui/window/bench_face.h"
-#include "ui/window/drawer.h"
 #include "ui/window/main_window.h"
 #include "ui/work/analysis_feed.h"
 

@@ -4,7 +4,7 @@
 #include <QAction>
 #include <QActionGroup>
 #include <QMenu>
-#include <QUndoStack>
+#include <QUndoGroup>
 #include <QWidget>
 #include <array>
 
@@ -15,14 +15,16 @@ namespace {
 constexpr double kTypeStep = 0.1;
 }
 
-Actions::Actions(Look* look, QUndoStack* stack, QWidget* window)
+Actions::Actions(Look* look, QUndoGroup* stacks, QWidget* window)
     : QObject(window), m_look(look), m_window(window) {
   m_menu = new QMenu(tr("Menu"), window);
   m_units = new QMenu(tr("Units"), window);
   m_recent = new QMenu(tr("Open recent"), window);
   addFile(m_menu->addMenu(tr("&File")));
-  addEdit(m_menu->addMenu(tr("&Edit")), stack);
-  addView(m_menu->addMenu(tr("&View")));
+  addEdit(m_menu->addMenu(tr("&Edit")), stacks);
+  m_faces = new QActionGroup(this);
+  m_view = m_menu->addMenu(tr("&View"));
+  addView(m_view);
   addUnits();
   m_menu->addMenu(m_units);
   about = add(m_menu, QStringLiteral("about"), tr("About Grainwise"), QKeySequence(Qt::Key_F1));
@@ -53,7 +55,19 @@ void Actions::addFile(QMenu* menu) {
                QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S));
 }
 
-void Actions::addEdit(QMenu* menu, QUndoStack* stack) {
+QAction* Actions::addFace(const QString& key, const QString& words) {
+  auto* action = new QAction(words, this);
+  action->setObjectName(QStringLiteral("face_") + key);
+  action->setShortcut(QKeySequence(QStringLiteral("Ctrl+%1").arg(m_faces->actions().size() + 1)));
+  action->setCheckable(true);
+  m_faces->addAction(action);
+  m_view->insertAction(m_firstOfView, action);
+  m_window->addAction(action);
+  m_all.append(action);
+  return action;
+}
+
+void Actions::addEdit(QMenu* menu, QUndoGroup* stacks) {
   const auto adopt = [&](QAction* action, const char* name, const QKeySequence& key) {
     action->setObjectName(QLatin1String(name));
     action->setShortcut(key);
@@ -62,8 +76,8 @@ void Actions::addEdit(QMenu* menu, QUndoStack* stack) {
     m_all.append(action);
     return action;
   };
-  undo = adopt(stack->createUndoAction(this, tr("Undo")), "undo", QKeySequence::Undo);
-  redo = adopt(stack->createRedoAction(this, tr("Redo")), "redo",
+  undo = adopt(stacks->createUndoAction(this, tr("Undo")), "undo", QKeySequence::Undo);
+  redo = adopt(stacks->createRedoAction(this, tr("Redo")), "redo",
                QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z));
   menu->addSeparator();
   // Enter, Alt+Left, Alt+Right, Delete and Ctrl+D belong to the line: it has the focus then, and in
@@ -92,6 +106,7 @@ QAction* Actions::addChoice(QMenu* menu, QActionGroup* group, const QString& wor
 }
 
 void Actions::addView(QMenu* menu) {
+  m_firstOfView = menu->addSeparator();
   shelf = add(menu, QStringLiteral("shelf"), tr("Shelf"), QKeySequence(Qt::Key_F2));
   part = add(menu, QStringLiteral("part"), tr("Part"), QKeySequence(Qt::Key_F3));
   fixes = add(menu, QStringLiteral("fixes"), tr("Fixes"), QKeySequence(Qt::Key_F6));

@@ -8,7 +8,7 @@
 class QAction;
 class QActionGroup;
 class QMenu;
-class QUndoStack;
+class QUndoGroup;
 class QWidget;
 
 namespace grainwise::ui {
@@ -20,7 +20,10 @@ class Look;
 class Actions : public QObject {
   Q_OBJECT
  public:
-  Actions(Look* look, QUndoStack* undo, QWidget* window);
+  Actions(Look* look, QUndoGroup* undo, QWidget* window);
+
+  /// The action that shows a face: the next of Ctrl+1, Ctrl+2...
+  QAction* addFace(const QString& key, const QString& words);
 
   [[nodiscard]] QMenu* menu() const { return m_menu; }
   [[nodiscard]] QMenu* unitsMenu() const { return m_units; }
@@ -56,7 +59,7 @@ class Actions : public QObject {
  private:
   QAction* add(QMenu* menu, const QString& name, const QString& words, const QKeySequence& key = {});
   void addFile(QMenu* menu);
-  void addEdit(QMenu* menu, QUndoStack* stack);
+  void addEdit(QMenu* menu, QUndoGroup* stacks);
   void addView(QMenu* menu);
   void addUnits();
   QAction* addChoice(QMenu* menu, QActionGroup* group, const QString& words, bool checked);
@@ -66,6 +69,9 @@ class Actions : public QObject {
   QMenu* m_menu;
   QMenu* m_units;
   QMenu* m_recent;
+  QMenu* m_view;
+  QActionGroup* m_faces;
+  QAction* m_firstOfView;
   QList<QAction*> m_all;
 };
 

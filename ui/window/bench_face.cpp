@@ -9,6 +9,7 @@
 #include "ui/charts/profile_chart.h"
 #include "ui/document/rig_document.h"
 #include "ui/panels/chooser_panel.h"
+#include "ui/panels/drawer.h"
 #include "ui/panels/fixes_panel.h"
 #include "ui/panels/name_panel.h"
 #include "ui/panels/pools_panel.h"
@@ -21,7 +22,6 @@
 #include "ui/strip/ruler.h"
 #include "ui/strip/shelf_view.h"
 #include "ui/strip/strip_view.h"
-#include "ui/window/drawer.h"
 #include "ui/work/analysis_feed.h"
 
 namespace grainwise::ui {

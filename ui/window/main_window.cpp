@@ -10,18 +10,19 @@
 #include <QMenu>
 #include <QMessageBox>
 #include <QMimeData>
-#include <QScrollArea>
+#include <QUndoGroup>
 #include <QVBoxLayout>
 
 #include "ui/document/pool_book.h"
 #include "ui/document/rig_document.h"
 #include "ui/panels/chooser_panel.h"
+#include "ui/panels/drawer.h"
 #include "ui/panels/fixes_panel.h"
 #include "ui/panels/wallet_window.h"
 #include "ui/strip/strip_view.h"
 #include "ui/window/actions.h"
 #include "ui/window/bench_face.h"
-#include "ui/window/drawer.h"
+#include "ui/window/faces.h"
 #include "ui/window/top_bar.h"
 #include "ui/work/analysis_feed.h"
 
@@ -61,7 +62,10 @@ MainWindow::MainWindow(const Shelf& shelf, QWidget* parent) : QMainWindow(parent
   m_document = new RigDocument(this);
   m_feed = new AnalysisFeed(m_document, this);
   m_pools = new PoolBook(this);
-  m_actions = new Actions(&m_look, m_document->undoStack(), this);
+  m_undo = new QUndoGroup(this);
+  m_undo->addStack(m_document->undoStack());
+  m_undo->setActiveStack(m_document->undoStack());
+  m_actions = new Actions(&m_look, m_undo, this);
 
   auto* whole = new QWidget(this);
   auto* column = new QVBoxLayout(whole);
@@ -73,14 +77,12 @@ MainWindow::MainWindow(const Shelf& shelf, QWidget* parent) : QMainWindow(parent
   m_top->addActionButton(m_actions->smaller, tr("A−"));
   m_top->addActionButton(m_actions->larger, tr("A+"));
   column->addWidget(m_top);
-  auto* scroll = new QScrollArea(whole);
-  scroll->setWidgetResizable(true);
-  scroll->setFrameShape(QFrame::NoFrame);
-  scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  scroll->setFocusPolicy(Qt::NoFocus);
-  m_bench = new BenchFace(&m_look, m_document, m_feed, m_pools, shelf, scroll);
-  scroll->setWidget(m_bench);
-  column->addWidget(scroll, 1);
+  m_faces = new Faces(m_top, m_actions, whole);
+  m_faces->add(QStringLiteral("bench"), tr("Bench"), [this, shelf](QWidget* face) {
+    m_bench = new BenchFace(&m_look, m_document, m_feed, m_pools, shelf, face);
+    return m_bench;
+  });
+  column->addWidget(m_faces, 1);
   setCentralWidget(whole);
 
   askOpenPath = [this] {

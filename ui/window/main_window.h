@@ -9,11 +9,14 @@
 #include "ui/theme/look.h"
 #include "ui/window/settings.h"
 
+class QUndoGroup;
+
 namespace grainwise::ui {
 
 class Actions;
 class AnalysisFeed;
 class BenchFace;
+class Faces;
 class PoolBook;
 class RigDocument;
 class TopBar;
@@ -34,6 +37,9 @@ class MainWindow : public QMainWindow {
   [[nodiscard]] AnalysisFeed* feed() { return m_feed; }
   [[nodiscard]] PoolBook* pools() { return m_pools; }
   [[nodiscard]] BenchFace* bench() { return m_bench; }
+  [[nodiscard]] Faces* faces() { return m_faces; }
+  /// The undo stacks of all faces; the one that is shown makes its own the active one.
+  [[nodiscard]] QUndoGroup* undoGroup() { return m_undo; }
   [[nodiscard]] Actions* actionSet() { return m_actions; }
   [[nodiscard]] Look* look() { return &m_look; }
 
@@ -68,9 +74,11 @@ class MainWindow : public QMainWindow {
   RigDocument* m_document;
   AnalysisFeed* m_feed;
   PoolBook* m_pools;
+  QUndoGroup* m_undo;
   Actions* m_actions;
   TopBar* m_top;
-  BenchFace* m_bench;
+  BenchFace* m_bench = nullptr;
+  Faces* m_faces;
   Shelf m_shelf;
   WalletWindow* m_wallet = nullptr;  ///< made when first opened
 };

@@ -8,7 +8,7 @@
 
 #include "ui/document/rig_document.h"
 #include "ui/text/words.h"
-#include "ui/window/pill_button.h"
+#include "ui/theme/pill_button.h"
 
 namespace grainwise::ui {
 namespace {
@@ -62,8 +62,37 @@ PillButton* TopBar::addSentence(const QString& objectName) {
   return sentence;
 }
 
+void TopBar::addFace(QAction* action) {
+  auto* pill = new PillButton(m_look, PillButton::Form::pill, action->text(), this);
+  pill->setObjectName(action->objectName());
+  pill->setToolTip(QStringLiteral("%1 (%2)").arg(
+      action->text(), action->shortcut().toString(QKeySequence::NativeText)));
+  const auto follow = [action, pill] { pill->setChecked(action->isChecked()); };
+  follow();
+  connect(action, &QAction::toggled, pill, follow);
+  connect(pill, &PillButton::clicked, action, &QAction::trigger);
+  connect(pill, &PillButton::clicked, pill, follow);  // a press on the shown face leaves it shown
+  auto* row = static_cast<QHBoxLayout*>(layout());
+  row->insertWidget(row->indexOf(m_menu) + 1 + int(m_faces.size()), pill);
+  m_faces.append(pill);
+  for (PillButton* each : m_faces) each->setVisible(m_faces.size() > 1);
+}
+
+void TopBar::setSentencesShown(bool shown) {
+  for (PillButton* sentence : {m_name, m_rod, m_water}) sentence->setVisible(shown);
+}
+
+void TopBar::setWords(QAction* action, const QString& words) {
+  auto* button = findChild<PillButton*>(QStringLiteral("button_") + action->objectName());
+  if (button == nullptr || button->text() == words) return;
+  button->setText(words);
+  button->updateGeometry();
+  button->update();
+}
+
 void TopBar::addActionButton(QAction* action, const QString& words) {
   auto* button = new PillButton(m_look, PillButton::Form::plain, words, this);
+  button->setObjectName(QStringLiteral("button_") + action->objectName());
   button->setAccessibleName(action->text());
   const auto follow = [action, button] {
     button->setEnabled(action->isEnabled());

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QList>
 #include <QWidget>
 
 #include "ui/theme/look.h"
@@ -20,6 +21,12 @@ class TopBar : public QWidget {
  public:
   TopBar(Look* look, RigDocument* document, QMenu* menu, QMenu* units, QWidget* parent = nullptr);
 
+  /// A pill that shows a face; none while there is only one.
+  void addFace(QAction* action);
+  /// The rig's name, rod and water; a face with several rigs names its own.
+  void setSentencesShown(bool shown);
+  /// Other words on the button of an action ("Undo in B").
+  void setWords(QAction* action, const QString& words);
   /// A button at the right end that does what `action` does, in the short words given.
   void addActionButton(QAction* action, const QString& words);
 
@@ -37,6 +44,7 @@ class TopBar : public QWidget {
 
   Look* m_look;
   RigDocument* m_document;
+  QList<PillButton*> m_faces;
   PillButton* m_menu;
   PillButton* m_name;
   PillButton* m_rod;

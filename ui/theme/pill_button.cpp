@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/window/pill_button.h"
+#include "ui/theme/pill_button.h"
 
 #include <QFontMetrics>
 #include <QPainter>

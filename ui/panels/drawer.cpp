@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/window/drawer.h"
+#include "ui/panels/drawer.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -8,7 +8,7 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
-#include "ui/window/pill_button.h"
+#include "ui/theme/pill_button.h"
 
 namespace grainwise::ui {
 namespace {
@@ -39,7 +39,7 @@ void Drawer::addPage(const QString& key, const QString& title, QWidget* page, St
   auto* tab = new PillButton(m_look, PillButton::Form::pill, title, this);
   tab->setObjectName(QStringLiteral("tab_") + key);
   tab->setVisible(stay == Stay::standing);
-  m_tabs->insertWidget(m_tabs->count() - 1, tab);
+  m_tabs->insertWidget(m_tabs->indexOf(m_words), tab);
   // A page that is taller than the drawer scrolls by itself, not the whole face.
   auto* scroll = new QScrollArea(m_stack);
   scroll->setWidgetResizable(true);
@@ -54,6 +54,8 @@ void Drawer::addPage(const QString& key, const QString& title, QWidget* page, St
   connect(tab, &PillButton::clicked, this, [this, key] { open(key); });
   if (m_current.isEmpty()) open(key);
 }
+
+void Drawer::addAtEnd(QWidget* control) { m_tabs->addWidget(control); }
 
 void Drawer::open(const QString& key) {
   if (!m_pages.contains(key)) return;
