@@ -62,6 +62,13 @@ Rig placed(const Rig& rig, const Part& part) {
   return rig;
 }
 
+Rig instead(const Rig& rig, const Part& part) {
+  for (std::size_t i = rig.parts.size(); i-- > 0;) {
+    if (rig.parts[i].kind == part.kind) return replaced(rig, i, part);
+  }
+  return placed(rig, part);
+}
+
 Rig removed(const Rig& rig, std::size_t index) {
   require(index < rig.parts.size(), "removed: no such part");
   Rig result = rig;

@@ -28,6 +28,8 @@ Rig inserted(const Rig& rig, std::size_t at, const Part& part);
 /// `part` put where it belongs: as near the fly as its kind allows; a fly or running line takes the
 /// place of the one that is there.
 Rig placed(const Rig& rig, const Part& part);
+/// `part` in the place of the one of its kind that is nearest the fly; `placed` where there is none.
+Rig instead(const Rig& rig, const Part& part);
 Rig removed(const Rig& rig, std::size_t index);
 Rig replaced(const Rig& rig, std::size_t index, const Part& part);
 /// The part at `from` taken out and put before what then is index `to`; unchanged when the order of

@@ -244,6 +244,7 @@ bool ShelfView::eventFilter(QObject* watched, QEvent* event) {
 
 /// As near the fly as its kind allows; a fly or running line takes the place of the one there is.
 void ShelfView::place(int row) {
+  if (placePart) return placePart(m_model->part(row));
   const Rig& rig = m_document->rig();
   const Landing landing = landingOfNew(rig, m_model->part(row), rig.parts.size(), m_look->units());
   if (!landing.rig) {

@@ -30,6 +30,8 @@ class ShelfView : public QWidget {
   [[nodiscard]] QLineEdit* search() const { return m_search; }
   [[nodiscard]] QListWidget* groups() const { return m_groups; }
   [[nodiscard]] ShelfModel* model() const { return m_model; }
+  /// What Enter does with a part, where it is not to be added to the line.
+  std::function<void(const Part&)> placePart;
   /// Runs a drag; replaced by tests that only look at its payload.
   std::function<Qt::DropAction(QDrag*)> runDrag;
 

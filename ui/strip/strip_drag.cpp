@@ -99,6 +99,9 @@ Landing StripView::landingAt(const Held& held, const QPointF& at) const {
 void StripView::dragEnterEvent(QDragEnterEvent* event) {
   m_held = heldOf(event->mimeData());
   m_lastWhy.clear();
+  // Over another line a part is copied: the one it comes from stays whole.
+  auto* from = qobject_cast<StripView*>(event->source());
+  if (from != nullptr && from != this) from->endPreview();
   if (!m_held) {
     // Files and the rest are the window's, except what says it is a part and is none.
     if (holdsPart(event->mimeData())) Q_EMIT refused(tr("What is in the hand is no part that can be read."));

@@ -9,6 +9,7 @@ namespace grainwise::ui::strip_metrics {
 
 inline constexpr int kBody = 94;         ///< height for the line, captions beside
 inline constexpr int kLeastBody = 66;
+inline constexpr int kLeastGuestBody = 48;
 inline constexpr int kTextHeights = 92;  ///< tags, a row of captions, the rule
 inline constexpr int kTagTop = 4;
 inline constexpr int kTagGap = 6;

@@ -176,7 +176,7 @@ void StripView::paintEvent(QPaintEvent*) {
   QPainter p(this);
   p.setRenderHint(QPainter::Antialiasing);
   p.fillRect(rect(), m_look->colours().paper);
-  paintRule(p);
+  if (!m_guest) paintRule(p);
   paintOutlines(p);
   paintJoints(p);
   paintLensGuides(p);

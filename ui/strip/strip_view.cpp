@@ -68,11 +68,30 @@ StripView::StripView(Look* look, RigDocument* document, AnalysisFeed* feed, Rule
 
 StripView::~StripView() = default;
 
-QSize StripView::minimumSizeHint() const { return {400, kLeastBody + m_look->px(kTextHeights)}; }
+void StripView::setGuest(bool guest) {
+  m_guest = guest;
+  disconnect(m_ruler, &Ruler::changed, this, nullptr);
+  if (guest) connect(m_ruler, &Ruler::changed, this, [this] { layOut(false); });
+  updateGeometry();
+  layOut(false);
+}
 
-QSize StripView::sizeHint() const { return {1366, kBody + m_look->px(kTextHeights)}; }
+void StripView::setScaleFloor(double gr_per_ft) {
+  if (gr_per_ft == m_scaleFloor) return;
+  m_scaleFloor = gr_per_ft;
+  layOut(false);
+}
 
-double StripView::ruleTop() const { return height() - m_look->px(kRuleHeight); }
+QSize StripView::minimumSizeHint() const {
+  const int words = m_look->px(m_guest ? kTextHeights - kRuleHeight : kTextHeights);
+  return {400, (m_guest ? kLeastGuestBody : kLeastBody) + words};
+}
+
+QSize StripView::sizeHint() const {
+  return {1366, kBody + m_look->px(m_guest ? kTextHeights - kRuleHeight : kTextHeights)};
+}
+
+double StripView::ruleTop() const { return m_guest ? height() : height() - m_look->px(kRuleHeight); }
 
 double StripView::bodyTop() const { return kTagTop + JunctionTag::heightFor(*m_look) + 3; }
 
@@ -207,6 +226,7 @@ double StripView::flyRoom() const {
 }
 
 void StripView::setRuler() {
+  if (m_guest) return;
   const auto& parts = m_feed->rig()->parts;
   const MassProfile& profile = m_feed->analysis().profile;
   const bool running = !parts.empty() && parts.front().kind == PartKind::runningLine;
@@ -239,8 +259,8 @@ bool StripView::lensUseful() const {
 }
 
 void StripView::setScale() {
-  m_lensShown = lensUseful() && ruleTop() - bodyTop() > Lens::heightFor(*m_look) + kLeastHalf * 2;
-  double heaviest = kLeastScale_gr_per_ft;
+  m_lensShown = !m_guest && lensUseful() && ruleTop() - bodyTop() > Lens::heightFor(*m_look) + kLeastHalf * 2;
+  double heaviest = std::max(kLeastScale_gr_per_ft, m_scaleFloor);
   for (const ProfileSpan& span : m_feed->analysis().profile.spans) {
     heaviest = std::max({heaviest, span.properties.mass.rodEnd.value(),
                          span.properties.mass.flyEnd.value()});

@@ -55,6 +55,12 @@ class StripView : public QWidget {
   void takeOff(const QMimeData* mime);
   void endPreview();
 
+  /// A line beside another one: its ruler is set by who lays the two out, the rule is drawn elsewhere,
+  /// and there is no lens.
+  void setGuest(bool guest);
+  /// Heights are drawn for a foot of at least this, so that two lines have one scale.
+  void setScaleFloor(double gr_per_ft);
+
   [[nodiscard]] const QList<Block*>& blocks() const { return m_blocks; }
   [[nodiscard]] const QList<JunctionTag*>& tags() const { return m_tags; }
   [[nodiscard]] const std::vector<CaptionPlace>& captions() const { return m_captions; }
@@ -165,6 +171,8 @@ class StripView : public QWidget {
   double m_middle = 80;  ///< y of the line
   double m_half = 40;    ///< the heaviest foot reaches this far from it
   bool m_lensShown = false;
+  bool m_guest = false;
+  double m_scaleFloor = 0;
 
   std::optional<std::size_t> m_selected;
   QPointer<Block> m_selectedBlock;
