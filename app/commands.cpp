@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <array>
+#include <filesystem>
 
 #include "app/choose_commands.h"
 #include "app/command_line.h"
@@ -24,6 +25,7 @@ namespace {
 
 constexpr const char* kHelp =
     R"(Usage: grainwise [FILE]
+       grainwise A B
        grainwise report FILE [--json | --csv] [--cast] [--swing]
        grainwise compare A B [--json] [--swing]
        grainwise check FILE...
@@ -33,7 +35,8 @@ constexpr const char* kHelp =
        grainwise fix FILE [--shelf FILE] [--wallet FILE] [--json]
        grainwise cut FILE... --spools FILE [--json]
 Build and balance fly rigs: head, tips, leader and fly, foot by foot.
-Without a command the workbench opens, on FILE if one is given.
+Without a command the workbench opens, on FILE if one is given; two files open
+side by side, to be compared.
 
 Commands:
   report FILE    print the analysis of a rig
@@ -206,7 +209,7 @@ bool isWindowOption(const std::string& word, bool& takesValue) {
   return takesValue || carriesValue || name == "reverse";
 }
 
-/// The line that opens the workbench: at most one file.
+/// The line that opens the workbench: at most one file, or two to compare.
 std::optional<int> openWorkbench(const Words& words) {
   Words own;
   for (std::size_t i = 0; i < words.size(); ++i) {
@@ -219,8 +222,10 @@ std::optional<int> openWorkbench(const Words& words) {
   }
   const auto line = parse(own, {});
   if (!line) return wrongUsage(line.error());
-  if (line->files.size() > 1) {
-    return wrongUsage("'" + line->files.front() + "' is no command, and the workbench opens one FILE");
+  const Words& files = line->files;
+  if (files.size() > 2 || (files.size() == 2 && !std::filesystem::exists(files.front()))) {
+    return wrongUsage("'" + files.front() +
+                      "' is no command, and the workbench opens one FILE, or two to compare");
   }
   return std::nullopt;
 }

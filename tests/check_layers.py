@@ -41,8 +41,9 @@ ALLOWED = {
     "ui/charts": UI_VIEW,
     "ui/panels": UI_VIEW,
     "ui/clinic": UI_VIEW | {"ui/charts", "ui/panels"},
+    "ui/compare": UI_VIEW | {"ui/charts", "ui/panels"},
     "ui/print": UI_VIEW | {"ui/charts", "ui/panels"},
-    "ui/window": UI_VIEW | {"ui/charts", "ui/panels", "ui/clinic", "ui/print"},
+    "ui/window": UI_VIEW | {"ui/charts", "ui/panels", "ui/compare", "ui/clinic", "ui/print"},
     "app": CORE_TOP | {"ui/window", "ui/document", "ui/theme", "ui/text", "ui/print"},
 }
 INCLUDE = re.compile(r'^\s*#\s*include\s*([<"])([^">]+)[">]', re.M)

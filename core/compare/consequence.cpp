@@ -193,26 +193,30 @@ std::optional<DepthDifference> depthOf(const ComparedRig& a, const ComparedRig& 
 
 void addDepth(List& list, const ComparedRig& a, const ComparedRig& b, const Shared& shared,
               const Conditions& conditions) {
-  const auto at = [](Feet depth, const ComparedRig& of) {
+  // Of real swings, what most of the way across is like; else how the line hangs in the end.
+  const auto at = [](Feet depth, const ComparedRig& of, bool onBottom) {
     Figure f{depth.value(), {}, {}};
     if (of.analysis.hang) {
-      f.verdict = of.analysis.hang->state;
-      f.grade = isOnBottom(of.analysis.hang->state) ? Grade::watch : Grade::fits;
+      const DepthState state = of.analysis.hang->state;
+      f.verdict = isOnBottom(state) == onBottom ? state
+                  : onBottom                    ? DepthState::onBottom
+                                                : DepthState::nearBottom;
+      f.grade = onBottom ? Grade::watch : Grade::fits;
     }
     return f;
   };
   Consequence c;
   c.effect = Effect::depth;
   if (const auto d = depthOf(a, b, shared, conditions)) {
-    c.a = at(d->a, a);
-    c.b = at(d->b, b);
+    c.a = at(d->a, a, d->onBottomA);
+    c.b = at(d->b, b, d->onBottomB);
     c.difference = d->feet;
     c.fromRuns = d->fromRuns;
     c.within = !d->feet.sure() || (d->onBottomA && d->onBottomB);
   } else {
     const auto middle = [&](const ComparedRig& of) -> std::optional<Figure> {
       if (!of.analysis.depthBand) return std::nullopt;
-      return at(of.analysis.depthBand->middle, of);
+      return at(of.analysis.depthBand->middle, of, isOnBottom(of.analysis.hang->state));
     };
     c.a = middle(a);
     c.b = middle(b);

@@ -54,6 +54,7 @@ def usage_rows():
     expect_row(["check", "-q", SAMPLE], WRONG_USAGE, "", "unknown option '-q'")
     expect_row(["--frobnicate"], WRONG_USAGE, "", "unknown option '--frobnicate'")
     expect_row(["ponder", SAMPLE], WRONG_USAGE, "", "'ponder' is no command")
+    expect_row([SAMPLE, SAMPLE, SAMPLE], WRONG_USAGE, "", "two to compare")
     expect_row(["report", "--", "--json"], BAD_INPUT, "", "--json")
 
 

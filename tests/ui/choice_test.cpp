@@ -26,7 +26,7 @@
 #include "ui/panels/wallet_window.h"
 #include "ui/window/actions.h"
 #include "ui/window/bench_face.h"
-#include "ui/window/drawer.h"
+#include "ui/panels/drawer.h"
 #include "ui/window/main_window.h"
 #include "ui/work/analysis_feed.h"
 

@@ -55,8 +55,6 @@ void Drawer::addPage(const QString& key, const QString& title, QWidget* page, St
   if (m_current.isEmpty()) open(key);
 }
 
-void Drawer::addAtEnd(QWidget* control) { m_tabs->addWidget(control); }
-
 void Drawer::open(const QString& key) {
   if (!m_pages.contains(key)) return;
   m_current = key;

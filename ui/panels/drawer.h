@@ -25,8 +25,6 @@ class Drawer : public QWidget {
   enum class Stay { standing, passing };
   void addPage(const QString& key, const QString& title, QWidget* page, Stay stay);
   void open(const QString& key);
-  /// A control at the right end of the row of tabs.
-  void addAtEnd(QWidget* control);
   void setTitle(const QString& key, const QString& title);
   [[nodiscard]] QString current() const { return m_current; }
 

@@ -25,6 +25,7 @@ Actions::Actions(Look* look, QUndoGroup* stacks, QWidget* window)
   m_faces = new QActionGroup(this);
   m_view = m_menu->addMenu(tr("&View"));
   addView(m_view);
+  addCompare(m_menu->addMenu(tr("&Compare")));
   addUnits();
   m_menu->addMenu(m_units);
   about = add(m_menu, QStringLiteral("about"), tr("About Grainwise"), QKeySequence(Qt::Key_F1));
@@ -139,6 +140,16 @@ void Actions::addView(QMenu* menu) {
   still->setChecked(m_look->reduceMotion());
   connect(still, &QAction::toggled, m_look, &Look::setReduceMotion);
   m_all.append(still);
+}
+
+void Actions::addCompare(QMenu* menu) {
+  swapRigs = add(menu, QStringLiteral("swapRigsAction"), tr("Swap A and B"), QKeySequence(Qt::Key_X));
+  copyAcross = add(menu, QStringLiteral("copyAcross"), tr("Copy this rig to the other"),
+                   QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C));
+  alignFly = add(menu, QStringLiteral("alignFlyAction"), tr("Fly to fly, or rear to rear"),
+                 QKeySequence(Qt::CTRL | Qt::Key_L));
+  oneWater = add(menu, QStringLiteral("oneWaterAction"), tr("One water, or each its own"),
+                 QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_W));
 }
 
 void Actions::addUnits() {

@@ -55,12 +55,17 @@ class Actions : public QObject {
   QAction* larger;
   QAction* smaller;
   QAction* about;
+  QAction* swapRigs;
+  QAction* copyAcross;
+  QAction* alignFly;
+  QAction* oneWater;
 
  private:
   QAction* add(QMenu* menu, const QString& name, const QString& words, const QKeySequence& key = {});
   void addFile(QMenu* menu);
   void addEdit(QMenu* menu, QUndoGroup* stacks);
   void addView(QMenu* menu);
+  void addCompare(QMenu* menu);
   void addUnits();
   QAction* addChoice(QMenu* menu, QActionGroup* group, const QString& words, bool checked);
 

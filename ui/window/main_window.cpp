@@ -13,6 +13,7 @@
 #include <QUndoGroup>
 #include <QVBoxLayout>
 
+#include "ui/compare/compare_face.h"
 #include "ui/document/pool_book.h"
 #include "ui/document/rig_document.h"
 #include "ui/panels/chooser_panel.h"
@@ -22,6 +23,7 @@
 #include "ui/strip/strip_view.h"
 #include "ui/window/actions.h"
 #include "ui/window/bench_face.h"
+#include "ui/window/compare_host.h"
 #include "ui/window/faces.h"
 #include "ui/window/top_bar.h"
 #include "ui/work/analysis_feed.h"
@@ -47,10 +49,12 @@ MainWindow::Unsaved askByDialog(QWidget* parent, const QString& name) {
   }
 }
 
-/// The one local file of a drop; empty for none, several, or something that is not on this machine.
-QString droppedFile(const QMimeData* data) {
-  if (!data->hasUrls() || data->urls().size() != 1) return {};
-  return data->urls().constFirst().toLocalFile();
+/// The one or two local files of a drop; none for more, or for something that is not on this machine.
+QStringList droppedFiles(const QMimeData* data) {
+  QStringList files;
+  for (const QUrl& url : data->urls()) files << url.toLocalFile();
+  if (files.size() > 2 || files.contains(QString())) files.clear();
+  return files;
 }
 
 }  // namespace
@@ -78,10 +82,11 @@ MainWindow::MainWindow(const Shelf& shelf, QWidget* parent) : QMainWindow(parent
   m_top->addActionButton(m_actions->larger, tr("A+"));
   column->addWidget(m_top);
   m_faces = new Faces(m_top, m_actions, whole);
-  m_faces->add(QStringLiteral("bench"), tr("Bench"), [this, shelf](QWidget* face) {
-    m_bench = new BenchFace(&m_look, m_document, m_feed, m_pools, shelf, face);
+  m_faces->add(QStringLiteral("bench"), tr("Bench"), [this](QWidget* face) {
+    m_bench = new BenchFace(&m_look, m_document, m_feed, m_pools, m_shelf, face);
     return m_bench;
   });
+  m_compare = new CompareHost(this, shelf);
   column->addWidget(m_faces, 1);
   setCentralWidget(whole);
 
@@ -110,33 +115,46 @@ void MainWindow::connectActions() {
   const auto on = [this](QAction* action, auto&& what) {
     connect(action, &QAction::triggered, this, std::forward<decltype(what)>(what));
   };
+  const auto onBench = [&](QAction* action, auto&& what) {
+    on(action, [this, what] {
+      if (m_faces->current() == QLatin1String("bench")) what();
+    });
+  };
+  // What only the bench has is opened there.
+  const auto toBench = [&](QAction* action, auto&& what) {
+    on(action, [this, what] {
+      m_faces->open(QStringLiteral("bench"));
+      what();
+    });
+  };
+  StripView* strip = m_bench->strip();
   on(a.newRig, [this] {
+    if (m_compare->own() != nullptr) return m_compare->startOwn();
     if (mayLeave()) startFrom(Rig{});
   });
-  on(a.fromRod, [this] { m_bench->openRod(true); });
+  onBench(a.fromRod, [this] { m_bench->openRod(true); });
   on(a.open, [this] {
     const QString path = askOpenPath();
-    if (!path.isEmpty() && mayLeave()) openFile(path);
+    if (!path.isEmpty()) openHere(path);
   });
-  on(a.save, [this] { save(); });
-  on(a.saveAs, [this] { saveAs(); });
+  on(a.save, [this] { m_compare->own() != nullptr ? m_compare->saveOwn(false) : save(); });
+  on(a.saveAs, [this] { m_compare->own() != nullptr ? m_compare->saveOwn(true) : saveAs(); });
   on(a.quit, [this] { close(); });
-  StripView* strip = m_bench->strip();
-  on(a.editPart, [this] { m_bench->openPart(); });
-  on(a.moveToRod, [strip] { strip->moveSelected(-1); });
-  on(a.moveToFly, [strip] { strip->moveSelected(1); });
-  on(a.duplicate, [strip] { strip->duplicateSelected(); });
-  on(a.remove, [strip] { strip->removeSelected(); });
-  on(a.shelf, [this] { m_bench->openShelf(); });
-  on(a.part, [this] { m_bench->openPart(); });
-  on(a.tips, [this] { m_bench->openTips(); });
-  on(a.fixes, [this] { m_bench->openFixes(); });
-  on(a.pools, [this] { m_bench->openPools(); });
+  onBench(a.editPart, [this] { m_bench->openPart(); });
+  onBench(a.moveToRod, [strip] { strip->moveSelected(-1); });
+  onBench(a.moveToFly, [strip] { strip->moveSelected(1); });
+  onBench(a.duplicate, [strip] { strip->duplicateSelected(); });
+  onBench(a.remove, [strip] { strip->removeSelected(); });
+  onBench(a.shelf, [this] { m_bench->openShelf(); });
+  onBench(a.part, [this] { m_bench->openPart(); });
+  toBench(a.tips, [this] { m_bench->openTips(); });
+  toBench(a.fixes, [this] { m_bench->openFixes(); });
+  toBench(a.pools, [this] { m_bench->openPools(); });
   on(a.wallet, [this] { openWallet(); });
   connect(m_pools, &PoolBook::notStored, m_bench->drawer(), &Drawer::say);
-  on(a.rod, [this] { m_bench->openRod(false); });
-  on(a.water, [this] { m_bench->openWater(); });
-  on(a.rename, [this] { m_bench->openName(); });
+  onBench(a.rod, [this] { m_bench->openRod(false); });
+  onBench(a.water, [this] { m_bench->openWater(); });
+  onBench(a.rename, [this] { m_bench->openName(); });
   on(a.about, [this] { about(); });
   connect(m_top, &TopBar::nameRequested, m_bench, &BenchFace::openName);
   connect(m_top, &TopBar::rodRequested, m_bench, [this] { m_bench->openRod(false); });
@@ -151,11 +169,41 @@ void MainWindow::applyLook() {
 }
 
 void MainWindow::refreshTitle() {
+  RigDocument* own = m_compare != nullptr ? m_compare->own() : nullptr;
+  const RigDocument& document = own != nullptr ? *own : *m_document;
   const QString file =
-      m_document->path().isEmpty() ? tr("not saved yet") : QFileInfo(m_document->path()).fileName();
-  const QString name = QString::fromStdString(m_document->rig().name);
+      document.path().isEmpty() ? tr("not saved yet") : QFileInfo(document.path()).fileName();
+  const QString name = QString::fromStdString(document.rig().name);
   setWindowTitle(tr("%1[*] (%2) - Grainwise").arg(name.isEmpty() ? tr("unnamed rig") : name, file));
-  setWindowModified(m_document->isModified());
+  setWindowModified(document.isModified());
+}
+
+void MainWindow::showUndoOf(const QString& letter) {
+  const bool one = letter.isEmpty();
+  m_top->setSentencesShown(one);
+  m_top->setWords(m_actions->undo, one ? tr("Undo") : tr("Undo in %1").arg(letter));
+  m_top->setWords(m_actions->redo, one ? tr("Redo") : tr("Redo in %1").arg(letter));
+}
+
+void MainWindow::openHere(const QString& path) {
+  if (m_compare->own() == nullptr) {
+    if (mayLeave()) openFile(path);
+  } else if (m_compare->mayLeave() && m_compare->openOwn(path)) {
+    m_settings.addRecent(path);
+    refreshRecent();
+  }
+}
+
+void MainWindow::showProblems(const QString& title, const Problems& problems) {
+  if (m_compare->shown()) return m_compare->face()->showProblems(title, problems);
+  m_bench->showProblems(title, problems);
+}
+
+bool MainWindow::openBeside(const QString& path) {
+  if (!m_compare->mayLeave() || !m_compare->openBeside(path)) return false;
+  m_settings.addRecent(path);
+  refreshRecent();
+  return true;
 }
 
 void MainWindow::refreshRecent() {
@@ -165,9 +213,7 @@ void MainWindow::refreshRecent() {
   for (const QString& path : paths) {
     QAction* entry = menu->addAction(QFileInfo(path).fileName());
     entry->setToolTip(path);
-    connect(entry, &QAction::triggered, this, [this, path] {
-      if (mayLeave()) openFile(path);
-    });
+    connect(entry, &QAction::triggered, this, [this, path] { openHere(path); });
   }
   menu->setEnabled(!paths.isEmpty());
   menu->setToolTipsVisible(true);
@@ -182,7 +228,7 @@ void MainWindow::refreshRecent() {
 bool MainWindow::openFile(const QString& path) {
   const Problems problems = m_document->open(path);
   if (!problems.empty()) {
-    m_bench->showProblems(tr("%1 was not opened").arg(QFileInfo(path).fileName()), problems);
+    showProblems(tr("%1 was not opened").arg(QFileInfo(path).fileName()), problems);
     return false;
   }
   rememberStroke();
@@ -220,7 +266,7 @@ bool MainWindow::saveAs() {
 bool MainWindow::saveTo(const QString& path) {
   const Problems problems = m_document->saveAs(path);
   if (!problems.empty()) {
-    m_bench->showProblems(tr("%1 was not saved").arg(QFileInfo(path).fileName()), problems);
+    showProblems(tr("%1 was not saved").arg(QFileInfo(path).fileName()), problems);
     return false;
   }
   m_settings.addRecent(path);
@@ -243,7 +289,7 @@ bool MainWindow::mayLeave() {
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
-  if (!mayLeave()) {
+  if (!mayLeave() || !m_compare->mayLeave()) {
     event->ignore();
     return;
   }
@@ -256,13 +302,14 @@ void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
 }
 
 void MainWindow::dropEvent(QDropEvent* event) {
-  const QString path = droppedFile(event->mimeData());
+  const QStringList files = droppedFiles(event->mimeData());
   event->acceptProposedAction();
-  if (path.isEmpty()) {
-    m_bench->drawer()->say(tr("Drop one rig file that is on this machine."));
+  if (files.isEmpty()) {
+    m_bench->drawer()->say(tr("Drop one rig file that is on this machine, or two to compare them."));
     return;
   }
-  if (mayLeave()) openFile(path);
+  if (files.size() == 1) return openHere(files.front());
+  if (mayLeave() && openFile(files.front())) openBeside(files.back());
 }
 
 void MainWindow::openWallet() {

@@ -4,6 +4,7 @@
 #include <QMainWindow>
 #include <functional>
 
+#include "core/model/problem.h"
 #include "core/model/rig.h"
 #include "core/model/shelf.h"
 #include "ui/theme/look.h"
@@ -16,6 +17,7 @@ namespace grainwise::ui {
 class Actions;
 class AnalysisFeed;
 class BenchFace;
+class CompareHost;
 class Faces;
 class PoolBook;
 class RigDocument;
@@ -30,6 +32,8 @@ class MainWindow : public QMainWindow {
 
   /// Opens a rig file. On problems the open rig stays as it was and the drawer lists them.
   bool openFile(const QString& path);
+  /// Opens a second rig beside the first and compares them.
+  bool openBeside(const QString& path);
   /// Starts from a rig as an unsaved, unnamed document.
   void startFrom(const Rig& rig);
 
@@ -37,6 +41,10 @@ class MainWindow : public QMainWindow {
   [[nodiscard]] AnalysisFeed* feed() { return m_feed; }
   [[nodiscard]] PoolBook* pools() { return m_pools; }
   [[nodiscard]] BenchFace* bench() { return m_bench; }
+  [[nodiscard]] CompareHost* compare() { return m_compare; }
+  void refreshTitle();
+  /// Whose undo the buttons are: "A", "B", or empty where there is one rig.
+  void showUndoOf(const QString& letter);
   [[nodiscard]] Faces* faces() { return m_faces; }
   /// The undo stacks of all faces; the one that is shown makes its own the active one.
   [[nodiscard]] QUndoGroup* undoGroup() { return m_undo; }
@@ -56,8 +64,10 @@ class MainWindow : public QMainWindow {
 
  private:
   void connectActions();
+  /// Into the rig that was touched last.
+  void openHere(const QString& path);
+  void showProblems(const QString& title, const Problems& problems);
   void applyLook();
-  void refreshTitle();
   void refreshRecent();
   /// From here on the stroke is compared with that of the rig as it now stands.
   void rememberStroke();
@@ -81,6 +91,7 @@ class MainWindow : public QMainWindow {
   Faces* m_faces;
   Shelf m_shelf;
   WalletWindow* m_wallet = nullptr;  ///< made when first opened
+  CompareHost* m_compare = nullptr;
 };
 
 }  // namespace grainwise::ui

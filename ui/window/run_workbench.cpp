@@ -18,6 +18,7 @@
 #include "ui/document/pool_book.h"
 #include "ui/strip/strip_view.h"
 #include "ui/window/bench_face.h"
+#include "ui/window/compare_host.h"
 #include "ui/window/main_window.h"
 #include "ui/window/settings.h"
 #include "ui/window/trace.h"
@@ -82,6 +83,7 @@ void loadPools(PoolBook& book) {
 void openFirst(MainWindow& window, const QStringList& arguments) {
   if (arguments.size() > 1) {
     window.openFile(arguments[1]);
+    if (arguments.size() > 2) window.openBeside(arguments[2]);
     return;
   }
   const QString last = Settings().lastFile();
@@ -111,7 +113,7 @@ int runWorkbench(int argc, char** argv) {
   openFirst(window, QApplication::arguments());
   const auto trace = Trace::ifWanted(window);
   window.show();
-  window.bench()->strip()->setFocus();
+  if (!window.compare()->shown()) window.bench()->strip()->setFocus();
   // Drawing the icon loads a plugin that the first picture does not need.
   QTimer::singleShot(0, &window, [&window] {
     window.setWindowIcon(QIcon(QStringLiteral(":/icons/grainwise.svg")));
