@@ -39,7 +39,7 @@ ALLOWED = {
     "ui/work": UI_DOC,
     "ui/strip": UI_WORK,
     "ui/charts": UI_VIEW,
-    "ui/panels": UI_VIEW,
+    "ui/panels": UI_VIEW | {"ui/charts"},
     "ui/clinic": UI_VIEW | {"ui/charts", "ui/panels"},
     "ui/compare": UI_VIEW | {"ui/charts", "ui/panels"},
     "ui/print": UI_VIEW | {"ui/charts", "ui/panels"},

@@ -47,7 +47,7 @@ CastView::CastView(Look* look, QWidget* parent) : QWidget(parent), m_look(look) 
   connect(look, &Look::changed, this, qOverload<>(&QWidget::update));
 }
 
-QSize CastView::minimumSizeHint() const { return {320, m_look->px(170)}; }
+QSize CastView::minimumSizeHint() const { return {320, m_look->px(150)}; }
 
 void CastView::setPicture(std::shared_ptr<const CastPicture> picture) {
   m_picture = std::move(picture);
@@ -171,8 +171,8 @@ void CastView::paintLine(QPainter& p, const Scale& s, const CastFrame& frame) co
   const Colours& c = m_look->colours();
   for (std::size_t i = 0; i + 1 < frame.line_m.size(); ++i) {
     const auto& link = m_picture->links[std::min(i, m_picture->links.size() - 1)];
-    const QColor colour = link.kind == CastPicture::Link::sinking ? c.sinkFill
-                          : link.kind == CastPicture::Link::nylon ? c.slate
+    const QColor colour = link.kind == LineLooks::Kind::sinking ? c.sinkFill
+                          : link.kind == LineLooks::Kind::nylon ? c.slate
                                                                   : c.river;
     const double thick = kThinnest + (kThickest - kThinnest) * link.share;
     p.setPen(QPen(colour, thick, Qt::SolidLine, Qt::RoundCap));

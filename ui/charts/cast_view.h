@@ -8,6 +8,7 @@
 #include <memory>
 #include <vector>
 
+#include "ui/charts/line_looks.h"
 #include "ui/theme/look.h"
 
 namespace grainwise::ui {
@@ -24,15 +25,13 @@ struct CastFrame {
 
 /// A whole cast to play: frames in order of time, and for each link of the line how thick it is drawn.
 struct CastPicture {
-  enum class Link { floating, sinking, nylon };
-  struct LinkLook {
-    double share = 0;  ///< its mass per foot against the heaviest foot, 0 to 1
-    Link kind = Link::floating;
-  };
   std::vector<CastFrame> frames;
-  std::vector<LinkLook> links;
+  std::vector<LineLooks::At> links;
   double rodTip_m = 0;
   double rodLength_m = 0;
+  bool turnsOver = false;
+  FeetPerSecond flySpeed;  ///< at the end
+  Feet endHeight;          ///< of the fly above the water
   [[nodiscard]] double length_s() const { return frames.empty() ? 0 : frames.back().time_s; }
 };
 

@@ -74,6 +74,44 @@ QRectF CursorOverlay::readoutBox() const {
   return {left, plot.bottom() - tall - look.px(kBesideCursor), wide, tall};
 }
 
+/// What each foot must weigh for the loop to keep its speed there, dashed; where the line is lighter
+/// than that, the stretch between the two is shaded. Needs beyond the top of the chart are cut off.
+void CursorOverlay::paintDrive(QPainter& p) const {
+  const Look& look = *m_chart->m_look;
+  const auto& turnover = m_chart->m_feed->analysis().turnover;
+  if (!m_chart->m_driveShown || !turnover || turnover->stations.size() < 2) return;
+  const QRectF plot = m_chart->plotArea();
+  const auto at = [&](const TurnoverStation& s, GrainsPerFoot mass) {
+    const double shown = shownValue(mass.value(), Measure::lineMass, look.units());
+    QPointF point = m_chart->position(s.at.feet(), shown);
+    point.setY(std::max(point.y(), plot.top()));
+    return point;
+  };
+  QColor shade = look.colours().ochreLine;
+  shade.setAlpha(110);
+  p.save();
+  p.setClipRect(plot);
+  QPolygonF need;
+  for (std::size_t i = 0; i < turnover->stations.size(); ++i) {
+    const TurnoverStation& here = turnover->stations[i];
+    need.append(at(here, here.need));
+    if (i == 0) continue;
+    const TurnoverStation& before = turnover->stations[i - 1];
+    if (before.bareNylon || here.bareNylon || before.line >= before.need || here.line >= here.need) continue;
+    p.setPen(Qt::NoPen);
+    p.setBrush(QBrush(shade, Qt::SolidPattern));
+    p.drawPolygon(QPolygonF({at(before, before.line), at(before, before.need), at(here, here.need),
+                             at(here, here.line)}));
+  }
+  p.setBrush(Qt::NoBrush);
+  p.setPen(QPen(look.colours().ochreLine, 2, Qt::DashDotLine));
+  p.drawPolyline(need);
+  p.restore();
+  p.setPen(look.colours().ochreWord);
+  const QString words = ProfileChart::tr("what the loop needs of each foot");
+  p.drawText(QPointF(plot.left() + 8, plot.bottom() - 8), words);
+}
+
 void CursorOverlay::paintCursor(QPainter& p) const {
   const Look& look = *m_chart->m_look;
   const Colours& c = look.colours();
@@ -99,6 +137,7 @@ void CursorOverlay::paintEvent(QPaintEvent*) {
   paintAxisName(p);
   if (m_chart->m_feed->analysis().rows.empty()) return;
   paintTotal(p);
+  paintDrive(p);
   paintCursor(p);
 }
 

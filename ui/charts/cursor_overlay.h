@@ -23,6 +23,7 @@ class CursorOverlay : public QWidget {
  private:
   void paintAxisName(QPainter& p) const;
   void paintTotal(QPainter& p) const;
+  void paintDrive(QPainter& p) const;
   void paintCursor(QPainter& p) const;
 
   ProfileChart* m_chart;

@@ -124,6 +124,12 @@ void ProfileChart::makeView() {
   m_view->viewport()->setAutoFillBackground(false);
 }
 
+void ProfileChart::setDriveShown(bool shown) {
+  if (shown == m_driveShown) return;
+  m_driveShown = shown;
+  m_overlay->update();
+}
+
 QSize ProfileChart::minimumSizeHint() const { return {kLeastWidth, m_look->px(kLeastHeight)}; }
 
 QSize ProfileChart::sizeHint() const { return {kWidth, m_look->px(kHeight)}; }

@@ -36,6 +36,11 @@ class ProfileChart : public QWidget {
   /// The picture for the ear.
   [[nodiscard]] QString spokenSummary() const;
 
+  /// Draws what the loop needs along the line beside what each foot gives, the stretch that gives less
+  /// shaded.
+  void setDriveShown(bool shown);
+  [[nodiscard]] bool driveShown() const { return m_driveShown; }
+
   [[nodiscard]] QSize minimumSizeHint() const override;
   [[nodiscard]] QSize sizeHint() const override;
 
@@ -74,6 +79,7 @@ class ProfileChart : public QWidget {
   QValueAxis* m_mass;
   QValueAxis* m_grains;
   CursorOverlay* m_overlay;
+  bool m_driveShown = false;
 };
 
 }  // namespace grainwise::ui

@@ -159,6 +159,7 @@ TileRow::TileRow(Look* look, AnalysisFeed* feed, QWidget* parent)
     m_tiles.append(tile);
   }
   connect(feed, &AnalysisFeed::analysisChanged, this, &TileRow::refresh);
+  connect(feed, &AnalysisFeed::depthRefined, this, &TileRow::refresh);
   connect(look, &Look::changed, this, &TileRow::refresh);
   refresh();
 }

@@ -5,6 +5,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QVBoxLayout>
+#include <cmath>
 
 #include "core/model/edits.h"
 #include "core/model/limits.h"
@@ -12,6 +13,10 @@
 #include "ui/strip/number_field.h"
 
 namespace grainwise::ui {
+namespace {
+constexpr Limit kLeafWay{"way of the leaf", "ft", 0, 300, true};
+constexpr Limit kLeafTime{"time of the leaf", "s", 0, 600, true};
+}  // namespace
 
 WaterPanel::WaterPanel(Look* look, RigDocument* document, QWidget* parent)
     : QWidget(parent), m_look(look), m_document(document) {
@@ -39,6 +44,7 @@ WaterPanel::WaterPanel(Look* look, RigDocument* document, QWidget* parent)
            "temperature_c", &Water::temperature);
   addField(row, new NumberField(look, tr("Salt, g/kg"), Measure::plain, limits::kSalinity, this),
            "salinity_g_per_kg", &Water::salinity);
+  addLeaf(row);
   row->addStretch(1);
   m_caution = new QLabel(tr("Figures for the line, no guide to wading."), this);
   m_caution->setTextFormat(Qt::PlainText);
@@ -77,6 +83,43 @@ void WaterPanel::addField(QHBoxLayout* row, NumberField* field, const char* key,
     keepDigits(w.kept, key, 0, {});
     edit(key, w);
   });
+}
+
+/// A leaf over a paced stretch is the plainest gauge of the surface there is.
+void WaterPanel::addLeaf(QHBoxLayout* row) {
+  m_leafWay = new NumberField(m_look, tr("or: a leaf drifts"), Measure::length, kLeafWay, this);
+  m_leafTime = new NumberField(m_look, tr("in seconds"), Measure::plain, kLeafTime, this);
+  m_leafWay->edit()->setObjectName(QStringLiteral("leafWay"));
+  m_leafTime->edit()->setObjectName(QStringLiteral("leafTime"));
+  for (NumberField* field : {m_leafWay, m_leafTime}) {
+    field->setOptional(true);
+    field->setMinimumWidth(110);
+    field->setMaximumWidth(150);
+    row->addWidget(field);
+  }
+  const auto bind = [this](NumberField* field, std::optional<double> WaterPanel::*figure) {
+    connect(field, &NumberField::typed, this, [this, figure](const Typed& t) {
+      this->*figure = t.value;
+      timeLeaf();
+    });
+    connect(field, &NumberField::cleared, this, [this, figure] { (this->*figure).reset(); });
+  };
+  bind(m_leafWay, &WaterPanel::m_way_ft);
+  bind(m_leafTime, &WaterPanel::m_time_s);
+}
+
+void WaterPanel::timeLeaf() {
+  if (!m_way_ft || !m_time_s) return;
+  const double speed = *m_way_ft / *m_time_s;
+  if (!limits::kSurfaceSpeed.holds(speed)) {
+    m_leafTime->setError(tr("That would be over 15 ft/s: check the seconds."));
+    return;
+  }
+  m_leafTime->setError({});
+  Water w = water();
+  w.surfaceSpeed = FeetPerSecond(std::round(speed * 100) / 100);
+  keepDigits(w.kept, "surface_ft_per_s", w.surfaceSpeed->value(), {});
+  edit("surface_ft_per_s", w);
 }
 
 Water WaterPanel::water() const { return m_document->rig().water.value_or(Water{}); }

@@ -17,7 +17,8 @@ namespace grainwise::ui {
 class NumberField;
 class RigDocument;
 
-/// The water of the rig, edited in place: its name, surface speed, depth, temperature, salt.
+/// The water of the rig, edited in place: its name, surface speed (also timed by a
+/// leaf that drifts), depth, temperature, salt.
 class WaterPanel : public QWidget {
   Q_OBJECT
  public:
@@ -32,6 +33,8 @@ class WaterPanel : public QWidget {
   template <class Q>
   void addField(QHBoxLayout* row, NumberField* field, const char* key,
                 std::optional<Q> Water::*member);
+  void addLeaf(QHBoxLayout* row);
+  void timeLeaf();
   void edit(const char* key, const Water& water);
   void refresh();
   void applyLook();
@@ -42,6 +45,10 @@ class WaterPanel : public QWidget {
   QLabel* m_nameLabel;
   QLineEdit* m_name;
   QLabel* m_caution;
+  NumberField* m_leafWay;
+  NumberField* m_leafTime;
+  std::optional<double> m_way_ft;
+  std::optional<double> m_time_s;
   QList<Entry> m_entries;
 };
 

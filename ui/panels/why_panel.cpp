@@ -43,6 +43,7 @@ WhyPanel::WhyPanel(Look* look, AnalysisFeed* feed, QWidget* parent)
   column->setContentsMargins(0, 0, 0, 0);
   column->addWidget(scroll);
   connect(feed, &AnalysisFeed::analysisChanged, this, &WhyPanel::refresh);
+  connect(feed, &AnalysisFeed::depthRefined, this, &WhyPanel::refresh);
   connect(look, &Look::changed, this, &WhyPanel::applyLook);
   applyLook();
 }

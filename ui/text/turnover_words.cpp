@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <QStringList>
 #include <algorithm>
 
 #include "core/analysis/readings.h"
 #include "ui/text/contexts.h"
+#include "ui/text/quantities.h"
 #include "ui/text/words.h"
 
 /// The sentence about turnover. Numbers of the model stay behind *why*.
@@ -57,7 +59,9 @@ QString aboutReserve(ReserveVerdict verdict) {
   return Words::tr("Turns over with speed to spare");
 }
 
-QString whyNone(NoTurnover why) {
+}  // namespace
+
+QString noTurnoverWords(NoTurnover why) {
   switch (why) {
     case NoTurnover::noHead:
       return Words::tr("Turnover is read once there is a head");
@@ -75,11 +79,9 @@ QString whyNone(NoTurnover why) {
   return {};
 }
 
-}  // namespace
-
 QString turnoverSentence(const Rig& rig, const Analysis& analysis) {
   if (rig.parts.empty()) return {};
-  if (!analysis.turnover) return analysis.noTurnover ? whyNone(*analysis.noTurnover) : QString();
+  if (!analysis.turnover) return analysis.noTurnover ? noTurnoverWords(*analysis.noTurnover) : QString();
   const Turnover& t = *analysis.turnover;
   switch (turnoverConcern(analysis).value_or(Reading::depth)) {
     case Reading::drive:
@@ -126,6 +128,35 @@ QString depthWords(DepthState state) {
       return Words::tr("the fly floats: it fishes on top");
   }
   return {};
+}
+
+QString swingSentence(const SwingResult& swing, DisplayUnits units) {
+  QStringList said;
+  if (swing.bottomShare > 0) {
+    said << Words::tr("Touches the bottom for %1 of the swing.").arg(percentText(swing.bottomShare));
+  }
+  if (swing.swing && !swing.onBottom()) {
+    said << Words::tr("Swings at %1, %2 deep after the mend.")
+                .arg(roundLengthText(*swing.swing, units), roundLengthText(swing.afterMend, units));
+  }
+  switch (swing.end) {
+    case SwingEnd::rests:
+      said << Words::tr("Comes to rest on the bottom before it is round.");
+      break;
+    case SwingEnd::stillGoing:
+      said << Words::tr("Still not round at the end of the run.");
+      break;
+    case SwingEnd::notConverged:
+      said << Words::tr("The run broke off: this line cannot be followed to the end.");
+      break;
+    default:
+      said << Words::tr("Hangs at %1.").arg(roundLengthText(swing.hangDown, units));
+      break;
+  }
+  if (swing.timeTo10deg) {
+    said << Words::tr("Round in %1 s.").arg(numberText(swing.timeTo10deg->value(), 0));
+  }
+  return said.join(QLatin1Char(' '));
 }
 
 }  // namespace grainwise::ui

@@ -63,9 +63,14 @@ QString strokeSentence(const Stroke& stroke);
 /// The one sentence about turnover: the worst of drive, fly against tip and reserve, and what to do;
 /// without a turnover why there is none, empty for an empty line.
 QString turnoverSentence(const Rig& rig, const Analysis& analysis);
+/// Why there is no turnover to read.
+QString noTurnoverWords(NoTurnover why);
 std::optional<Grade> turnoverGrade(const Analysis& analysis);
 /// What a depth state means on the water: "swings clear of the bottom".
 QString depthWords(DepthState state);
+
+/// What a swing does: "Hangs at 2.2 ft, round in 24 s" or "Touches the bottom for 60 % of the swing".
+QString swingSentence(const SwingResult& swing, DisplayUnits units);
 
 /// "fits", "watch", "wrong": the grade in a word, for the ear beside its glyph.
 QString gradeWord(Grade grade);

@@ -115,6 +115,9 @@ void Actions::addView(QMenu* menu) {
   pools = add(menu, QStringLiteral("pools"), tr("Pools"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_W));
   wallet = add(menu, QStringLiteral("wallet"), tr("Pack a wallet…"),
                QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P));
+  cast = add(menu, QStringLiteral("cast"), tr("Cast"), QKeySequence(Qt::Key_F4));
+  river = add(menu, QStringLiteral("river"), tr("River"), QKeySequence(Qt::Key_F5));
+  depths = add(menu, QStringLiteral("depths"), tr("Depths in all pools"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_D));
   menu->addSeparator();
   auto* schemes = new QActionGroup(this);
   const std::array<std::pair<Scheme, QString>, 4> names{{{Scheme::light, tr("Light")},

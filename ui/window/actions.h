@@ -49,6 +49,9 @@ class Actions : public QObject {
   QAction* fixes;
   QAction* pools;
   QAction* wallet;
+  QAction* cast;
+  QAction* river;
+  QAction* depths;
   QAction* rod;
   QAction* water;
   QAction* rename;

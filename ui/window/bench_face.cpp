@@ -10,10 +10,13 @@
 #include "ui/document/rig_document.h"
 #include "ui/panels/chooser_panel.h"
 #include "ui/panels/drawer.h"
+#include "ui/panels/depth_table_panel.h"
 #include "ui/panels/fixes_panel.h"
+#include "ui/panels/cast_panel.h"
 #include "ui/panels/name_panel.h"
 #include "ui/panels/pools_panel.h"
 #include "ui/panels/problem_panel.h"
+#include "ui/panels/river_panel.h"
 #include "ui/panels/rod_panel.h"
 #include "ui/panels/tiles.h"
 #include "ui/panels/water_panel.h"
@@ -31,6 +34,9 @@ const QString kPart = QStringLiteral("part");
 const QString kTips = QStringLiteral("tips");
 const QString kFixes = QStringLiteral("fixes");
 const QString kPools = QStringLiteral("pools");
+const QString kCast = QStringLiteral("cast");
+const QString kRiver = QStringLiteral("river");
+const QString kDepths = QStringLiteral("depths");
 const QString kWhy = QStringLiteral("why");
 const QString kRod = QStringLiteral("rod");
 const QString kWater = QStringLiteral("water");
@@ -79,7 +85,14 @@ void BenchFace::addPages(const Shelf& shelf) {
   m_problems = new ProblemPanel(m_look, m_drawer);
   m_drawer->addPage(kShelf, tr("Shelf"), m_shelf, Drawer::Stay::standing);
   m_drawer->addPage(kPart, tr("Part"), m_part, Drawer::Stay::standing);
+  auto* river = new RiverPanel(m_look, m_document, m_feed, m_pools, m_drawer);
+  connect(river, &RiverPanel::depthsWanted, this, &BenchFace::openDepths);
+  m_drawer->addPage(kCast, tr("Cast"), new CastPanel(m_look, m_document, m_feed, m_drawer),
+                    Drawer::Stay::standing);
+  m_drawer->addPage(kRiver, tr("River"), river, Drawer::Stay::standing);
   addChoicePages(shelf);
+  m_drawer->addPage(kDepths, tr("Depths in all pools"),
+                    new DepthTablePanel(m_look, m_feed, m_pools, m_drawer), Drawer::Stay::passing);
   m_drawer->addPage(kWhy, tr("Why"), m_why, Drawer::Stay::passing);
   m_drawer->addPage(kRod, tr("Rod"), m_rod, Drawer::Stay::passing);
   m_drawer->addPage(kWater, tr("Water"), new WaterPanel(m_look, m_document, m_drawer),
@@ -110,7 +123,11 @@ void BenchFace::connectParts() {
     m_why->showReading(reading);
     m_drawer->setTitle(kWhy, tr("Why: %1").arg(readingTitle(reading)));
     m_drawer->open(kWhy);
+    m_chart->setDriveShown(reading == Reading::drive);
   };
+  connect(m_drawer, &Drawer::opened, m_chart, [this](const QString& page) {
+    if (page != kWhy) m_chart->setDriveShown(false);
+  });
   connect(m_tiles, &TileRow::whyRequested, this, why);
   connect(m_sentence, &SentenceBar::whyRequested, this, why);
 }
@@ -122,6 +139,11 @@ void BenchFace::openTips() { m_drawer->open(kTips); }
 void BenchFace::openFixes() { m_drawer->open(kFixes); }
 
 void BenchFace::openPools() { m_drawer->open(kPools); }
+void BenchFace::openCast() { m_drawer->open(kCast); }
+
+void BenchFace::openDepths() { m_drawer->open(kDepths); }
+
+void BenchFace::openRiver() { m_drawer->open(kRiver); }
 
 void BenchFace::openPart() { m_drawer->open(kPart); }
 

@@ -45,6 +45,9 @@ class BenchFace : public QWidget {
   void openFixes();
   void openPools();
   void openPart();
+  void openCast();
+  void openRiver();
+  void openDepths();
   void openRod(bool startFrom);
   void openWater();
   void openName();

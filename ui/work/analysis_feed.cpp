@@ -18,6 +18,14 @@ void AnalysisFeed::setConditions(const Conditions& conditions) {
   schedule();
 }
 
+void AnalysisFeed::refineDepth(const DepthBand& band) {
+  if (m_analysis->depthBand == band) return;
+  auto refined = std::make_shared<Analysis>(*m_analysis);
+  refined->depthBand = band;
+  m_analysis = std::move(refined);
+  Q_EMIT depthRefined();
+}
+
 void AnalysisFeed::schedule() {
   if (m_scheduled) return;
   m_scheduled = true;

@@ -25,11 +25,16 @@ class AnalysisFeed : public QObject {
   void setConditions(const Conditions& conditions);
   [[nodiscard]] const Conditions& conditions() const { return m_conditions; }
 
+  /// A better depth band than the live estimate has been computed for the rig that is analysed.
+  void refineDepth(const DepthBand& band);
+
   /// How often `analyse` ran, for the tests that count recomputation.
   [[nodiscard]] int runs() const { return m_runs; }
 
  Q_SIGNALS:
   void analysisChanged();
+  /// The depth band alone has become surer.
+  void depthRefined();
 
  private:
   void schedule();

@@ -1,0 +1,194 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/panels/cast_panel.h"
+
+#include <QCheckBox>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QSlider>
+#include <QVBoxLayout>
+
+#include "core/air/cast_setup.h"
+#include "core/model/edits.h"
+#include "ui/charts/cast_feed.h"
+#include "ui/document/rig_document.h"
+#include "ui/panels/player_bar.h"
+#include "ui/panels/slider_row.h"
+#include "ui/text/quantities.h"
+#include "ui/work/analysis_feed.h"
+
+namespace grainwise::ui {
+namespace {
+constexpr int kType = 15;
+constexpr int kSmallType = 14;
+constexpr int kSliders = 310;
+constexpr int kWords = 250;
+// What the sliders offer: sane casts, well inside what a file may say.
+constexpr double kSpeedLow = 20, kSpeedHigh = 110;
+constexpr double kLoopLow = 1, kLoopHigh = 10;
+constexpr double kLaunchLow = -5, kLaunchHigh = 25;
+constexpr double kTipLow = 2, kTipHigh = 20;
+constexpr double kAltitudeHigh = 12000;
+/// The air that the readings take by themselves: 1.2 kg/m3, as at about 700 ft.
+constexpr double kUsualAltitude_ft = 700;
+
+QString lengthWords(double ft, DisplayUnits units) { return lengthText(Feet(ft), units); }
+QString speedWords(double ft_per_s, DisplayUnits units) {
+  return speedText(FeetPerSecond(ft_per_s), units);
+}
+QString angleWords(double deg, DisplayUnits) { return numberText(deg, 1) + QChar(0x00b0); }
+}  // namespace
+
+CastPanel::CastPanel(Look* look, RigDocument* document, AnalysisFeed* feed, QWidget* parent)
+    : QWidget(parent), m_look(look), m_document(document), m_feed(feed) {
+  setObjectName(QStringLiteral("castPanel"));
+  m_casts = new CastFeed(feed, this);
+  m_view = new CastView(look, this);
+  m_view->setObjectName(QStringLiteral("castView"));
+  m_player = new PlayerBar(look,
+                           {{tr("real time"), 1.0}, {tr("1/2"), 0.5}, {tr("1/4"), 0.25}, {tr("1/10"), 0.1}},
+                           2, this);
+  m_view->setSpeed(m_player->speed());
+  m_result = new QLabel(this);
+  m_result->setObjectName(QStringLiteral("castResult"));
+  m_caution = new QLabel(tr("Where you cast for real: eyes covered, hooks and power lines far from people "
+                            "and rod."),
+                         this);
+  m_learner = new QCheckBox(tr("A learner: 20 % less speed"), this);
+  m_learner->setObjectName(QStringLiteral("learner"));
+  layOut();
+
+  connect(m_player, &PlayerBar::playWanted, m_view, &CastView::setPlaying);
+  connect(m_player, &PlayerBar::timeWanted, this, [this](double time_s) {
+    m_view->setPlaying(false);
+    m_view->setTime(time_s);
+  });
+  connect(m_player, &PlayerBar::speedWanted, m_view, &CastView::setSpeed);
+  connect(m_view, &CastView::timeChanged, m_player, &PlayerBar::setTime);
+  connect(m_view, &CastView::playingChanged, m_player, &PlayerBar::setPlaying);
+  connect(m_casts, &CastFeed::started, m_view, [this] { m_view->setStale(true); });
+  connect(m_casts, &CastFeed::arrived, this, &CastPanel::take);
+  connect(document, &RigDocument::rigChanged, this, &CastPanel::refresh);
+  connect(look, &Look::changed, this, &CastPanel::applyLook);
+  applyLook();
+  refresh();
+}
+
+/// The loop, the sliders, the words: side by side, since the drawer is low.
+void CastPanel::layOut() {
+  auto* sliders = new QVBoxLayout;
+  sliders->setSpacing(0);
+  sliders->addWidget(m_player);
+  addSliders(sliders);
+  sliders->addStretch(1);
+  auto* words = new QVBoxLayout;
+  words->setSpacing(6);
+  words->addWidget(m_learner);
+  for (QLabel* label : {m_result, m_caution}) {
+    label->setTextFormat(Qt::PlainText);
+    label->setWordWrap(true);
+    words->addWidget(label);
+  }
+  words->addStretch(1);
+  auto* row = new QHBoxLayout(this);
+  row->setContentsMargins(0, 4, 0, 0);
+  row->setSpacing(16);
+  row->addWidget(m_view, 1);
+  row->addLayout(sliders);
+  row->addLayout(words);
+}
+
+void CastPanel::addSliders(QVBoxLayout* column) {
+  m_speed = new SliderRow(m_look, tr("Line speed"), kSpeedLow, kSpeedHigh, 1, speedWords, this);
+  m_loop = new SliderRow(m_look, tr("Loop"), kLoopLow, kLoopHigh, 0.25, lengthWords, this);
+  m_launch = new SliderRow(m_look, tr("Upwards"), kLaunchLow, kLaunchHigh, 0.5, angleWords, this);
+  m_rodTip = new SliderRow(m_look, tr("Rod tip"), kTipLow, kTipHigh, 0.5, lengthWords, this);
+  m_altitude = new SliderRow(m_look, tr("Air at"), 0, kAltitudeHigh, 100, lengthWords, this);
+  bind(m_speed, "line_speed_ft_per_s", &Cast::lineSpeed, tr("Line speed"));
+  bind(m_loop, "loop_ft", &Cast::loop, tr("Loop"));
+  bind(m_launch, "launch_deg", &Cast::launch, tr("Launch angle"));
+  bind(m_rodTip, "rod_tip_ft", &Cast::rodTip, tr("Rod tip"));
+  m_altitude->setValue(kUsualAltitude_ft);
+  connect(m_altitude, &SliderRow::moved, this, [this](double altitude_ft) {
+    Conditions conditions = m_feed->conditions();
+    conditions.turnover.air.density_kg_per_m3 = standardAirDensity_kg_per_m3(Feet(altitude_ft));
+    m_feed->setConditions(conditions);
+  });
+  connect(m_learner, &QCheckBox::toggled, this, [this](bool learner) {
+    Conditions conditions = m_feed->conditions();
+    conditions.turnover.learner = learner;
+    m_feed->setConditions(conditions);
+  });
+  for (SliderRow* row : {m_speed, m_loop, m_launch, m_rodTip, m_altitude}) column->addWidget(row);
+}
+
+template <class Q>
+void CastPanel::bind(SliderRow* row, const char* key, std::optional<Q> Cast::*member,
+                     const QString& step) {
+  row->slider()->setObjectName(QLatin1String(key));
+  connect(row, &SliderRow::moved, this, [this, key, member, step](double value) {
+    Cast cast = m_document->rig().cast.value_or(Cast{});
+    cast.*member = Q(value);
+    keepDigits(cast.kept, key, value, {});
+    m_document->apply(step, edits::withCast(m_document->rig(), cast),
+                      QStringLiteral("cast/") + QLatin1String(key));
+  });
+}
+
+void CastPanel::refresh() {
+  if (!isVisible()) return;
+  const CastSetup cast = castSetup(*m_document->shown(), false);
+  m_speed->setValue(cast.lineSpeed.value());
+  m_loop->setValue(cast.loop.value());
+  m_launch->setValue(cast.launch.value());
+  m_rodTip->setValue(cast.rodTip.value());
+}
+
+void CastPanel::take(const std::shared_ptr<const CastPicture>& picture, const QString& reason) {
+  m_picture = picture;
+  if (!picture) {
+    m_view->setReason(reason);
+    m_player->setEnabled(false);
+    m_result->clear();
+    return;
+  }
+  const bool first = !m_player->isEnabled() || m_player->scrubber()->maximum() <= 1;
+  m_player->setEnabled(true);
+  m_player->setLength(picture->length_s());
+  m_view->setPicture(picture);
+  if (first && !m_look->reduceMotion()) m_view->setPlaying(true);
+  if (first && m_look->reduceMotion()) m_view->setTime(picture->length_s() / 2);
+  applyLook();
+}
+
+void CastPanel::applyLook() {
+  const DisplayUnits units = m_look->units();
+  m_result->setFont(m_look->font(kType));
+  m_caution->setFont(m_look->font(kSmallType));
+  m_learner->setFont(m_look->font(kType));
+  QPalette quiet = m_caution->palette();
+  quiet.setColor(QPalette::WindowText, m_look->colours().slate);
+  m_caution->setPalette(quiet);
+  for (QLabel* label : {m_result, m_caution}) label->setFixedWidth(m_look->px(kWords));
+  m_player->setFixedWidth(m_look->px(kSliders));
+  if (!m_picture) return;
+  m_result->setText(
+      m_picture->turnsOver
+          ? tr("Turns over after %1 s, %2 above the water, the fly at %3.")
+                .arg(numberText(m_picture->length_s(), 2), roundLengthText(m_picture->endHeight, units),
+                     speedText(m_picture->flySpeed, units))
+          : tr("The fly never comes round: the loop dies on the way."));
+}
+
+void CastPanel::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  refresh();
+  m_casts->setActive(true);
+}
+
+void CastPanel::hideEvent(QHideEvent* event) {
+  QWidget::hideEvent(event);
+  m_view->setPlaying(false);
+  m_casts->setActive(false);
+}
+
+}  // namespace grainwise::ui

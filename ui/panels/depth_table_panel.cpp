@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/panels/depth_table_panel.h"
+
+#include <QHeaderView>
+#include <QLabel>
+#include <QTableWidget>
+#include <QVBoxLayout>
+
+#include "ui/document/pool_book.h"
+#include "ui/text/quantities.h"
+#include "ui/text/words.h"
+#include "ui/work/analysis_feed.h"
+
+namespace grainwise::ui {
+namespace {
+constexpr int kType = 15;
+constexpr int kRow = 28;
+}  // namespace
+
+DepthTablePanel::DepthTablePanel(Look* look, AnalysisFeed* feed, const PoolBook* pools, QWidget* parent)
+    : QWidget(parent), m_look(look), m_feed(feed), m_pools(pools) {
+  setObjectName(QStringLiteral("depthTable"));
+  m_table = new QTableWidget(0, 5, this);
+  m_table->setAccessibleName(tr("Depths of this rig in all pools"));
+  m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
+  m_table->setSelectionMode(QAbstractItemView::SingleSelection);
+  m_table->setFrameShape(QFrame::NoFrame);
+  m_table->verticalHeader()->hide();
+  m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+  m_table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+  m_note = new QLabel(this);
+  m_note->setTextFormat(Qt::PlainText);
+  m_note->setWordWrap(true);
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(0, 4, 0, 0);
+  column->addWidget(m_table, 1);
+  column->addWidget(m_note);
+  connect(feed, &AnalysisFeed::analysisChanged, this, &DepthTablePanel::refresh);
+  connect(pools, &PoolBook::changed, this, &DepthTablePanel::refresh);
+  connect(look, &Look::changed, this, &DepthTablePanel::refresh);
+}
+
+QString DepthTablePanel::words(const DepthRow::Depth& depth) const {
+  if (!depth.hang) return missingWords(Missing::flyMass);
+  if (!depth.band) return depthWords(depth.hang->state);
+  const QString range = tr("%1\u2013%2", "a range of depth")
+                            .arg(numberText(shownValue(depth.band->low.value(), Measure::length, m_look->units()), 1),
+                                 roundLengthText(depth.band->high, m_look->units()));
+  return depth.hang->state == DepthState::hangs ? range
+                                                : tr("%1, %2").arg(range, depthWords(depth.hang->state));
+}
+
+void DepthTablePanel::refresh() {
+  if (!isVisible()) return;
+  const CurrentShares shares;
+  const auto rows = depthTable(*m_feed->rig(), m_pools->pools(), m_feed->conditions(), shares);
+  m_table->setFont(m_look->font(kType));
+  m_table->horizontalHeader()->setFont(m_look->font(kType, true));
+  m_note->setFont(m_look->font(kType - 1));
+  m_table->setHorizontalHeaderLabels(
+      {tr("Pool"), tr("Water"), tr("Low current"), tr("Usual current"), tr("High current")});
+  m_table->setRowCount(int(rows.size()));
+  for (int i = 0; i < int(rows.size()); ++i) {
+    const DepthRow& row = rows[std::size_t(i)];
+    QStringList cells{QString::fromStdString(row.pool), lengthText(row.water, m_look->units())};
+    for (const DepthRow::Depth& depth : row.at) cells << words(depth);
+    for (int c = 0; c < cells.size(); ++c) m_table->setItem(i, c, new QTableWidgetItem(cells[c]));
+    m_table->setRowHeight(i, m_look->px(kRow));
+  }
+  m_note->setText(rows.empty()
+                      ? tr("No pools yet: add one under Pools.")
+                      : tr("Live estimates. Low and high current: %1 and %2 of the pool's (ours).")
+                            .arg(percentText(shares.low), percentText(shares.high)));
+}
+
+void DepthTablePanel::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  refresh();
+}
+
+}  // namespace grainwise::ui

@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QWidget>
+
+#include "core/choose/depth_table.h"
+#include "ui/theme/look.h"
+
+class QLabel;
+class QTableWidget;
+
+namespace grainwise::ui {
+
+class AnalysisFeed;
+class PoolBook;
+
+/// How deep the rig fishes in every pool, at low, usual and high current.
+class DepthTablePanel : public QWidget {
+  Q_OBJECT
+ public:
+  DepthTablePanel(Look* look, AnalysisFeed* feed, const PoolBook* pools, QWidget* parent = nullptr);
+  [[nodiscard]] const QTableWidget* table() const { return m_table; }
+
+ protected:
+  void showEvent(QShowEvent* event) override;
+
+ private:
+  void refresh();
+  [[nodiscard]] QString words(const DepthRow::Depth& depth) const;
+
+  Look* m_look;
+  AnalysisFeed* m_feed;
+  const PoolBook* m_pools;
+  QTableWidget* m_table;
+  QLabel* m_note;
+};
+
+}  // namespace grainwise::ui

@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/panels/slider_row.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QSignalBlocker>
+#include <QSlider>
+#include <cmath>
+
+namespace grainwise::ui {
+namespace {
+constexpr int kType = 15;
+constexpr int kNameWidth = 84;
+constexpr int kValueWidth = 76;
+constexpr int kRowHeight = 26;
+}  // namespace
+
+SliderRow::SliderRow(Look* look, const QString& name, double low, double high, double step,
+                     Words words, QWidget* parent)
+    : QWidget(parent), m_look(look), m_low(low), m_step(step), m_value(low), m_words(std::move(words)) {
+  auto* row = new QHBoxLayout(this);
+  row->setContentsMargins(0, 0, 0, 0);
+  row->setSpacing(8);
+  m_name = new QLabel(name, this);
+  m_name->setTextFormat(Qt::PlainText);
+  m_slider = new QSlider(Qt::Horizontal, this);
+  m_slider->setRange(0, int(std::lround((high - low) / step)));
+  m_slider->setPageStep(std::max(1, m_slider->maximum() / 10));
+  m_slider->setAccessibleName(name);
+  m_name->setBuddy(m_slider);
+  m_valueLabel = new QLabel(this);
+  m_valueLabel->setTextFormat(Qt::PlainText);
+  m_valueLabel->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+  row->addWidget(m_name);
+  row->addWidget(m_slider, 1);
+  row->addWidget(m_valueLabel);
+  connect(m_slider, &QSlider::valueChanged, this, [this](int at) {
+    m_value = m_low + at * m_step;
+    showWords();
+    Q_EMIT moved(m_value);
+  });
+  connect(look, &Look::changed, this, &SliderRow::applyLook);
+  applyLook();
+}
+
+void SliderRow::setValue(double value) {
+  m_value = value;
+  if (!m_slider->isSliderDown()) {
+    const QSignalBlocker quiet(m_slider);
+    m_slider->setValue(int(std::lround((value - m_low) / m_step)));
+  }
+  showWords();
+}
+
+void SliderRow::showWords() {
+  const QString words = m_words(m_value, m_look->units());
+  m_valueLabel->setText(words);
+  m_slider->setAccessibleDescription(words);
+}
+
+void SliderRow::applyLook() {
+  m_name->setFont(m_look->font(kType));
+  m_valueLabel->setFont(m_look->font(kType, true));
+  m_name->setFixedWidth(m_look->px(kNameWidth));
+  m_valueLabel->setFixedWidth(m_look->px(kValueWidth));
+  setFixedHeight(m_look->px(kRowHeight));
+  showWords();
+}
+
+}  // namespace grainwise::ui
