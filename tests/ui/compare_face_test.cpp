@@ -379,6 +379,8 @@ TEST_CASE_METHOD(CompareFixture, "at 1280 by 720 both lines, the chart and the p
   for (QWidget* widget : {static_cast<QWidget*>(a()), static_cast<QWidget*>(b()),
                           static_cast<QWidget*>(face->chart()), static_cast<QWidget*>(face->drawer())}) {
     const QRect place(widget->mapTo(window.get(), QPoint()), widget->size());
+    INFO(widget->objectName().toStdString() << " from " << place.top() << " to " << place.bottom() << " in "
+                                            << window->height());
     CHECK(window->rect().contains(place));
     CHECK(widget->height() >= widget->minimumSizeHint().height());
   }

@@ -272,7 +272,7 @@ void RiverView::paintPlan(QPainter& p, const Plan& plan, const RiverFrame& frame
   const Colours& c = m_look->colours();
   p.setPen(c.slate);
   p.drawText(QRectF(plan.box.left(), 0, plan.box.width(), plan.box.top()),
-             Qt::AlignLeft | Qt::AlignVCenter, tr("From above, current to the right"));
+             Qt::AlignLeft | Qt::AlignVCenter, tr("From above"));
   double deepest = 0.01;
   for (const RiverFrame& each : m_picture->frames) {
     deepest = std::max(deepest, each.line.front().depth_ft);

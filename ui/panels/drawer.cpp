@@ -13,7 +13,7 @@
 namespace grainwise::ui {
 namespace {
 /// Two rows of the shelf, at type scale 1.
-constexpr int kLeastPage = 132;
+constexpr int kLeastPage = 124;
 }  // namespace
 
 Drawer::Drawer(Look* look, QWidget* parent) : QWidget(parent), m_look(look) {

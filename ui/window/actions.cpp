@@ -28,7 +28,10 @@ Actions::Actions(Look* look, QUndoGroup* stacks, QWidget* window)
   addCompare(m_menu->addMenu(tr("&Compare")));
   addUnits();
   m_menu->addMenu(m_units);
-  about = add(m_menu, QStringLiteral("about"), tr("About Grainwise"), QKeySequence(Qt::Key_F1));
+  QMenu* helpMenu = m_menu->addMenu(tr("&Help"));
+  help = add(helpMenu, QStringLiteral("help"), tr("Help"), QKeySequence::HelpContents);
+  m_samples = helpMenu->addMenu(tr("Sample rigs"));
+  about = add(helpMenu, QStringLiteral("about"), tr("About Grainwise"));
   m_menu->addSeparator();
   quit = add(m_menu, QStringLiteral("quit"), tr("Quit"), QKeySequence::Quit);
 }
@@ -112,7 +115,7 @@ void Actions::addView(QMenu* menu) {
   part = add(menu, QStringLiteral("part"), tr("Part"), QKeySequence(Qt::Key_F3));
   fixes = add(menu, QStringLiteral("fixes"), tr("Fixes"), QKeySequence(Qt::Key_F6));
   tips = add(menu, QStringLiteral("tips"), tr("Tips"), QKeySequence(Qt::Key_F8));
-  pools = add(menu, QStringLiteral("pools"), tr("Pools"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_W));
+  pools = add(menu, QStringLiteral("pools"), tr("Pools"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_L));
   wallet = add(menu, QStringLiteral("wallet"), tr("Pack a wallet…"),
                QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P));
   cast = add(menu, QStringLiteral("cast"), tr("Cast"), QKeySequence(Qt::Key_F4));

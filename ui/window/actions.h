@@ -28,6 +28,7 @@ class Actions : public QObject {
   [[nodiscard]] QMenu* menu() const { return m_menu; }
   [[nodiscard]] QMenu* unitsMenu() const { return m_units; }
   [[nodiscard]] QMenu* recentMenu() const { return m_recent; }
+  [[nodiscard]] QMenu* samplesMenu() const { return m_samples; }
   [[nodiscard]] const QList<QAction*>& all() const { return m_all; }
 
   QAction* newRig;
@@ -57,6 +58,7 @@ class Actions : public QObject {
   QAction* rename;
   QAction* larger;
   QAction* smaller;
+  QAction* help;
   QAction* about;
   QAction* swapRigs;
   QAction* copyAcross;
@@ -77,6 +79,7 @@ class Actions : public QObject {
   QMenu* m_menu;
   QMenu* m_units;
   QMenu* m_recent;
+  QMenu* m_samples;
   QMenu* m_view;
   QActionGroup* m_faces;
   QAction* m_firstOfView;

@@ -4,7 +4,9 @@
 #include <QAction>
 #include <QApplication>
 #include <QCloseEvent>
+#include <QDir>
 #include <QDropEvent>
+#include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QMenu>
@@ -14,6 +16,7 @@
 #include <QVBoxLayout>
 
 #include "ui/compare/compare_face.h"
+#include "core/io/rig_file.h"
 #include "ui/document/pool_book.h"
 #include "ui/document/rig_document.h"
 #include "ui/panels/chooser_panel.h"
@@ -23,6 +26,7 @@
 #include "ui/strip/strip_view.h"
 #include "ui/window/actions.h"
 #include "ui/window/bench_face.h"
+#include "ui/window/help_window.h"
 #include "ui/window/compare_host.h"
 #include "ui/window/faces.h"
 #include "ui/window/top_bar.h"
@@ -159,6 +163,8 @@ void MainWindow::connectActions() {
   onBench(a.water, [this] { m_bench->openWater(); });
   onBench(a.rename, [this] { m_bench->openName(); });
   on(a.about, [this] { about(); });
+  on(a.help, [this] { showHelp(); });
+  addSamples();
   connect(m_top, &TopBar::nameRequested, m_bench, &BenchFace::openName);
   connect(m_top, &TopBar::rodRequested, m_bench, [this] { m_bench->openRod(false); });
   connect(m_top, &TopBar::waterRequested, m_bench, &BenchFace::openWater);
@@ -330,6 +336,33 @@ void MainWindow::openWallet() {
     m_wallet->activateWindow();
   }
   m_wallet->show();
+}
+
+/// The samples that the program carries, each opened as an untitled copy.
+void MainWindow::addSamples() {
+  QMenu* menu = m_actions->samplesMenu();
+  const QDir carried(QStringLiteral(":/sample-rigs"));
+  for (const QString& name : carried.entryList({QStringLiteral("*.rig.json")}, QDir::Files, QDir::Name)) {
+    QString words = name.section(QLatin1Char('.'), 0, 0).replace(QLatin1Char('-'), QLatin1Char(' '));
+    words[0] = words[0].toUpper();
+    QAction* sample = menu->addAction(words);
+    connect(sample, &QAction::triggered, this, [this, path = carried.filePath(name)] {
+      QFile file(path);
+      if (!file.open(QIODevice::ReadOnly)) return;
+      const QByteArray bytes = file.readAll();
+      const auto rig = readRig(std::string_view(bytes.constData(), std::size_t(bytes.size())));
+      if (!rig || !mayLeave()) return;
+      m_faces->open(QStringLiteral("bench"));
+      startFrom(*rig);
+    });
+  }
+}
+
+void MainWindow::showHelp() {
+  if (m_help == nullptr) m_help = new HelpWindow(&m_look, this);
+  m_help->show();
+  m_help->raise();
+  m_help->activateWindow();
 }
 
 void MainWindow::about() {

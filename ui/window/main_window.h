@@ -21,6 +21,7 @@ class CompareHost;
 class Faces;
 class PoolBook;
 class RigDocument;
+class HelpWindow;
 class TopBar;
 class WalletWindow;
 
@@ -77,6 +78,8 @@ class MainWindow : public QMainWindow {
   /// Whether the open rig may be let go of.
   bool mayLeave();
   void about();
+  void showHelp();
+  void addSamples();
   void openWallet();
 
   Settings m_settings;
@@ -90,6 +93,7 @@ class MainWindow : public QMainWindow {
   BenchFace* m_bench = nullptr;
   Faces* m_faces;
   Shelf m_shelf;
+  HelpWindow* m_help = nullptr;      ///< made when first opened
   WalletWindow* m_wallet = nullptr;  ///< made when first opened
   CompareHost* m_compare = nullptr;
 };
