@@ -109,7 +109,7 @@ void CursorOverlay::paintDrive(QPainter& p) const {
   p.restore();
   p.setPen(look.colours().ochreWord);
   const QString words = ProfileChart::tr("what the loop needs of each foot");
-  p.drawText(QPointF(plot.left() + 8, plot.bottom() - 8), words);
+  p.drawText(QPointF(need.first().x(), need.first().y() + 1.4 * p.fontMetrics().height()), words);
 }
 
 void CursorOverlay::paintCursor(QPainter& p) const {
@@ -119,7 +119,7 @@ void CursorOverlay::paintCursor(QPainter& p) const {
   const double x = m_chart->m_ruler->x(m_chart->m_ruler->cursor());
   if (x < plot.left() - 1 || x > plot.right() + 1) return;
   p.setPen(QPen(c.brick, 1));
-  const double pixel = std::floor(x) + 0.5;  // a crisp line
+  const double pixel = std::round(x) + 0.5;  // a crisp line, as on the strip
   p.drawLine(QPointF(pixel, 0), QPointF(pixel, plot.bottom()));
   const QRectF box = readoutBox();
   const bool focus = m_chart->hasFocus();
