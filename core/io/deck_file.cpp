@@ -20,7 +20,12 @@ Result<Deck> loadDeck(const std::filesystem::path& path) {
 
 Result<Rig> rigOfCard(const CardRig& rig, const std::filesystem::path& deckFolder) {
   if (const auto* whole = std::get_if<Rig>(&rig)) return *whole;
-  return loadRig(deckFolder / std::get<std::string>(rig));
+  const std::string& name = std::get<std::string>(rig);
+  if (!staysInFolder(name)) {
+    return tl::unexpected(Problems{{name, 0, "", "this name does not stay in the deck's own folder",
+                                    "name a rig file from that folder on"}});
+  }
+  return loadRig(deckFolder / name);
 }
 
 }  // namespace grainwise

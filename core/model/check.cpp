@@ -381,13 +381,10 @@ void Checker::rules(const Spool& spool, const std::string& at) {
 void Checker::rigName(const std::optional<CardRig>& rig, const std::string& at) {
   const auto* name = rig ? std::get_if<std::string>(&*rig) : nullptr;
   if (!name || m_unread.touches(at)) return;
-  const bool drive = name->size() > 1 && (*name)[1] == ':';
-  if (!name->empty() && name->front() != '/' && !drive &&
-      name->find_first_of(std::string("\\\0", 2)) == std::string::npos) {
-    return;
-  }
+  if (staysInFolder(*name)) return;
   blame(
-      at, name->empty() ? "the name of the rig file is empty" : "this is no relative file name",
+      at, name->empty() ? "the name of the rig file is empty"
+                    : "this name does not stay in the deck's own folder",
       "name a rig file from the deck's own folder on, with / between folders, or put the rig here");
 }
 

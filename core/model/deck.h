@@ -35,6 +35,10 @@ struct Deck {
   bool operator==(const Deck&) const = default;
 };
 
+/// Whether a name leads from a folder to something in it: not empty, no absolute path, no `..`, no
+/// backslash or NUL, on any system.
+bool staysInFolder(const std::string& name);
+
 const char* fileName(CardShow show);
 std::optional<CardShow> cardShowFromFile(const std::string& name);
 
