@@ -7,6 +7,7 @@
 
 #include "app/choose_commands.h"
 #include "app/command_line.h"
+#include "app/print_command.h"
 #include "core/analysis/analysis.h"
 #include "core/analysis/heavy_runs.h"
 #include "core/compare/compare.h"
@@ -34,6 +35,7 @@ constexpr const char* kHelp =
                         [--one-length] [--json]
        grainwise fix FILE [--shelf FILE] [--wallet FILE] [--json]
        grainwise cut FILE... --spools FILE [--json]
+       grainwise print FILE -o OUT [--paper a4|letter] [--pools FILE] [--four]
 Build and balance fly rigs: head, tips, leader and fly, foot by foot.
 Without a command the workbench opens, on FILE if one is given; two files open
 side by side, to be compared.
@@ -70,6 +72,12 @@ Commands:
   cut FILE...    where to cut the tips, leaders and tippets of rigs or shelves
       --spools FILE  from these spools (needed)
       --json     as JSON (format grainwise-cut-sheet)
+  print FILE     a rig as a handout of two sides, or a deck a card a page
+      -o OUT     into this file (needed): .pdf, .png or .svg; of the last two
+                 a file a page, the second named OUT-2
+      --paper    a4 (as long as nothing is said) or letter
+      --pools FILE  depths in these pools, on a handout
+      --four     four cards to a page, with lines for notes
 
 Options:
       --help     print this help and exit
@@ -188,13 +196,14 @@ struct Command {
   const char* name;
   int (*run)(const Words&);
 };
-constexpr std::array<Command, 7> kCommands{{{"report", report},
+constexpr std::array<Command, 8> kCommands{{{"report", report},
                                             {"compare", compare},
                                             {"check", check},
                                             {"choose", chooseCommand},
                                             {"wallet", walletCommand},
                                             {"fix", fixCommand},
-                                            {"cut", cut}}};
+                                            {"cut", cut},
+                                            {"print", printCommand}}};
 
 /// Options of the window system that the toolkit reads for itself; with one dash or two.
 bool isWindowOption(const std::string& word, bool& takesValue) {

@@ -11,7 +11,7 @@ namespace grainwise {
 /// wrong line. `arguments` are those behind the program's name. Results go to stdout, messages to
 /// stderr.
 /// Returns the exit code (0 good, 1 the input is at fault, 2 wrong usage), or nothing when the
-/// workbench is to open. Needs no display.
+/// workbench is to open. Needs no display; only `print` needs the toolkit, for its fonts.
 std::optional<int> runCommand(const std::vector<std::string>& arguments);
 
 }  // namespace grainwise

@@ -155,6 +155,30 @@ def choose_rows():
     expect_row(["fix", hinge, "--wallet", pools], BAD_INPUT, "", "shelf")
 
 
+def print_rows(folder):
+    """Paper without a display; what is written is what its name says."""
+    out = str(folder / "out.pdf")
+    expect_row(["print", SAMPLE], WRONG_USAGE, "", "-o OUT is missing")
+    expect_row(["print", SAMPLE, "-o"], WRONG_USAGE, "", "-o OUT is missing")
+    expect_row(["print", "-o", out], WRONG_USAGE, "", "FILE is missing")
+    expect_row(["print", SAMPLE, "-o", str(folder / "out.txt")], WRONG_USAGE, "", ".pdf, .png or .svg")
+    expect_row(["print", SAMPLE, "-o", out, "--paper", "a3"], WRONG_USAGE, "", "a4 or letter")
+    expect_row(["print", SAMPLE, "-o", out, "--four"], WRONG_USAGE, "", "goes with a deck")
+    expect_row(["print", SAMPLE, "-o", str(folder / "none" / "out.pdf")], BAD_INPUT, "", "out.pdf")
+    expect_row(["print", str(folder / "absent.rig.json"), "-o", out], BAD_INPUT, "", "absent.rig.json")
+    expect(not os.path.exists(out), "print: a file in spite of a wrong line")
+    for ending, begins in ((".pdf", b"%PDF-"), (".png", b"\x89PNG"), (".svg", b"<?xml")):
+        out = folder / ("out" + ending)
+        expect_row(["print", SAMPLE, "-o", str(out)], GOOD, "", "")
+        expect(out.read_bytes().startswith(begins), f"print: {out.name} is no {ending}")
+    expect((folder / "out-2.png").exists(), "print: the second side as out-2.png")
+    deck = folder / "gap.deck.json"
+    deck.write_text('{ "format": "grainwise-deck", "version": 1, "title": "t", "cards": [\n'
+                    '  { "title": "c", "show": "strip", "rig": "gone.rig.json" } ] }\n')
+    expect_row(["print", str(deck), "-o", str(folder / "gap.pdf")], BAD_INPUT, "", "gone.rig.json")
+    expect((folder / "gap.pdf").exists(), "print: the rest of a deck with a gap")
+
+
 def same_everywhere():
     """Output knows no locale, display or repeated run."""
     plain = [run("report", SAMPLE, flag).stdout for flag in ("--json", "--csv")]
@@ -180,6 +204,7 @@ def main():
         usage_rows()
         report_rows(pathlib.Path(name))
         compare_rows(pathlib.Path(name))
+        print_rows(pathlib.Path(name))
         cut_rows()
         choose_rows()
         same_everywhere()

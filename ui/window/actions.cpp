@@ -57,6 +57,10 @@ void Actions::addFile(QMenu* menu) {
   save = add(menu, QStringLiteral("save"), tr("Save"), QKeySequence::Save);
   saveAs = add(menu, QStringLiteral("saveAs"), tr("Save as…"),
                QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S));
+  menu->addSeparator();
+  print = add(menu, QStringLiteral("print"), tr("Handout on paper…"), QKeySequence::Print);
+  exportFile = add(menu, QStringLiteral("exportFile"), tr("Handout as PDF or picture…"),
+                   QKeySequence(Qt::CTRL | Qt::Key_E));
 }
 
 QAction* Actions::addFace(const QString& key, const QString& words) {

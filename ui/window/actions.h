@@ -36,6 +36,8 @@ class Actions : public QObject {
   QAction* open;
   QAction* save;
   QAction* saveAs;
+  QAction* print;
+  QAction* exportFile;
   QAction* quit;
   QAction* undo;
   QAction* redo;

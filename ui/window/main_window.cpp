@@ -23,6 +23,9 @@
 #include "ui/panels/drawer.h"
 #include "ui/panels/fixes_panel.h"
 #include "ui/panels/wallet_window.h"
+#include "ui/print/handout.h"
+#include "ui/print/paper_files.h"
+#include "ui/print/print_preview.h"
 #include "ui/strip/strip_view.h"
 #include "ui/window/actions.h"
 #include "ui/window/bench_face.h"
@@ -100,6 +103,10 @@ MainWindow::MainWindow(const Shelf& shelf, QWidget* parent) : QMainWindow(parent
   askSavePath = [this] {
     return QFileDialog::getSaveFileName(this, tr("Save the rig"), m_document->path(), tr(kFilter));
   };
+  askExportPath = [this] {
+    return QFileDialog::getSaveFileName(this, tr("Handout into a file"), QString(),
+                                        tr("Paper or picture (*.pdf *.png *.svg)"));
+  };
   askUnsaved = [this] {
     return askByDialog(this, QString::fromStdString(m_document->rig().name));
   };
@@ -143,6 +150,8 @@ void MainWindow::connectActions() {
   });
   on(a.save, [this] { m_compare->own() != nullptr ? m_compare->saveOwn(false) : save(); });
   on(a.saveAs, [this] { m_compare->own() != nullptr ? m_compare->saveOwn(true) : saveAs(); });
+  on(a.print, [this] { print(); });
+  on(a.exportFile, [this] { exportHandout(); });
   on(a.quit, [this] { close(); });
   onBench(a.editPart, [this] { m_bench->openPart(); });
   onBench(a.moveToRod, [strip] { strip->moveSelected(-1); });
@@ -363,6 +372,23 @@ void MainWindow::showHelp() {
   m_help->show();
   m_help->raise();
   m_help->activateWindow();
+}
+
+void MainWindow::print() {
+  previewPages(std::make_shared<Handout>(*m_document->shown(), m_pools->pools().pools, m_look.units(),
+                                         m_feed->conditions()),
+               this);
+}
+
+void MainWindow::exportHandout() {
+  QString path = askExportPath();
+  if (path.isEmpty()) return;
+  if (!canWrite(path)) path += QLatin1String(".pdf");
+  const Handout handout(*m_document->shown(), m_pools->pools().pools, m_look.units(), m_feed->conditions());
+  const Written written = writePages(handout, path, localPaper());
+  m_bench->drawer()->say(written.problem.isEmpty()
+                             ? tr("Written: %1").arg(written.files.join(QStringLiteral(", ")))
+                             : written.problem);
 }
 
 void MainWindow::about() {

@@ -56,6 +56,7 @@ class MainWindow : public QMainWindow {
   enum class Unsaved { save, discard, cancel };
   std::function<QString()> askOpenPath;
   std::function<QString()> askSavePath;
+  std::function<QString()> askExportPath;
   std::function<Unsaved()> askUnsaved;
 
  protected:
@@ -77,6 +78,9 @@ class MainWindow : public QMainWindow {
   bool saveTo(const QString& path);
   /// Whether the open rig may be let go of.
   bool mayLeave();
+  /// The handout of the open rig: into a preview, or into a file.
+  void print();
+  void exportHandout();
   void about();
   void showHelp();
   void addSamples();

@@ -1,0 +1,244 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/print/handout.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <algorithm>
+
+#include "core/analysis/depth_table.h"
+#include "core/report/words.h"
+#include "ui/text/quantities.h"
+#include "ui/text/words.h"
+
+namespace grainwise::ui {
+namespace {
+
+constexpr double kStrip_pt = 74;
+constexpr double kLowProfile_pt = 80;
+constexpr double kHighProfile_pt = 190;
+constexpr double kLine_pt = 18.5;
+constexpr double kLabels_pt = 8.5;
+/// Joints beyond this many are left to the screen: the sheet has two sides.
+constexpr std::size_t kMostJoints = 6;
+constexpr std::size_t kMostPools = 6;
+constexpr int kMostTips = 5;
+
+QString tr(const char* text) { return QCoreApplication::translate("Handout", text); }
+
+QString lengths(Feet value, DisplayUnits units) {
+  return QLocale().toString(shownValue(value.value(), Measure::length, units), 'f', 1);
+}
+
+QString depthText(const DepthCell& cell, DisplayUnits units) {
+  if (!cell.state) return tr("no fly yet");
+  if (isOnBottom(*cell.state)) return tr("bottom");
+  if (!cell.band) return *cell.state == DepthState::stillWater ? tr("no swing") : tr("on top");
+  return tr("%1–%2").arg(lengths(cell.band->low, units), lengths(cell.band->high, units));
+}
+
+QString capital(QString words) {
+  if (!words.isEmpty()) words[0] = words[0].toUpper();
+  return words;
+}
+
+struct Line {
+  std::optional<Grade> grade;
+  QString name;
+  QString figures;
+  QString words;
+};
+
+void addRod(std::vector<Line>& lines, const RodFit& rod, DisplayUnits units) {
+  if (rod.head && rod.window) {
+    Line line{std::nullopt, tr("Head on rod"),
+              tr("%1 in %2–%3").arg(massNumber(*rod.head, units), massNumber(rod.window->low, units),
+                                    massText(rod.window->high, units)),
+              {}};
+    if (rod.headVerdict) {
+      line.grade = grade(*rod.headVerdict);
+      line.words = headWords(rod);
+    }
+    lines.push_back(line);
+  }
+  if (rod.workingLength && rod.lengthRatio) {
+    Line line{std::nullopt, tr("Working length"), tr("%1 rods").arg(numberText(*rod.lengthRatio, 2)), {}};
+    if (rod.lengthVerdict) {
+      line.grade = grade(*rod.lengthVerdict);
+      line.words = lengthWords(*rod.lengthVerdict);
+    }
+    lines.push_back(line);
+  }
+}
+
+void addGrip(std::vector<Line>& lines, const Grip& grip, DisplayUnits units) {
+  if (grip.tipShare && grip.tip > Grains(0)) {
+    Line line{std::nullopt, tr("Tip share"),
+              tr("%1: %2 of %3")
+                  .arg(percentText(*grip.tipShare), massNumber(grip.tip, units),
+                       massText(grip.head, units)),
+              tr("no rule for this style of head")};
+    if (grip.tipShareVerdict) {
+      line.grade = grade(*grip.tipShareVerdict);
+      line.words = tipShareWords(*grip.tipShareVerdict);
+    }
+    lines.push_back(line);
+  }
+  if (grip.anchorRatio && grip.anchorVerdict) {
+    lines.push_back({grade(*grip.anchorVerdict), tr("In the water"),
+                     tr("%1 rods").arg(numberText(*grip.anchorRatio, 2)), anchorWords(*grip.anchorVerdict)});
+  }
+}
+
+void addFly(std::vector<Line>& lines, const FlyFit& fly, DisplayUnits units) {
+  if (fly.tipToFly && fly.tipToFlyVerdict) {
+    lines.push_back({grade(*fly.tipToFlyVerdict), tr("Fly against tip"),
+                     tr("%1 ×: %2 on %3")
+                         .arg(ratioText(*fly.tipToFly), massNumber(fly.tipWindow, units),
+                              massText(fly.fly, units)),
+                     flyWords(*fly.tipToFlyVerdict)});
+  }
+  if (fly.leaderToFly && fly.leaderToFlyVerdict) {
+    lines.push_back({grade(*fly.leaderToFlyVerdict), tr("Fly against leader"),
+                     tr("%1 ×").arg(ratioText(*fly.leaderToFly)), leaderWords(*fly.leaderToFlyVerdict)});
+  }
+}
+
+void addJoints(std::vector<Line>& lines, const Rig& rig, const Analysis& a, DisplayUnits units) {
+  std::size_t taken = 0;
+  for (const Junction& j : a.junctions) {
+    if (taken++ == kMostJoints) break;
+    lines.push_back({grade(j.verdict),
+                     capital(tr("%1 to %2").arg(kindWords(rig.parts[j.rodSide].kind),
+                                                kindWords(rig.parts[j.flySide].kind))),
+                     tr("%1 to %2").arg(lineMassNumber(j.rodSideMean, units),
+                                        lineMassText(j.flySideMean, units)),
+                     junctionWords(j.verdict)});
+  }
+}
+
+std::vector<Line> linesOf(const Rig& rig, const Analysis& a, DisplayUnits units) {
+  std::vector<Line> lines;
+  addRod(lines, a.rod, units);
+  addJoints(lines, rig, a, units);
+  addGrip(lines, a.grip, units);
+  addFly(lines, a.fly, units);
+  return lines;
+}
+
+}  // namespace
+
+Handout::Handout(const Rig& rig, std::vector<Pool> pools, DisplayUnits units,
+                 const Conditions& conditions)
+    : m_rig(rig, conditions), m_pools(std::move(pools)), m_units(units), m_conditions(conditions) {
+  if (m_pools.empty()) {
+    if (const auto own = poolOf(rig)) m_pools.push_back(*own);
+  }
+  if (m_pools.size() > kMostPools) m_pools.resize(kMostPools);
+}
+
+QString Handout::title() const {
+  return m_rig.rig->name.empty() ? tr("Rig") : QString::fromStdString(m_rig.rig->name);
+}
+
+void Handout::paintRig(PageWriter& w) const {
+  const PictureStyle style = w.style(kLabels_pt);
+  const FootRange range = rangeOf({m_rig});
+  const QRectF area = w.area().adjusted(2.4 * style.text, 0, 0, 0);
+  w.skip(4);
+  const QRectF strip(area.left(), w.y(), area.width(), kStrip_pt * kPoint);
+  const Captions captions =
+      captionsOf(m_rig, strip, range, style, CaptionDetail::full, w.painter().device());
+  paintCaptions(w.painter(), captions, strip.center().y(), style);
+  paintStrip(w.painter(), strip, m_rig, range, Setup::alone, style);
+  w.skip(kStrip_pt + captions.height / kPoint + 6);
+  w.paragraph(tr("What each foot weighs: %1, over %2 from the back of the head")
+                  .arg(lineMassUnit(m_units), m_units.metres ? tr("metres") : tr("feet")),
+              kLabels_pt + 1);
+  // As high as the readings below it leave room for.
+  const double readings = kLine_pt * double(linesOf(*m_rig.rig, *m_rig.analysis, m_units).size() + 4);
+  const double tall = std::clamp(w.room() / kPoint - readings - 3 * kLabels_pt, kLowProfile_pt, kHighProfile_pt);
+  const QRectF plot(area.left(), w.y() + style.text * 0.7, area.width(), tall * kPoint);
+  paintProfile(w.painter(), plot, {m_rig}, range, style);
+  w.skip(tall + 3 * kLabels_pt);
+}
+
+void Handout::paintReadings(PageWriter& w) const {
+  const Analysis& a = *m_rig.analysis;
+  w.heading(tr("What it says"));
+  for (const Line& line : linesOf(*m_rig.rig, a, m_units)) {
+    w.verdict(line.grade ? std::optional(glyphOf(*line.grade)) : std::nullopt, line.name, line.figures,
+              line.words);
+  }
+  const QString turnover = turnoverSentence(*m_rig.rig, a);
+  if (!turnover.isEmpty()) {
+    const auto judged = turnoverGrade(a);
+    w.verdict(judged ? std::optional(glyphOf(*judged)) : std::nullopt, tr("Turnover"), {}, turnover);
+  }
+  w.skip(2);
+  w.paragraph(tr("Circle: fits. Triangle: watch it. Square: wrong. Limits are common practice or ours."), 9);
+}
+
+void Handout::paintDepths(PageWriter& w) const {
+  w.heading(tr("How deep on the swing, %1, an estimate: four swings in five").arg(lengthUnit(m_units)));
+  if (m_pools.empty()) {
+    w.paragraph(tr("State a pool's speed and depth to have its depths here."));
+    return;
+  }
+  QVector<QStringList> rows{{tr("Pool"), tr("Deep"), tr("Slower water"), tr("As stated"), tr("Faster water")}};
+  for (const DepthRow& row : depthTable(*m_rig.rig, m_pools, m_conditions)) {
+    QStringList cells{row.pool.name.empty() ? tr("This water") : QString::fromStdString(row.pool.name),
+                      lengthText(row.pool.depth, m_units)};
+    for (const DepthCell& cell : row.cells) {
+      cells.append(tr("%1: %2").arg(speedText(cell.surface, m_units), depthText(cell, m_units)));
+    }
+    rows.append(cells);
+  }
+  w.table(rows, {0.2, 0.1, 0.235, 0.23, 0.235});
+}
+
+void Handout::paintWallet(PageWriter& w) const {
+  w.heading(tr("Wallet: what I pack"));
+  QVector<QStringList> rows{{tr("Tip"), tr("Length"), tr("Weight"), tr("For which pool"), tr("Packed")}};
+  int tips = 0;
+  for (std::size_t i = 0; i < m_rig.rig->parts.size() && tips < kMostTips; ++i) {
+    const Part& part = m_rig.rig->parts[i];
+    if (part.kind != PartKind::tip && !part.isCoatedLeader()) continue;
+    rows.append({partWords(part, m_units), lengthText(part.length(), m_units),
+                 massText(m_rig.analysis->profile.places[i].mass(), m_units), QString(), QString()});
+    ++tips;
+  }
+  while (rows.size() < 5) rows.append({QString(), QString(), QString(), QString(), QString()});
+  w.table(rows, {0.34, 0.13, 0.15, 0.26, 0.12}, 19);
+}
+
+void Handout::paintSafety(PageWriter& w) const {
+  w.heading(tr("Safety"));
+  for (const std::string& line : words::cautions(*m_rig.rig, *m_rig.analysis)) {
+    w.paragraph(QStringLiteral("• ") + QString::fromStdString(line), 10.5);
+  }
+}
+
+void Handout::paint(QPainter& p, int page, QSizeF sheet) const {
+  PageWriter w(p, sheet, m_units);
+  w.title(title(), tr("estimate, side %1 of 2").arg(page + 1));
+  if (page == 0) {
+    w.blanks({tr("Date"), tr("Teacher"), tr("Name")});
+    w.paragraph(rodSentence(*m_rig.rig, m_units) + QStringLiteral("     ") +
+                waterSentence(*m_rig.rig, m_units));
+    paintRig(w);
+    paintReadings(w);
+  } else {
+    paintDepths(w);
+    w.heading(tr("Try in this order"));
+    w.paragraph(tr("1. Angle and slack: cast squarer, mend a second longer. It costs nothing."));
+    w.paragraph(tr("2. The fly: the same weight on a slimmer fly sinks further, then a heavier one."));
+    w.paragraph(tr("3. The tip: keep its length, let more or less of it sink; then its weight."));
+    paintWallet(w);
+    paintSafety(w);
+    w.heading(tr("What I changed, and what happened"));
+    w.rules(std::max(1, int((w.room() / kPoint - 6) / 22)));
+  }
+  w.footer(tr("Depths are estimates and no guide to wading."));
+}
+
+}  // namespace grainwise::ui
