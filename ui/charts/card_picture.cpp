@@ -112,6 +112,17 @@ Figure depthFigure(const PictureRig& rig, DisplayUnits units) {
           tr("of %1 down, an estimate").arg(lengthText(*rig.rig->water->depth, units))};
 }
 
+/// How deep the fly is on its way across in a real swing, with the range of the estimate.
+Figure swingFigure(const PictureRig& rig, const SwingResult& run, DisplayUnits units) {
+  Figure figure = depthFigure(rig, units);
+  if (run.onBottom()) return {Setup::alone, tr("bottom"), tr("it lies on the bed")};
+  if (!run.swing || !rig.analysis->depthBand) return figure;
+  figure.words = tr("%1 on the way across; an estimate, of %2")
+                     .arg(lengthUnit(units), lengthText(*rig.rig->water->depth, units));
+  figure.number = lengths(*run.swing, units);
+  return figure;
+}
+
 Figure heaviestFigure(const PictureRig& rig, DisplayUnits units) {
   GrainsPerFoot most;
   for (const ProfileRow& row : rig.analysis->rows) most = std::max(most, row.mass);
@@ -196,7 +207,9 @@ std::vector<Figure> figuresOf(const ShownCard& shown, DisplayUnits units) {
     const PictureRig& rig = shown.rigs[i];
     Figure figure;
     if (shown.card.show == CardShow::river) {
-      figure = depthFigure(rig, units);
+      // Two rigs are compared by their swings, which know angle and slack; one has its range.
+      const bool swung = shown.rigs.size() > 1 && shown.runs && shown.runs->swings[i];
+      figure = swung ? swingFigure(rig, *shown.runs->swings[i], units) : depthFigure(rig, units);
     } else if (reading) {
       figure = readingFigure(*reading, *rig.analysis, units);
     } else if (shown.card.show == CardShow::profile) {
@@ -213,7 +226,7 @@ std::vector<Figure> figuresOf(const ShownCard& shown, DisplayUnits units) {
 }
 
 void paintCardPicture(QPainter& p, const QRectF& box, const ShownCard& shown, const PictureStyle& style,
-                      bool full) {
+                      bool full, double time_s) {
   p.save();
   p.setRenderHint(QPainter::Antialiasing);
   if (!shown.missing.empty()) {
@@ -231,9 +244,15 @@ void paintCardPicture(QPainter& p, const QRectF& box, const ShownCard& shown, co
         paintOverProfile(p, box, shown.rigs, style, 0.45);
         break;
       case CardShow::river:
-        paintRiver(p, box, shown.rigs, style);
+        if (shown.runs && shown.runs->any()) {
+          paintSwing(p, box, shown.rigs, *shown.runs, time_s, style);
+        } else {
+          paintRiver(p, box, shown.rigs, style);
+        }
         break;
       case CardShow::cast:
+        if (shown.runs) paintCast(p, box, shown.rigs, *shown.runs, time_s, style);
+        break;
       case CardShow::text:
         break;
     }

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "core/model/deck.h"
+#include "ui/charts/card_runs.h"
 #include "ui/charts/picture.h"
 
 namespace grainwise::ui {
@@ -15,6 +16,7 @@ namespace grainwise::ui {
 struct ShownCard {
   Card card;
   std::vector<PictureRig> rigs;
+  std::shared_ptr<const CardRuns> runs;  ///< what moves on it, once it was run
   QStringList missing;  ///< "the rig 02-slot.rig.json: no such file"; empty when all is there
 };
 ShownCard shownCard(const Card& card, const std::filesystem::path& folder,
@@ -31,8 +33,9 @@ struct Figure {
 std::vector<Figure> figuresOf(const ShownCard& shown, DisplayUnits units);
 
 /// The card's diagram in `box`: for one or two rigs, by what the card shows; in the place of a rig that is
-/// missing, the words that say so. `full` adds feet and grains to the captions of a line.
+/// missing, the words that say so. `full` adds feet and grains to the captions of a line; what moves is
+/// shown at `time_s`, at its end for a time under 0.
 void paintCardPicture(QPainter& p, const QRectF& box, const ShownCard& shown, const PictureStyle& style,
-                      bool full);
+                      bool full, double time_s = -1);
 
 }  // namespace grainwise::ui

@@ -23,7 +23,11 @@ QString figureLine(const Figure& figure) {
 DeckPages::DeckPages(const Deck& deck, const std::filesystem::path& folder, Form form,
                      DisplayUnits units, const Conditions& conditions)
     : m_title(QString::fromStdString(deck.title)), m_form(form), m_units(units) {
-  for (const Card& card : deck.cards) m_cards.push_back(shownCard(card, folder, conditions));
+  for (const Card& card : deck.cards) {
+    ShownCard shown = shownCard(card, folder, conditions);
+    if (shown.missing.empty()) shown.runs = runsOf(card.show, shown.rigs, conditions);
+    m_cards.push_back(std::move(shown));
+  }
 }
 
 int DeckPages::count() const {
