@@ -1,0 +1,176 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QAbstractButton>
+#include <QComboBox>
+#include <QFile>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QPlainTextEdit>
+#include <QTemporaryDir>
+
+#include "core/model/deck_edits.h"
+#include "tests/ui/clinic_support.h"
+#include "ui/clinic/keep_awake.h"
+
+namespace grainwise::ui {
+namespace {
+
+const Deck& deckOf(test::ClinicFixture& f) { return f.clinic->document()->deck(); }
+
+}  // namespace
+
+TEST_CASE("Edits of a deck put cards in, take them out, double and move them, and nothing else") {
+  const Deck deck = test::sampleDeck("why-that-tip");
+  CHECK(deck_edits::removed(deck_edits::inserted(deck, 3, Card{}), 3) == deck);
+  CHECK(deck_edits::inserted(deck, deck.cards.size(), Card{}).cards.back() == Card{});
+  const Deck twice = deck_edits::duplicated(deck, 4);
+  CHECK(twice.cards[4] == twice.cards[5]);
+  CHECK(deck_edits::removed(twice, 5) == deck);
+  const Deck moved = deck_edits::moved(deck, 2, 6);
+  CHECK(moved.cards[6] == deck.cards[2]);
+  CHECK(moved.cards[2] == deck.cards[3]);
+  CHECK(deck_edits::moved(moved, 6, 2) == deck);
+  CHECK_THROWS_AS(deck_edits::removed(deck, deck.cards.size()), std::logic_error);
+  CHECK_THROWS_AS(deck_edits::moved(deck, 0, deck.cards.size()), std::logic_error);
+}
+
+TEST_CASE_METHOD(test::ClinicFixture, "Every edit of a deck is one named step that is undone to the very deck before") {
+  QUndoStack* stack = clinic->document()->undoStack();
+  const Deck before = deckOf(*this);
+  clinic->choose(2);
+  const auto step = [&](const char* name, const std::function<void()>& act) {
+    INFO(name);
+    const Deck was = deckOf(*this);
+    const int steps = stack->count();
+    act();
+    CHECK(stack->count() == steps + 1);
+    CHECK(stack->undoText() == QLatin1String(name));
+    CHECK_FALSE(deckOf(*this) == was);
+    stack->undo();
+    CHECK(deckOf(*this) == was);
+    clinic->choose(2);
+  };
+  step("Duplicate card", [&] { press("cardTwice"); });
+  step("Delete card", [&] { press("cardDelete"); });
+  step("Move card", [&] { press("cardDown"); });
+  step("Move card", [&] { QTest::keyClick(find<QListWidget>("deckCards"), Qt::Key_Up, Qt::AltModifier); });
+  step("Add card", [&] { press("cardBlank"); });
+  step("Take the rig out", [&] { press("cardRigNone"); });
+  clinic->benchRig = [] { return std::optional(test::sampleRig("02-slot")); };
+  step("Add card", [&] { press("cardFromBench"); });
+  step("Take the bench's rig", [&] { press("cardRigBBench"); });
+  CHECK(deckOf(*this) == before);
+}
+
+TEST_CASE_METHOD(test::ClinicFixture, "Words typed into one field are one step, and the cursor stays where it is") {
+  QUndoStack* stack = clinic->document()->undoStack();
+  clinic->choose(3);
+  auto* say = find<QPlainTextEdit>("cardSay");
+  say->setFocus();
+  say->moveCursor(QTextCursor::Start);
+  QTest::keyClicks(say, QStringLiteral("Look: "));
+  CHECK(stack->count() == 1);
+  CHECK(deckOf(*this).cards[3].say->rfind("Look: Weight may fall", 0) == 0);
+  CHECK(say->textCursor().position() == 6);
+  auto* title = find<QLineEdit>("cardTitle");
+  title->setFocus();
+  title->setCursorPosition(0);
+  QTest::keyClicks(title, QStringLiteral("Is it "));
+  CHECK(stack->count() == 2);
+  CHECK(title->cursorPosition() == 6);
+  CHECK(find<QListWidget>("deckCards")->item(3)->text() == QLatin1String("4. Is it Downhill or hinge"));
+  stack->undo();
+  stack->undo();
+  CHECK(deckOf(*this) == test::sampleDeck("why-that-tip"));
+  CHECK(stack->isClean());
+}
+
+TEST_CASE_METHOD(test::ClinicFixture, "A card from the bench holds the rig itself, behind the card that was chosen") {
+  clinic->choose(4);
+  clinic->addCard(deck_edits::cardOf(test::sampleRig("02-slot"), CardShow::river));
+  CHECK(clinic->current() == 5);
+  const Card& card = deckOf(*this).cards[5];
+  CHECK(card.show == CardShow::river);
+  CHECK(std::get<Rig>(*card.rig) == test::sampleRig("02-slot"));
+  CHECK(card.title == test::sampleRig("02-slot").name);
+}
+
+TEST_CASE_METHOD(test::ClinicFixture, "A deck is written as it was read, and as it was changed") {
+  QTemporaryDir folder;
+  const QString path = folder.filePath(QStringLiteral("mine.deck.json"));
+  clinic->askSavePath = [&] { return path; };
+  clinic->choose(0);
+  CHECK(clinic->saveAs());
+  QFile read(path);
+  REQUIRE(read.open(QIODevice::ReadOnly));
+  QFile original(QString::fromStdString(test::deckPath("why-that-tip")));
+  REQUIRE(original.open(QIODevice::ReadOnly));
+  CHECK(read.readAll() == original.readAll());
+  press("cardDelete");
+  CHECK(clinic->document()->isModified());
+  press("deckSave");
+  CHECK_FALSE(clinic->document()->isModified());
+  CHECK(loadDeck(path.toStdString()).value() == deckOf(*this));
+}
+
+TEST_CASE_METHOD(test::ClinicFixture, "A card whose rig is missing says which, and the show goes on") {
+  Deck deck = deckOf(*this);
+  deck.cards[2].rig = std::string("gone.rig.json");
+  clinic->document()->apply(QStringLiteral("Name a rig file"), deck);
+  REQUIRE(QTest::qWaitFor([&] { return clinic->said().contains(QLatin1String("gone.rig.json")); }, 3000));
+  CHECK(clinic->said().contains(QLatin1String("Card 3")));
+  clinic->startShow(2);
+  REQUIRE(clinic->run()->shown());
+  CHECK(clinic->run()->shown()->missing.size() == 1);
+  clinic->run()->next();
+  clinic->run()->next();
+  CHECK(clinic->run()->index() == 3);
+  CHECK(clinic->run()->shown()->missing.isEmpty());
+  clinic->endShow();
+}
+
+TEST_CASE_METHOD(test::ClinicFixture, "A rig outside the deck's folder is not named, and the reason is said") {
+  clinic->choose(2);
+  const Deck before = deckOf(*this);
+  clinic->askRigPath = [] { return QStringLiteral("/tmp/elsewhere.rig.json"); };
+  press("cardRigFile");
+  CHECK(deckOf(*this) == before);
+  CHECK(clinic->said().contains(QLatin1String("outside the deck's folder")));
+  clinic->askRigPath = [] { return QString::fromStdString(test::samplePath("02-slot")); };
+  press("cardRigFile");
+  CHECK(std::get<std::string>(*deckOf(*this).cards[2].rig) == "02-slot.rig.json");
+}
+
+TEST_CASE_METHOD(test::ClinicFixture, "A deck that cannot be read leaves the open one, and says line and fix") {
+  QTemporaryDir folder;
+  const QString path = folder.filePath(QStringLiteral("bad.deck.json"));
+  QFile file(path);
+  REQUIRE(file.open(QIODevice::WriteOnly));
+  file.write("{ \"format\": \"grainwise-deck\", \"version\": 1, \"title\": \"t\", \"cards\": [\n"
+             "{ \"title\": \"c\", \"show\": \"strip\", \"rig\": \"../up.rig.json\" } ] }\n");
+  file.close();
+  const Deck before = deckOf(*this);
+  CHECK_FALSE(clinic->openDeck(path).empty());
+  CHECK(deckOf(*this) == before);
+  CHECK(clinic->said().contains(QLatin1String("bad.deck.json:2")));
+}
+
+TEST_CASE_METHOD(test::ClinicFixture, "Every control of the Clinic has a name for the ear and room for a finger") {
+  constexpr int kTarget = 44;
+  for (const QWidget* widget : clinic->findChildren<QWidget*>()) {
+    if (!widget->isVisible() || widget->focusPolicy() == Qt::NoFocus || widget->objectName().startsWith(QLatin1String("qt_"))) continue;
+    INFO(widget->metaObject()->className() << " " << widget->objectName().toStdString());
+    CHECK_FALSE(widget->objectName().isEmpty());
+    const auto* button = qobject_cast<const QAbstractButton*>(widget);
+    CHECK_FALSE((widget->accessibleName().isEmpty() && !(button && !button->text().isEmpty())));
+    if (button) CHECK(button->height() >= kTarget);
+  }
+}
+
+TEST_CASE_METHOD(test::UiFixture, "Without a session bus the screen is not kept awake, and nothing fails") {
+  qunsetenv("DBUS_SESSION_BUS_ADDRESS");
+  const KeepAwake awake(QStringLiteral("test"));
+  CHECK_FALSE(awake.held());
+}
+
+}  // namespace grainwise::ui

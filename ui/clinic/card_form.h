@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QWidget>
+#include <functional>
+#include <optional>
+
+#include "core/model/deck.h"
+#include "ui/theme/look.h"
+
+class QComboBox;
+class QLabel;
+class QLineEdit;
+class QPlainTextEdit;
+class QPushButton;
+
+namespace grainwise::ui {
+
+/// The words of one card, what it shows and of which rigs, edited in place.
+class CardForm : public QWidget {
+  Q_OBJECT
+ public:
+  explicit CardForm(Look* look, QWidget* parent = nullptr);
+
+  /// Shows a card; fields that say the same already keep their cursor.
+  void setCard(const std::optional<Card>& card);
+
+  /// The rig on the bench, and a rig file chosen from the deck's folder (its name from there on).
+  std::function<std::optional<Rig>()> benchRig;
+  std::function<QString()> askRigFile;
+
+ Q_SIGNALS:
+  /// The card as it is now to be; steps of one gesture become one.
+  void edited(const QString& step, const Card& card, const QString& gesture);
+
+ private:
+  struct RigRow {
+    QLabel* name;
+    QPushButton* bench;
+    QPushButton* file;
+    QPushButton* none;
+  };
+  QPlainTextEdit* addText(const QString& name, const QString& label, int lines);
+  RigRow addRig(const QString& name, const QString& label);
+  void connectText(QPlainTextEdit* field, std::optional<std::string> Card::*member, const QString& step);
+  void connectRig(const RigRow& row, std::optional<CardRig> Card::*member);
+  void change(const QString& step, const std::function<void(Card&)>& how, const QString& gesture = {});
+
+  Look* m_look;
+  std::optional<Card> m_card;
+  bool m_filling = false;
+  QLineEdit* m_title;
+  QPlainTextEdit* m_say;
+  QPlainTextEdit* m_ask;
+  QPlainTextEdit* m_reveal;
+  QPlainTextEdit* m_notes;
+  QComboBox* m_show;
+  RigRow m_rig;
+  RigRow m_rigB;
+};
+
+/// "Profile": what a card shows, in a word.
+QString showWords(CardShow show);
+
+}  // namespace grainwise::ui
