@@ -26,6 +26,7 @@ Actions::Actions(Look* look, QUndoGroup* stacks, QWidget* window)
   m_view = m_menu->addMenu(tr("&View"));
   addView(m_view);
   addCompare(m_menu->addMenu(tr("&Compare")));
+  addClinic(m_menu->addMenu(tr("C&linic")));
   addUnits();
   m_menu->addMenu(m_units);
   QMenu* helpMenu = m_menu->addMenu(tr("&Help"));
@@ -160,6 +161,14 @@ void Actions::addCompare(QMenu* menu) {
                  QKeySequence(Qt::CTRL | Qt::Key_L));
   oneWater = add(menu, QStringLiteral("oneWaterAction"), tr("One water, or each its own"),
                  QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_W));
+}
+
+void Actions::addClinic(QMenu* menu) {
+  takeCard = add(menu, QStringLiteral("takeCard"), tr("Card from this picture"),
+                 QKeySequence(Qt::CTRL | Qt::Key_K));
+  showDeck = add(menu, QStringLiteral("showDeck"), tr("Show the deck"), QKeySequence(Qt::Key_F5));
+  showFromHere = add(menu, QStringLiteral("showFromHere"), tr("Show from the chosen card"),
+                     QKeySequence(Qt::SHIFT | Qt::Key_F5));
 }
 
 void Actions::addUnits() {

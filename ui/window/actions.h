@@ -62,6 +62,9 @@ class Actions : public QObject {
   QAction* smaller;
   QAction* help;
   QAction* about;
+  QAction* takeCard;
+  QAction* showDeck;
+  QAction* showFromHere;
   QAction* swapRigs;
   QAction* copyAcross;
   QAction* alignFly;
@@ -73,6 +76,7 @@ class Actions : public QObject {
   void addEdit(QMenu* menu, QUndoGroup* stacks);
   void addView(QMenu* menu);
   void addCompare(QMenu* menu);
+  void addClinic(QMenu* menu);
   void addUnits();
   QAction* addChoice(QMenu* menu, QActionGroup* group, const QString& words, bool checked);
 

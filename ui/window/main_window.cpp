@@ -15,6 +15,7 @@
 #include <QUndoGroup>
 #include <QVBoxLayout>
 
+#include "ui/clinic/clinic_face.h"
 #include "ui/compare/compare_face.h"
 #include "core/io/rig_file.h"
 #include "ui/document/pool_book.h"
@@ -30,6 +31,7 @@
 #include "ui/window/actions.h"
 #include "ui/window/bench_face.h"
 #include "ui/window/help_window.h"
+#include "ui/window/clinic_host.h"
 #include "ui/window/compare_host.h"
 #include "ui/window/faces.h"
 #include "ui/window/top_bar.h"
@@ -38,7 +40,7 @@
 namespace grainwise::ui {
 namespace {
 
-constexpr auto kFilter = QT_TRANSLATE_NOOP("MainWindow", "Rigs (*.rig.json);;All files (*)");
+constexpr auto kFilter = QT_TRANSLATE_NOOP("MainWindow", "Rigs and decks (*.rig.json *.deck.json);;All files (*)");
 constexpr auto kEnding = ".rig.json";
 
 MainWindow::Unsaved askByDialog(QWidget* parent, const QString& name) {
@@ -94,6 +96,7 @@ MainWindow::MainWindow(const Shelf& shelf, QWidget* parent) : QMainWindow(parent
     return m_bench;
   });
   m_compare = new CompareHost(this, shelf);
+  m_clinic = new ClinicHost(this, shelf);
   column->addWidget(m_faces, 1);
   setCentralWidget(whole);
 
@@ -148,9 +151,15 @@ void MainWindow::connectActions() {
     const QString path = askOpenPath();
     if (!path.isEmpty()) openHere(path);
   });
-  on(a.save, [this] { m_compare->own() != nullptr ? m_compare->saveOwn(false) : save(); });
-  on(a.saveAs, [this] { m_compare->own() != nullptr ? m_compare->saveOwn(true) : saveAs(); });
-  on(a.print, [this] { print(); });
+  on(a.save, [this] {
+    if (m_clinic->shown()) return void(m_clinic->face()->save());
+    m_compare->own() != nullptr ? m_compare->saveOwn(false) : save();
+  });
+  on(a.saveAs, [this] {
+    if (m_clinic->shown()) return void(m_clinic->face()->saveAs());
+    m_compare->own() != nullptr ? m_compare->saveOwn(true) : saveAs();
+  });
+  on(a.print, [this] { m_clinic->shown() ? m_clinic->print() : print(); });
   on(a.exportFile, [this] { exportHandout(); });
   on(a.quit, [this] { close(); });
   onBench(a.editPart, [this] { m_bench->openPart(); });
@@ -204,6 +213,9 @@ void MainWindow::showUndoOf(const QString& letter) {
 }
 
 void MainWindow::openHere(const QString& path) {
+  if (ClinicHost::isDeck(path)) return void(openFile(path));
+  // A rig comes to where rigs are.
+  if (m_clinic->shown()) m_faces->open(QStringLiteral("bench"));
   if (m_compare->own() == nullptr) {
     if (mayLeave()) openFile(path);
   } else if (m_compare->mayLeave() && m_compare->openOwn(path)) {
@@ -244,6 +256,12 @@ void MainWindow::refreshRecent() {
 }
 
 bool MainWindow::openFile(const QString& path) {
+  if (ClinicHost::isDeck(path)) {
+    const bool opened = m_clinic->openDeck(path);
+    if (opened) m_settings.addRecent(path);
+    refreshRecent();
+    return opened;
+  }
   const Problems problems = m_document->open(path);
   if (!problems.empty()) {
     showProblems(tr("%1 was not opened").arg(QFileInfo(path).fileName()), problems);
@@ -307,7 +325,7 @@ bool MainWindow::mayLeave() {
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
-  if (!mayLeave() || !m_compare->mayLeave()) {
+  if (!mayLeave() || !m_compare->mayLeave() || !m_clinic->mayLeave()) {
     event->ignore();
     return;
   }

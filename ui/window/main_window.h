@@ -17,6 +17,7 @@ namespace grainwise::ui {
 class Actions;
 class AnalysisFeed;
 class BenchFace;
+class ClinicHost;
 class CompareHost;
 class Faces;
 class PoolBook;
@@ -31,7 +32,8 @@ class MainWindow : public QMainWindow {
  public:
   explicit MainWindow(const Shelf& shelf, QWidget* parent = nullptr);
 
-  /// Opens a rig file. On problems the open rig stays as it was and the drawer lists them.
+  /// Opens a rig file, or a deck in the Clinic. On problems what is open stays as it was, and they are
+  /// listed.
   bool openFile(const QString& path);
   /// Opens a second rig beside the first and compares them.
   bool openBeside(const QString& path);
@@ -43,6 +45,7 @@ class MainWindow : public QMainWindow {
   [[nodiscard]] PoolBook* pools() { return m_pools; }
   [[nodiscard]] BenchFace* bench() { return m_bench; }
   [[nodiscard]] CompareHost* compare() { return m_compare; }
+  [[nodiscard]] ClinicHost* clinic() { return m_clinic; }
   void refreshTitle();
   /// Whose undo the buttons are: "A", "B", or empty where there is one rig.
   void showUndoOf(const QString& letter);
@@ -100,6 +103,7 @@ class MainWindow : public QMainWindow {
   HelpWindow* m_help = nullptr;      ///< made when first opened
   WalletWindow* m_wallet = nullptr;  ///< made when first opened
   CompareHost* m_compare = nullptr;
+  ClinicHost* m_clinic = nullptr;
 };
 
 }  // namespace grainwise::ui

@@ -18,6 +18,7 @@
 #include "ui/document/pool_book.h"
 #include "ui/strip/strip_view.h"
 #include "ui/window/bench_face.h"
+#include "ui/window/clinic_host.h"
 #include "ui/window/compare_host.h"
 #include "ui/window/main_window.h"
 #include "ui/window/settings.h"
@@ -80,17 +81,22 @@ void loadPools(PoolBook& book) {
   if (!folder.isEmpty()) book.setStore(QDir(folder).filePath(file));
 }
 
+void openSample(MainWindow& window) {
+  if (const auto sample = readRig(resourceText(":/sample-rigs/01-plain-winter.rig.json"))) {
+    window.startFrom(*sample);
+  }
+}
+
 void openFirst(MainWindow& window, const QStringList& arguments) {
   if (arguments.size() > 1) {
+    if (ClinicHost::isDeck(arguments[1])) openSample(window);  // the bench behind the Clinic
     window.openFile(arguments[1]);
     if (arguments.size() > 2) window.openBeside(arguments[2]);
     return;
   }
   const QString last = Settings().lastFile();
   if (!last.isEmpty() && QFileInfo::exists(last) && window.openFile(last)) return;
-  if (const auto sample = readRig(resourceText(":/sample-rigs/01-plain-winter.rig.json"))) {
-    window.startFrom(*sample);
-  }
+  openSample(window);
 }
 
 }  // namespace
@@ -113,7 +119,7 @@ int runWorkbench(int argc, char** argv) {
   openFirst(window, QApplication::arguments());
   const auto trace = Trace::ifWanted(window);
   window.show();
-  if (!window.compare()->shown()) window.bench()->strip()->setFocus();
+  if (!window.compare()->shown() && !window.clinic()->shown()) window.bench()->strip()->setFocus();
   // Drawing the icon loads a plugin that the first picture does not need.
   QTimer::singleShot(0, &window, [&window] {
     window.setWindowIcon(QIcon(QStringLiteral(":/icons/grainwise.svg")));

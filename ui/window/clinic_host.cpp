@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/window/clinic_host.h"
+
+#include <QAction>
+#include <QFileInfo>
+#include <QUndoGroup>
+
+#include "core/model/deck_edits.h"
+#include "ui/clinic/clinic_face.h"
+#include "ui/clinic/deck_document.h"
+#include "ui/compare/compare_face.h"
+#include "ui/document/rig_document.h"
+#include "ui/panels/drawer.h"
+#include "ui/print/deck_pages.h"
+#include "ui/print/print_preview.h"
+#include "ui/window/actions.h"
+#include "ui/window/bench_face.h"
+#include "ui/window/compare_host.h"
+#include "ui/window/faces.h"
+#include "ui/window/main_window.h"
+
+namespace grainwise::ui {
+namespace {
+const QString kKey = QStringLiteral("clinic");
+}
+
+ClinicHost::ClinicHost(MainWindow* window, const Shelf& shelf)
+    : QObject(window), m_window(window), m_shelf(shelf) {
+  window->faces()->add(kKey, tr("Clinic"), [this](QWidget* parent) { return make(parent); });
+  connect(window->faces(), &Faces::opened, this, &ClinicHost::follow);
+  Actions& a = *window->actionSet();
+  connect(a.takeCard, &QAction::triggered, this, &ClinicHost::takeCard);
+  connect(a.showDeck, &QAction::triggered, this, [this] { m_face->startShow(0); });
+  connect(a.showFromHere, &QAction::triggered, this, [this] { m_face->startShow(std::max(0, m_face->current())); });
+  follow();
+}
+
+bool ClinicHost::shown() const { return m_face != nullptr && m_window->faces()->current() == kKey; }
+
+bool ClinicHost::isDeck(const QString& path) { return path.endsWith(QLatin1String(".deck.json")); }
+
+QWidget* ClinicHost::make(QWidget* parent) {
+  m_face = new ClinicFace(m_window->look(), m_shelf, parent);
+  m_face->benchRig = [this] { return std::optional(m_window->document()->rig()); };
+  m_face->printDeck = [this] { print(); };
+  m_window->undoGroup()->addStack(m_face->document()->undoStack());
+  return m_face;
+}
+
+/// Undo belongs to the deck while the Clinic is shown; so do the keys that start a show.
+void ClinicHost::follow() {
+  Actions& a = *m_window->actionSet();
+  a.showDeck->setEnabled(shown());
+  a.showFromHere->setEnabled(shown());
+  if (shown()) m_window->undoGroup()->setActiveStack(m_face->document()->undoStack());
+}
+
+bool ClinicHost::openDeck(const QString& path) {
+  m_window->faces()->open(kKey);
+  return m_face->mayLeave() && m_face->openDeck(path).empty();
+}
+
+bool ClinicHost::mayLeave() {
+  if (!m_face) return true;
+  m_face->endShow();
+  return m_face->mayLeave();
+}
+
+Card ClinicHost::cardOnScreen() const {
+  const Rig& rig = m_window->document()->rig();
+  const CompareHost* compare = m_window->compare();
+  if (compare->shown() && compare->face()) {
+    Card card = deck_edits::cardOf(rig, CardShow::compare);
+    card.rigB = compare->face()->ownDocument()->rig();
+    return card;
+  }
+  const QString page = m_window->bench()->drawer()->current();
+  const CardShow show = page == QLatin1String("river")  ? CardShow::river
+                        : page == QLatin1String("cast") ? CardShow::cast
+                                                        : CardShow::strip;
+  return deck_edits::cardOf(rig, show);
+}
+
+void ClinicHost::takeCard() {
+  const Card card = cardOnScreen();
+  m_window->faces()->open(kKey);
+  m_face->addCard(card);
+}
+
+void ClinicHost::print() {
+  const auto pages = std::make_shared<DeckPages>(m_face->document()->deck(), m_face->document()->folder(),
+                                                 DeckPages::Form::cardAPage, m_window->look()->units());
+  previewPages(pages, m_window);
+}
+
+}  // namespace grainwise::ui

@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QObject>
+
+#include "core/model/deck.h"
+#include "core/model/shelf.h"
+
+class QString;
+class QWidget;
+
+namespace grainwise::ui {
+
+class ClinicFace;
+class MainWindow;
+
+/// The Clinic face in the window: made when it is first shown, with its deck, and the window's actions
+/// acting on the deck while it is shown.
+class ClinicHost : public QObject {
+  Q_OBJECT
+ public:
+  ClinicHost(MainWindow* window, const Shelf& shelf);
+
+  [[nodiscard]] ClinicFace* face() const { return m_face; }
+  [[nodiscard]] bool shown() const;
+  static bool isDeck(const QString& path);
+  /// Shows the Clinic with this deck; on problems the Clinic says them.
+  bool openDeck(const QString& path);
+  /// Whether the open deck may be let go of.
+  bool mayLeave();
+  /// The rig and the picture that are on screen, as a card of the open deck.
+  void takeCard();
+  void print();
+
+ private:
+  QWidget* make(QWidget* parent);
+  void follow();
+  [[nodiscard]] Card cardOnScreen() const;
+
+  MainWindow* m_window;
+  Shelf m_shelf;
+  ClinicFace* m_face = nullptr;
+};
+
+}  // namespace grainwise::ui
