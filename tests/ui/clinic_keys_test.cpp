@@ -147,6 +147,21 @@ TEST_CASE_METHOD(ShowFixture, "Escape ends the show, and the chosen card is the 
   CHECK(clinic->current() != at);
 }
 
+TEST_CASE_METHOD(test::ClinicFixture, "F5 starts the show from the first card, Shift and F5 from the chosen one") {
+  clinic->choose(4);
+  auto* list = find<QListWidget>("deckCards");
+  list->setFocus();
+  QTest::keyClick(list, Qt::Key_F5);
+  REQUIRE(clinic->showing());
+  CHECK(clinic->run()->index() == 0);
+  clinic->endShow();
+  clinic->choose(4);
+  QTest::keyClick(list, Qt::Key_F5, Qt::ShiftModifier);
+  REQUIRE(clinic->showing());
+  CHECK(clinic->run()->index() == 4);
+  clinic->endShow();
+}
+
 TEST_CASE_METHOD(ShowFixture, "The last card stays, and a first card does not go back further") {
   run().goTo(run().count() - 1);
   for (int i = 0; i < 4; ++i) key(Qt::Key_PageDown);

@@ -8,6 +8,7 @@
 #include <QFileInfo>
 #include <QGuiApplication>
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
@@ -453,6 +454,16 @@ void ClinicFace::endShow() {
   m_run.reset();
   m_stack->setCurrentWidget(m_desk);
   choose(at);
+}
+
+bool ClinicFace::event(QEvent* event) {
+  const bool key = event->type() == QEvent::ShortcutOverride || event->type() == QEvent::KeyPress;
+  if (!key || static_cast<QKeyEvent*>(event)->key() != Qt::Key_F5 || m_run) return QWidget::event(event);
+  // Taken before the window's own shortcut for this key.
+  event->accept();
+  const bool here = static_cast<QKeyEvent*>(event)->modifiers() & Qt::ShiftModifier;
+  if (event->type() == QEvent::KeyPress) startShow(here ? std::max(0, current()) : 0);
+  return true;
 }
 
 void ClinicFace::paintEvent(QPaintEvent*) { QPainter(this).fillRect(rect(), m_look->colours().paper); }

@@ -77,6 +77,8 @@ class ClinicFace : public QWidget {
   void deckOpened(const QString& path);
 
  protected:
+  /// F5 starts the show and Shift+F5 starts it here, as presenters' remotes have it.
+  bool event(QEvent* event) override;
   void paintEvent(QPaintEvent* event) override;
 
  private:

@@ -166,9 +166,9 @@ void Actions::addCompare(QMenu* menu) {
 void Actions::addClinic(QMenu* menu) {
   takeCard = add(menu, QStringLiteral("takeCard"), tr("Card from this picture"),
                  QKeySequence(Qt::CTRL | Qt::Key_K));
-  showDeck = add(menu, QStringLiteral("showDeck"), tr("Show the deck"), QKeySequence(Qt::Key_F5));
+  showDeck = add(menu, QStringLiteral("showDeck"), tr("Show the deck"), QKeySequence(Qt::Key_F11));
   showFromHere = add(menu, QStringLiteral("showFromHere"), tr("Show from the chosen card"),
-                     QKeySequence(Qt::SHIFT | Qt::Key_F5));
+                     QKeySequence(Qt::SHIFT | Qt::Key_F11));
 }
 
 void Actions::addUnits() {
