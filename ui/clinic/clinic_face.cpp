@@ -395,6 +395,7 @@ QScreen* ClinicFace::chosenScreen() const {
 void ClinicFace::startShow(int from) {
   if (m_run || m_document->deck().cards.empty()) return;
   m_run = std::make_unique<DeckRun>(m_document->deck(), m_document->folder());
+  m_run->setStill(m_look->reduceMotion());
   m_run->goTo(from);
   m_keys = std::make_unique<RemoteKeys>(m_run.get());
   connect(m_keys.get(), &RemoteKeys::editRequested, this, &ClinicFace::toggleEdit);

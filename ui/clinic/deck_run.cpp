@@ -149,7 +149,7 @@ void DeckRun::startRuns() {
 
 void DeckRun::play() {
   const auto card = shown(m_index);
-  if (!card || !card->runs || !card->runs->any() || m_edited) return;
+  if (!card || !card->runs || !card->runs->any() || m_edited || (m_still && !m_slow)) return;
   m_time_s = 0;
   m_clock.start();
   m_timer.start();

@@ -47,6 +47,9 @@ class DeckRun : public QObject {
   /// Plays what moves on the card, slowly and at its own speed in turn.
   void toggleSlow();
 
+  /// Nothing plays by itself, only when slow motion is asked for.
+  void setStill(bool still) { m_still = still; }
+
   /// The card's first rig while it is being changed live; nothing puts it back.
   void setEdited(std::optional<Rig> rig);
   [[nodiscard]] bool editing() const { return m_edited.has_value(); }
@@ -74,6 +77,7 @@ class DeckRun : public QObject {
   bool m_blank = false;
   bool m_hidden = false;
   bool m_slow = false;
+  bool m_still = false;
   double m_time_s = -1;
   std::optional<Rig> m_edited;
   HeavyRunner* m_runner;
