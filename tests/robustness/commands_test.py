@@ -110,9 +110,9 @@ def compare_rows(folder):
     expect_row(["compare", SAMPLE, str(path)], GOOD, "only in A", "")
     got = expect_row(["compare", "--json", SAMPLE, str(path)], GOOD, '"grainwise-compare"', "")
     expect(json.loads(got.stdout)["differences"][0]["what"] == "only in A", "compare --json")
-    got = expect_row(["compare", "--json", "--swing", SAMPLE, str(path)], GOOD, "", "")
-    times = [c for c in json.loads(got.stdout)["overall"] if c["reading"] == "to_10_deg_s"]
-    expect(times, "compare --swing: a time of the swing")
+    got = expect_row(["compare", "--json", "--swing", SAMPLE, str(path)], GOOD, '"overall"', "")
+    depths = [c for c in json.loads(got.stdout)["overall"] if c["reading"] == "swing_ft"]
+    expect(depths and depths[0]["from_runs"], "compare --swing: depths from real swings")
 
 
 def choose_rows():

@@ -18,7 +18,7 @@
 namespace grainwise::ui {
 namespace {
 constexpr int kHeight = 144;
-constexpr int kLeastHeight = 128;
+constexpr int kLeastHeight = 108;
 constexpr int kRule = 30;
 constexpr int kBottom = 10;
 constexpr int kType = 14;
@@ -165,14 +165,17 @@ void CompareChart::paintGrid(QPainter& p) const {
   const double tick = tickFor(m_top);
   p.setFont(m_look->font(kType));
   const double tall = p.fontMetrics().height();
+  p.setPen(c.slate);
+  p.drawText(QRectF(2, 2, box.left() - 10, m_look->px(24)), Qt::AlignRight | Qt::AlignVCenter,
+             lineMassUnit(m_look->units()));
   for (int i = 0; i * tick <= m_top; ++i) {
     const double at = y(i * tick);
     p.setPen(QPen(c.edge, 1));
     p.drawLine(QPointF(box.left(), at), QPointF(box.right(), at));
     p.setPen(c.slate);
-    const QString words = i * tick + tick > m_top ? QStringLiteral("%1 %2").arg(numberText(i * tick, 1), lineMassUnit(m_look->units()))
-                                                  : numberText(i * tick, 1);
-    if (i > 0) p.drawText(QRectF(2, at - tall / 2, box.left() - 10, tall), Qt::AlignRight | Qt::AlignVCenter, words);
+    if (i == 0) continue;
+    p.drawText(QRectF(2, at - tall / 2, box.left() - 10, tall), Qt::AlignRight | Qt::AlignVCenter,
+               numberText(i * tick, 1));
   }
 }
 

@@ -208,7 +208,8 @@ void CompareFace::toggleAlign() { m_atFly->toggle(); }
 void CompareFace::toggleOneWater() { m_lock->toggle(); }
 
 void CompareFace::shareWater(Side* from) {
-  if (!m_oneWater || m_sharing || from->document()->previewing()) return;
+  // What is done on the bench alone does not reach a rig that is not seen.
+  if (!m_oneWater || m_sharing || !isVisible() || from->document()->previewing()) return;
   RigDocument* to = otherOf(from)->document();
   if (to->previewing()) to->setPreview(std::nullopt);
   const auto& water = from->document()->rig().water;
@@ -256,6 +257,7 @@ void CompareFace::resizeEvent(QResizeEvent* event) {
 void CompareFace::showEvent(QShowEvent* event) {
   QWidget::showEvent(event);
   m_feed->setActive(true);
+  if (m_sides[0]->document()->rig().water != m_own->rig().water) setOneWater(false);
   current()->strip()->setFocus();
 }
 

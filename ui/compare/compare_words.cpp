@@ -225,9 +225,11 @@ QString effectName(Effect effect) {
     case Effect::flyAgainstLeader:
       return W::tr("what the fly asks of the line");
     case Effect::drive:
+      return W::tr("how the line carries the fly");
     case Effect::reserve:
-    case Effect::pace:
       return W::tr("turnover");
+    case Effect::pace:
+      return W::tr("how fast the fly comes round");
     case Effect::depth:
       return W::tr("depth");
     case Effect::swingTime:

@@ -16,6 +16,8 @@ PillButton::PillButton(Look* look, Form form, const QString& text, QWidget* pare
   setFocusPolicy(Qt::TabFocus);
   setCursor(Qt::PointingHandCursor);
   setCheckable(form == Form::pill);
+  // A sentence gives way, its words shortened, before a row grows wider than the window.
+  if (form == Form::sentence) setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
   connect(look, &Look::changed, this, [this] {
     updateGeometry();
     update();
