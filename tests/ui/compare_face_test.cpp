@@ -4,6 +4,7 @@
 #include <QLineEdit>
 #include <QListView>
 #include <QSettings>
+#include <QSlider>
 #include <QTemporaryDir>
 #include <QTest>
 #include <QUndoGroup>
@@ -16,6 +17,7 @@
 #include "ui/compare/compare_face.h"
 #include "ui/compare/compare_feed.h"
 #include "ui/compare/difference_list.h"
+#include "ui/compare/pair_view.h"
 #include "ui/compare/readings_table.h"
 #include "ui/compare/summary_bar.h"
 #include "ui/document/rig_document.h"
@@ -258,6 +260,20 @@ TEST_CASE_METHOD(CompareFixture, "one water: a change for one is a change for th
   CHECK(rigB().water->surfaceSpeed == FeetPerSecond(3));
 }
 
+TEST_CASE_METHOD(CompareFixture, "work on the bench alone leaves the rig that is not seen as it was") {
+  window->faces()->open(QStringLiteral("bench"));
+  Rig rig = rigA();
+  rig.water->surfaceSpeed = FeetPerSecond(4);
+  window->document()->apply(QStringLiteral("Change the water"), rig);
+  settle();
+  CHECK(rigB().water->surfaceSpeed == FeetPerSecond(3));
+  CHECK_FALSE(b()->document()->isModified());
+  window->faces()->open(QStringLiteral("compare"));
+  settle();
+  CHECK_FALSE(face->oneWater());
+  CHECK(rigB().water->surfaceSpeed == FeetPerSecond(3));
+}
+
 TEST_CASE_METHOD(CompareFixture, "a rig opened beside keeps its own water and both may be saved to their files") {
   REQUIRE(window->openBeside(kTail));
   settle();
@@ -341,6 +357,33 @@ TEST_CASE_METHOD(CompareFixture, "after a moment of calm the depths come from re
   b()->document()->undoStack()->undo();
   settle();
   CHECK_FALSE(face->feed()->fromRuns());
+}
+
+TEST_CASE_METHOD(CompareFixture, "both casts and both swings play in one picture, at one time") {
+  heavierTip(b());
+  CHECK(face->casts()->view()->length_s() == 0);
+  REQUIRE(QTest::qWaitFor([&] { return face->feed()->fromRuns(); }, 20000));
+  for (PairPanel* panel : {face->casts(), face->swings()}) {
+    PairView* view = panel->view();
+    INFO(view->objectName().toStdString());
+    REQUIRE(view->track(false).frames.size() > 10);
+    REQUIRE(view->track(true).frames.size() > 10);
+    CHECK(view->length_s() == std::max(view->track(false).length_s(), view->track(true).length_s()));
+    auto* slider = panel->findChild<QSlider*>();
+    REQUIRE(slider != nullptr);
+    slider->setValue(slider->maximum() / 2);
+    CHECK(view->time_s() == Approx(view->length_s() / 2));
+    const double half = view->time_s();
+    view->advance(20);
+    CHECK(view->time_s() > half);
+    // Both at one time: neither frame is later than it.
+    for (const bool ofB : {false, true}) CHECK(view->track(ofB).at(view->time_s())->time_s <= view->time_s() + 1e-9);
+    view->setTime(1e9);
+    CHECK(view->time_s() == view->length_s());
+  }
+  // Deeper in the end, the heavier tip's fly is deeper in the picture.
+  const PairView* river = face->swings()->view();
+  CHECK(river->track(true).frames.back().feet.back().y() < river->track(false).frames.back().feet.back().y());
 }
 
 TEST_CASE_METHOD(CompareFixture, "the cursor stands at one place on both lines and says what both weigh there") {

@@ -22,6 +22,7 @@ class AnalysisFeed;
 class CompareFeed;
 class DifferenceList;
 class Drawer;
+class PairPanel;
 class PillButton;
 class ProblemPanel;
 class ReadingsTable;
@@ -51,6 +52,8 @@ class CompareFace : public QWidget {
   [[nodiscard]] ReadingsTable* readings() const { return m_readings; }
   [[nodiscard]] SummaryBar* summary() const { return m_summary; }
   [[nodiscard]] Drawer* drawer() const { return m_drawer; }
+  [[nodiscard]] PairPanel* casts() const { return m_casts; }
+  [[nodiscard]] PairPanel* swings() const { return m_swings; }
   [[nodiscard]] ShelfView* shelfOf(Letter letter) const;
 
   /// A becomes B and B becomes A; the rigs, their undo and their files stay what they are.
@@ -66,6 +69,8 @@ class CompareFace : public QWidget {
   [[nodiscard]] bool oneWater() const { return m_oneWater; }
 
   void openDifferences();
+  void openCast();
+  void openRiver();
   void openShelf();
   void openPart();
   void openRod(bool startFrom);
@@ -125,6 +130,8 @@ class CompareFace : public QWidget {
   DifferenceList* m_list;
   SummaryBar* m_summary;
   Drawer* m_drawer;
+  PairPanel* m_casts;
+  PairPanel* m_swings;
   ProblemPanel* m_problems;
   QStackedWidget* m_stacks[5] = {};
   PillButton* m_swap;

@@ -62,6 +62,10 @@ const HeavyRuns* CompareFeed::runs(bool ofB) const {
   return m_fresh ? &m_runs->runs[ofB ? 1 - m_first : m_first] : nullptr;
 }
 
+std::optional<CastResult> CompareFeed::cast(bool ofB) const {
+  return m_fresh ? m_runs->casts[ofB ? 1 - m_first : m_first] : std::nullopt;
+}
+
 void CompareFeed::compare() {
   m_fresh = m_runs && m_runs->rigs[0] == m_feeds[0]->rig() && m_runs->rigs[1] == m_feeds[1]->rig();
   const auto rigA = a()->rig(), rigB = b()->rig();
@@ -80,6 +84,9 @@ void CompareFeed::startRuns() {
     for (std::size_t i = 0; i < 2; ++i) {
       runs->rigs[i] = rigs[i];
       runs->runs[i] = swingRuns(*rigs[i], conditions, stop);
+      if (const auto model = castModel(*rigs[i], massProfile(*rigs[i]), conditions.turnover)) {
+        runs->casts[i] = unroll(*model, {}, stop);
+      }
       if (stop.stop_requested()) return nullptr;
     }
     return runs;

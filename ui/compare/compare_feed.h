@@ -27,6 +27,8 @@ class CompareFeed : public QObject {
   [[nodiscard]] const Comparison& comparison() const { return m_comparison; }
   /// The swings of A or of B as they are shown; nothing until they have been run.
   [[nodiscard]] const HeavyRuns* runs(bool ofB) const;
+  /// The unrolling loop of A or of B, with its pictures; nothing until it has been run, or without one.
+  [[nodiscard]] std::optional<CastResult> cast(bool ofB) const;
   /// Whether depths and times are those of real swings of the rigs as they are shown.
   [[nodiscard]] bool fromRuns() const { return m_fresh; }
   [[nodiscard]] bool running() const { return m_runner.busy() || m_wait.isActive(); }
@@ -40,6 +42,7 @@ class CompareFeed : public QObject {
   struct Runs {
     std::shared_ptr<const Rig> rigs[2];
     HeavyRuns runs[2];
+    std::optional<CastResult> casts[2];
   };
   void schedule();
   void compare();

@@ -8,6 +8,7 @@
 #include "ui/compare/compare_face.h"
 #include "ui/compare/compare_feed.h"
 #include "ui/compare/difference_list.h"
+#include "ui/compare/pair_view.h"
 #include "ui/compare/readings_table.h"
 #include "ui/compare/summary_bar.h"
 #include "ui/document/rig_document.h"
@@ -28,6 +29,8 @@
 namespace grainwise::ui {
 namespace {
 const QString kDifferences = QStringLiteral("differences");
+const QString kCast = QStringLiteral("cast");
+const QString kRiver = QStringLiteral("river");
 const QString kProblems = QStringLiteral("problems");
 const QString kKeys[] = {QStringLiteral("shelf"), QStringLiteral("part"), QStringLiteral("rod"),
                          QStringLiteral("water"), QStringLiteral("name")};
@@ -71,6 +74,10 @@ void CompareFace::addPages(const Shelf& parts) {
                               m_pages[s].name};
     for (std::size_t i = 0; i < 5; ++i) m_stacks[i]->addWidget(pages[i]);
   }
+  m_casts = new PairPanel(m_look, m_feed, PairView::Scene::cast, m_drawer);
+  m_swings = new PairPanel(m_look, m_feed, PairView::Scene::river, m_drawer);
+  m_drawer->addPage(kCast, tr("Cast"), m_casts, Drawer::Stay::standing);
+  m_drawer->addPage(kRiver, tr("River"), m_swings, Drawer::Stay::standing);
   m_problems = new ProblemPanel(m_look, m_drawer);
   m_drawer->addPage(kProblems, tr("Problems"), m_problems, Drawer::Stay::passing);
 }
@@ -148,6 +155,10 @@ bool CompareFace::eventFilter(QObject* watched, QEvent* event) {
 }
 
 void CompareFace::openDifferences() { m_drawer->open(kDifferences); }
+
+void CompareFace::openCast() { m_drawer->open(kCast); }
+
+void CompareFace::openRiver() { m_drawer->open(kRiver); }
 
 void CompareFace::openShelf() { m_drawer->open(kKeys[Stack::shelf]); }
 
