@@ -41,9 +41,9 @@ TEST_CASE_METHOD(test::ClinicFixture, "Every edit of a deck is one named step th
   const auto step = [&](const char* name, const std::function<void()>& act) {
     INFO(name);
     const Deck was = deckOf(*this);
-    const int steps = stack->count();
+    const int steps = stack->index();
     act();
-    CHECK(stack->count() == steps + 1);
+    CHECK(stack->index() == steps + 1);
     CHECK(stack->undoText() == QLatin1String(name));
     CHECK_FALSE(deckOf(*this) == was);
     stack->undo();

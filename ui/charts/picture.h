@@ -62,7 +62,7 @@ void paintStrip(QPainter& p, const QRectF& plot, const PictureRig& rig, const Fo
                 Setup setup, const PictureStyle& style);
 
 enum class CaptionDetail {
-  brief,  ///< names, with the grains of heads, tips and flies
+  brief,  ///< heads, tips, coated leaders and the fly by name, with the grains of heads and tips
   full,   ///< names, feet, grains, grains a foot
 };
 

@@ -132,6 +132,12 @@ QStringList captionLines(const PictureRig& rig, std::size_t part, CaptionDetail 
   return lines;
 }
 
+/// A class needs the names of what carries and what is carried; nylon and running line are seen.
+bool isNamedInBrief(const Part& part) {
+  return part.kind == PartKind::head || part.kind == PartKind::tip || part.kind == PartKind::fly ||
+         part.isCoatedLeader();
+}
+
 /// Where the words of a part hang from the line.
 double hangsFrom(const PictureRig& rig, std::size_t part, const QRectF& plot, const FootRange& range) {
   const PartPlace& place = rig.analysis->profile.places[part];
@@ -245,8 +251,7 @@ Captions captionsOf(const PictureRig& rig, const QRectF& plot, const FootRange& 
   std::vector<int> rows;
   int lines = 1;
   for (std::size_t i = rig.rig->parts.size(); i-- > 0;) {
-    const bool ofRunningLine = rig.rig->parts[i].kind == PartKind::runningLine;
-    if (ofRunningLine && detail == CaptionDetail::brief) continue;
+    if (detail == CaptionDetail::brief && !isNamedInBrief(rig.rig->parts[i])) continue;
     Captions::Caption caption;
     caption.lines = captionLines(rig, i, detail, style);
     lines = std::max(lines, int(caption.lines.size()));

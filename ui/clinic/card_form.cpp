@@ -180,8 +180,10 @@ void CardForm::setCard(const std::optional<Card>& card) {
   for (std::size_t i = 0; i < kShows.size(); ++i) {
     if (kShows[i] == is.show) m_show->setCurrentIndex(int(i));
   }
-  m_rig.name->setText(rigWords(is.rig));
-  m_rigB.name->setText(rigWords(is.rigB));
+  for (const auto& [label, rig] : {std::pair{m_rig.name, is.rig}, std::pair{m_rigB.name, is.rigB}}) {
+    label->setText(rigWords(rig));
+    label->setToolTip(label->text());
+  }
   m_filling = false;
 }
 

@@ -106,6 +106,8 @@ void ClinicFace::layOut() {
   m_list = new QListWidget(m_desk);
   m_list->setObjectName(QStringLiteral("deckCards"));
   m_list->setAccessibleName(tr("Cards of the deck"));
+  m_list->setFont(m_look->font(16));
+  m_list->setSpacing(4);
   m_preview = new CardView(m_look, m_desk);
   m_preview->setObjectName(QStringLiteral("cardPreview"));
   m_preview->setAspect(kAspect);
