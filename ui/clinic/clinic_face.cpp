@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/clinic/clinic_face.h"
 
-#include <QAction>
 #include <QComboBox>
 #include <QDir>
 #include <QFileDialog>
@@ -205,13 +204,7 @@ void ClinicFace::connectParts() {
   };
   on("cardUp", [move] { move(-1); });
   on("cardDown", [move] { move(1); });
-  for (const int by : {-1, 1}) {
-    auto* action = new QAction(by < 0 ? tr("Card up") : tr("Card down"), m_list);
-    action->setShortcut(QKeySequence(Qt::ALT | (by < 0 ? Qt::Key_Up : Qt::Key_Down)));
-    action->setShortcutContext(Qt::WidgetShortcut);
-    m_list->addAction(action);
-    connect(action, &QAction::triggered, this, [move, by] { move(by); });
-  }
+  m_list->installEventFilter(this);
   on("showFirst", [this] { startShow(0); });
   on("showHere", [this] { startShow(std::max(0, current())); });
   connect(m_answer, &QPushButton::toggled, this, &ClinicFace::refreshCard);
@@ -457,6 +450,15 @@ void ClinicFace::endShow() {
   m_run.reset();
   m_stack->setCurrentWidget(m_desk);
   choose(at);
+}
+
+bool ClinicFace::eventFilter(QObject* watched, QEvent* event) {
+  if (watched != m_list || event->type() != QEvent::KeyPress) return false;
+  const auto* key = static_cast<QKeyEvent*>(event);
+  const bool up = key->key() == Qt::Key_Up;
+  if (key->modifiers() != Qt::AltModifier || (!up && key->key() != Qt::Key_Down)) return false;
+  findChild<QPushButton*>(up ? QStringLiteral("cardUp") : QStringLiteral("cardDown"))->click();
+  return true;
 }
 
 bool ClinicFace::event(QEvent* event) {

@@ -79,6 +79,8 @@ class ClinicFace : public QWidget {
  protected:
   /// F5 starts the show and Shift+F5 starts it here, as presenters' remotes have it.
   bool event(QEvent* event) override;
+  /// Alt+Up and Alt+Down move the card that is chosen in the list.
+  bool eventFilter(QObject* watched, QEvent* event) override;
   void paintEvent(QPaintEvent* event) override;
 
  private:
