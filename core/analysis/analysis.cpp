@@ -128,7 +128,8 @@ Analysis analyse(const Rig& rig, const Conditions& conditions) {
   }
   if (const auto inWater = rigInWater(rig, profile, conditions.current)) {
     analysis.hang = hangDown(inWater->line, inWater->river);
-    analysis.depthBand = liveBand(*analysis.hang, *rig.water->depth);
+    analysis.depthBand = liveBand(*analysis.hang, *rig.water->depth,
+                                  currentShareOf(rig, conditions.waterUncertainty.current));
   }
   if (auto read = turnover(rig, profile, analysis.junctions, conditions.turnover)) {
     analysis.turnover = std::move(*read);

@@ -70,6 +70,7 @@ Rig rigInPool(const Rig& rig, const Pool& pool) {
   water.depth = pool.depth;
   water.temperature = pool.temperature;
   water.salinity = pool.salinity;
+  water.measured = pool.measured;
   result.water = water;
   if (pool.angle || pool.mend) {
     Swing swing = rig.swing.value_or(Swing{});
@@ -110,7 +111,7 @@ std::optional<DepthFit> depthFit(const Rig& rig, const MassProfile& profile,
   if (hang.state == DepthState::stillWater) return std::nullopt;
   DepthFit fit;
   fit.state = hang.state;
-  fit.band = liveBand(hang, *rig.water->depth);
+  fit.band = liveBand(hang, *rig.water->depth, currentShareOf(rig));
   if (wanted) judgeWanted(fit, *wanted, *rig.water->depth, bottomTouch);
   return fit;
 }

@@ -74,7 +74,9 @@ class Checker {
   template <class T>
   void rules(const T&, const std::string&) {}
   void rules(const Section& section, const std::string& at);
-  void rules(const Weighed& weighed, const std::string& at);
+  void rules(const Weighed& weighed, const std::string& at) { dateRule(weighed.on, at); }
+  void rules(const Timed& timed, const std::string& at) { dateRule(timed.on, at); }
+  void rules(const CurrentFit& fit, const std::string& at) { dateRule(fit.on, at); }
   void rules(const Part& part, const std::string& at);
   void rules(const Rod::Windows& windows, const std::string& at);
   void rules(const Rod& rod, const std::string& at);
@@ -84,6 +86,7 @@ class Checker {
   void rules(const Spool& spool, const std::string& at);
   void rules(const Card& card, const std::string& at);
 
+  void dateRule(const std::optional<std::string>& on, const std::string& at);
   void flyRules(const Part& part, const std::string& at);
   void lineRules(const Part& part, const std::string& at);
   void styleRule(const Part& part, const std::string& at);
@@ -201,9 +204,9 @@ void Checker::rules(const Section& s, const std::string& at) {
   }
 }
 
-void Checker::rules(const Weighed& weighed, const std::string& at) {
-  if (!weighed.on || isDate(*weighed.on) || m_unread.touches(at + "/on")) return;
-  blame(at + "/on", "\"" + excerpt(*weighed.on, 20) + "\" is no date",
+void Checker::dateRule(const std::optional<std::string>& on, const std::string& at) {
+  if (!on || isDate(*on) || m_unread.touches(at + "/on")) return;
+  blame(at + "/on", "\"" + excerpt(*on, 20) + "\" is no date",
         "write an ISO 8601 date, year-month-day, as in 2026-03-02");
 }
 

@@ -101,6 +101,23 @@ double bare(Quantity<Tag> value) {
   return value.value();
 }
 
+template <class V, Is<Timed> T>
+void describeFields(V& v, T& timed) {
+  v.number("in_per_s", timed.rate, limits::kSinkRate);
+  v.number("plus_minus_in_per_s", timed.plusMinus, limits::kRateOff);
+  v.along("rated_in_per_s", timed.rated, limits::kSinkRate);
+  v.text("on", timed.on);
+}
+
+template <class V, Is<CurrentFit> T>
+void describeFields(V& v, T& fit) {
+  v.number("ft_per_s", fit.speed, limits::kSurfaceSpeed);
+  v.number("plus_minus_ft_per_s", fit.plusMinus, limits::kSpeedOff);
+  v.number("stated_ft_per_s", fit.stated, limits::kSurfaceSpeed);
+  v.number("fly_depth_ft", fit.flyDepth, limits::kFlyDepth);
+  v.text("on", fit.on);
+}
+
 template <class V, Is<Section> T>
 void describeFields(V& v, T& section) {
   v.number("length_ft", section.length, limits::kLength);
@@ -110,6 +127,7 @@ void describeFields(V& v, T& section) {
   v.along("sink_in_per_s", section.sinkRate, limits::kSinkRate);
   v.flag("floats", section.floats);
   v.choice("material", section.material, allMaterials());
+  v.object("timed", section.timed, Layout::line);
 }
 
 template <class V, Is<Loops> T>
@@ -175,6 +193,7 @@ void describeFields(V& v, T& water) {
   v.number("depth_ft", water.depth, limits::kDepth);
   v.number("temperature_c", water.temperature, limits::kTemperature);
   v.number("salinity_g_per_kg", water.salinity, limits::kSalinity);
+  v.object("measured", water.measured, Layout::line);
 }
 
 template <class V, Is<Cast> T>
@@ -221,6 +240,7 @@ void describeFields(V& v, T& pool) {
   v.range("clearance_ft", pool.clearance, limits::kClearance);
   v.range("wanted_depth_ft", pool.wantedDepth, limits::kWantedDepth);
   v.text("note", pool.note);
+  v.object("measured", pool.measured, Layout::line);
 }
 
 template <class V, Is<Pools> T>

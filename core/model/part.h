@@ -42,6 +42,17 @@ struct Along {
   bool operator==(const Along&) const = default;
 };
 
+/// What falls timed in a tub said of a section. It holds as long as the section's sink rate is `rate`;
+/// a rate typed over it makes it history. What the maker rated is never lost.
+struct Timed {
+  InchesPerSecond rate;
+  std::optional<InchesPerSecond> plusMinus;     ///< four times out of five
+  std::optional<Along<InchesPerSecond>> rated;  ///< before it was timed
+  std::optional<std::string> on;                ///< ISO 8601 date
+  Kept kept;
+  bool operator==(const Timed&) const = default;
+};
+
 /// A piece of line between two breakpoints, from its rod end to its fly end. Fully known from one
 /// pair: `mass` with one of `diameter`, `density`, `sinkRate`, `floats`; or `diameter` with
 /// `density` or `material`. Whatever is typed stays; the rest follows (core/material).
@@ -53,6 +64,7 @@ struct Section {
   std::optional<Along<InchesPerSecond>> sinkRate;  ///< rated: fresh water at 15 C
   std::optional<bool> floats;
   std::optional<Material> material;
+  std::optional<Timed> timed;
   Kept kept;
   bool operator==(const Section&) const = default;
 };

@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "core/model/current_fit.h"
 #include "core/model/kept.h"
 #include "core/units/trade.h"
 
@@ -29,6 +30,7 @@ struct Pool {
   std::optional<FeetRange> clearance;
   std::optional<FeetRange> wantedDepth;
   std::optional<std::string> note;
+  std::optional<CurrentFit> measured;  ///< of the surface speed
   Kept kept;
   bool operator==(const Pool&) const = default;
 };

@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "core/model/current_fit.h"
 #include "core/model/part.h"
 
 namespace grainwise {
@@ -38,6 +39,7 @@ struct Water {
   std::optional<Feet> depth;
   std::optional<Celsius> temperature;
   std::optional<GramsPerKilogram> salinity;
+  std::optional<CurrentFit> measured;  ///< of the surface speed
   Kept kept;
   bool operator==(const Water&) const = default;
 };

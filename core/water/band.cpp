@@ -13,6 +13,22 @@ constexpr double kShallower = 0.20;
 constexpr double kDeeper = 0.30;
 constexpr Feet kLeast{0.3};
 constexpr double kShallowest = 2.0 / 3.0;
+constexpr double kUsualCurrentShare = 0.12;
+constexpr double kDepthPower = 1.3;  // of the depth with the surface speed
+constexpr double kLeastCurrentShare = 0.02;
+
+/// A half-width of the live estimate when the speed is known to `currentShare` instead of 12 %.
+double narrowed(double usual, double currentShare) {
+  const double change = kUsualCurrentShare * kUsualCurrentShare - currentShare * currentShare;
+  return std::sqrt(std::max(0.0, usual * usual - kDepthPower * kDepthPower * change));
+}
+
+/// How far a rated rate may be off: less where it was timed and is still the timed one.
+InchesPerSecond ratingOf(const Section& s, InchesPerSecond usual) {
+  const bool holds = s.timed && s.timed->plusMinus && s.sinkRate->rodEnd == s.timed->rate &&
+                     s.sinkRate->flyEnd == s.timed->rate;
+  return holds ? std::min(usual, *s.timed->plusMinus) : usual;
+}
 
 /// `low` and `high` no nearer to the middle than 0.3 ft, but for the surface and the bed.
 DepthBand widened(Feet low, Feet middle, Feet high, Feet waterDepth) {
@@ -48,13 +64,15 @@ bool anySection(const Rig& rig, F&& has) {
   return false;
 }
 
-void rateBy(Rig& rig, InchesPerSecond change) {
-  const auto changed = [&](InchesPerSecond rate) {
-    return std::max(rate + change, rate * 0.5);  // a slow line does not come to float
-  };
+/// Every rated section faster (`sign` 1) or slower (-1) by what it may be off.
+void rateBy(Rig& rig, InchesPerSecond usual, double sign) {
   for (Part& part : rig.parts) {
     for (Section& s : part.sections) {
       if (!isRated(s)) continue;
+      const InchesPerSecond change = ratingOf(s, usual) * sign;
+      const auto changed = [&](InchesPerSecond rate) {
+        return std::max(rate + change, rate * 0.5);  // a slow line does not come to float
+      };
       s.sinkRate->rodEnd = changed(s.sinkRate->rodEnd);
       s.sinkRate->flyEnd = changed(s.sinkRate->flyEnd);
     }
@@ -107,13 +125,14 @@ std::vector<Pair> pairsOf(const Case& middle, const WaterUncertainty& u) {
     pairs.push_back(std::move(pair));
   };
   add(BandSource::current, [&](Case& a, Case& b) {
-    a.speed = 1.0 - u.current;
-    b.speed = 1.0 + u.current;
+    const double share = currentShareOf(middle.rig, u.current);
+    a.speed = 1.0 - share;
+    b.speed = 1.0 + share;
   });
   if (anySection(middle.rig, [](const Part&, const Section& s) { return isRated(s); })) {
     add(BandSource::rating, [&](Case& a, Case& b) {
-      rateBy(a.rig, u.rating);
-      rateBy(b.rig, -u.rating);
+      rateBy(a.rig, u.rating, 1.0);
+      rateBy(b.rig, u.rating, -1.0);
     });
   }
   add(BandSource::drag, [&](Case& a, Case& b) {
@@ -176,10 +195,20 @@ std::optional<LiveEnds> liveEnds(const Rig& rig, const CurrentProfile& current,
   return live;
 }
 
-std::optional<DepthBand> liveBand(const HangDown& hang, Feet waterDepth) {
+double currentShareOf(const Rig& rig, double usual) {
+  if (!rig.water || !rig.water->measured || !rig.water->surfaceSpeed) return usual;
+  const CurrentFit& fit = *rig.water->measured;
+  if (!fit.plusMinus || fit.speed != *rig.water->surfaceSpeed || !(fit.speed.value() > 0.0)) {
+    return usual;
+  }
+  return std::min(usual, std::max(kLeastCurrentShare, *fit.plusMinus / fit.speed));
+}
+
+std::optional<DepthBand> liveBand(const HangDown& hang, Feet waterDepth, double currentShare) {
   if (!hasDepth(hang.state)) return std::nullopt;
   const Feet middle = std::min(hang.fly * kSwingOverHang, waterDepth);
-  return widened(middle * (1.0 - kShallower), middle, middle * (1.0 + kDeeper), waterDepth);
+  return widened(middle * (1.0 - narrowed(kShallower, currentShare)), middle,
+                 middle * (1.0 + narrowed(kDeeper, currentShare)), waterDepth);
 }
 
 SwingBand swingBand(const Rig& rig, const CurrentProfile& current,

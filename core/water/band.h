@@ -23,8 +23,15 @@ struct DepthBand {
 /// The live estimate: about 1.12 times the hang-down, -20 % and +30 %, at least 0.3 ft either way but
 /// never shallower than two thirds of the middle, never deeper than the water. The factor holds while
 /// a slider moves: over the reference rigs the swing depth is 1.05 to 1.17 times the hang-down. Ours
-/// (estimate). Nothing where there is no depth.
-std::optional<DepthBand> liveBand(const HangDown& hang, Feet waterDepth);
+/// (estimate). Of its width, what a speed uncertain by 12 % does is known apart: the depth goes with
+/// about its -1.3rd power (the sample rigs), so that a better known speed narrows the range by
+/// the root of the difference of squares. Nothing where there is no depth.
+std::optional<DepthBand> liveBand(const HangDown& hang, Feet waterDepth,
+                                  double currentShare = 0.12);
+
+/// How far the surface speed of a rig's water may be off, as a share: `usual`, or less where a measured
+/// depth has fixed it (and the speed still is the one that was found), at least 2 %.
+double currentShareOf(const Rig& rig, double usual = 0.12);
 
 /// How far from its stated value each thing may be, four times out of five. Ours (estimate).
 struct WaterUncertainty {

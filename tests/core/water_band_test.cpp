@@ -39,7 +39,7 @@ Rig ordinaryRig() {
   fly.fly = Fly{Grains(20), {}, {}, GramsPerCubicCentimetre(2.5), {}, {}};
   rig.parts = {partOf(PartKind::head, head), partOf(PartKind::tip, tip),
                partOf(PartKind::leader, leader), fly};
-  rig.water = Water{{}, FeetPerSecond(3.5), Feet(6), {}, {}, {}};
+  rig.water = Water{{}, FeetPerSecond(3.5), Feet(6), {}, {}, {}, {}};
   return rig;
 }
 

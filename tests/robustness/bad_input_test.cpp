@@ -161,7 +161,7 @@ TEST_CASE("a missing key is refused where it is required and nowhere else") {
   const std::vector<std::string> required{
       "format",   "version", "parts", "kind",  "length_ft", "dry_gr", "pools", "surface_ft_per_s",
       "depth_ft", "spools",  "cards", "title", "show",      "id",     "group", "feet_left",
-      "sections", "mass_gr"};
+      "sections", "mass_gr", "in_per_s", "ft_per_s"};
   const std::vector<std::string> fixing{"gr_per_ft", "diameter_in",   "density_g_cm3",
                                         "floats",    "sink_in_per_s", "material"};
   const std::vector<std::string> optionalIn{"/rod/length_ft", "/water/surface_ft_per_s",

@@ -128,7 +128,10 @@ class Filler {
     }
     s.length = length;
   }
-  void mend(Weighed& weighed) { weighed.on = "2026-0" + std::to_string(1 + below(9)) + "-28"; }
+  void mend(Weighed& weighed) { weighed.on = date(); }
+  void mend(Timed& timed) { timed.on = date(); }
+  void mend(CurrentFit& fit) { fit.on = date(); }
+  std::string date() { return "2026-0" + std::to_string(1 + below(9)) + "-28"; }
   void mend(Part& part) {
     if (part.kind == PartKind::fly) {
       part.sections.clear();

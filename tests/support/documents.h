@@ -51,7 +51,7 @@ inline const std::string kRigText = R"({
       "style": "float-sink",
       "sections": [
         { "length_ft": 2.5, "gr_per_ft": 11, "floats": true },
-        { "length_ft": 7.5, "gr_per_ft": 11, "sink_in_per_s": [7.5, 7] },
+        { "length_ft": 7.5, "gr_per_ft": 11, "sink_in_per_s": [7.5, 7], "timed": { "in_per_s": 7.3, "plus_minus_in_per_s": 0.4, "rated_in_per_s": [7.5, 7], "on": "2026-03-02" } },
         { "length_ft": 1, "gr_per_ft": 11, "sink_in_per_s": 7.5, "floats": false }
       ],
       "loops": { "rod_end_gr": 2.3, "fly_end_gr": 2.3 },
@@ -126,7 +126,8 @@ inline const std::string kPoolsText = R"({
       "angle_deg": 45,
       "mend_s": 3,
       "clearance_ft": [0.5, 2.0],
-      "note": "all round"
+      "note": "all round",
+      "measured": { "ft_per_s": 3.0, "plus_minus_ft_per_s": 0.2, "stated_ft_per_s": 2.5, "fly_depth_ft": 3.1, "on": "2026-03-02" }
     },
     {
       "name": "Long Flat",

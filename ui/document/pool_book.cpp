@@ -92,6 +92,7 @@ std::optional<Pool> PoolBook::poolOf(const Rig& rig) const {
   pool.depth = *rig.water->depth;
   pool.temperature = rig.water->temperature;
   pool.salinity = rig.water->salinity;
+  pool.measured = rig.water->measured;
   pool.angle.reset();  // the rig says how it is fished
   pool.mend.reset();
   return pool;
