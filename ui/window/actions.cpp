@@ -118,6 +118,8 @@ void Actions::addView(QMenu* menu) {
   m_firstOfView = menu->addSeparator();
   shelf = add(menu, QStringLiteral("shelf"), tr("Shelf"), QKeySequence(Qt::Key_F2));
   part = add(menu, QStringLiteral("part"), tr("Part"), QKeySequence(Qt::Key_F3));
+  make = add(menu, QStringLiteral("make"), tr("Make"), QKeySequence(Qt::Key_F7));
+  weigh = add(menu, QStringLiteral("weighIn"), tr("Weigh in") + QLatin1Char('\t') + tr("W"));
   fixes = add(menu, QStringLiteral("fixes"), tr("Fixes"), QKeySequence(Qt::Key_F6));
   tips = add(menu, QStringLiteral("tips"), tr("Tips"), QKeySequence(Qt::Key_F8));
   pools = add(menu, QStringLiteral("pools"), tr("Pools"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_L));

@@ -48,6 +48,8 @@ class Actions : public QObject {
   QAction* remove;
   QAction* shelf;
   QAction* part;
+  QAction* make;
+  QAction* weigh;
   QAction* tips;
   QAction* fixes;
   QAction* pools;

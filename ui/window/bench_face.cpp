@@ -1,18 +1,21 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/window/bench_face.h"
 
+#include <QAction>
 #include <QDragEnterEvent>
 #include <QMimeData>
 #include <QPainter>
 #include <QVBoxLayout>
 
 #include "ui/charts/profile_chart.h"
+#include "ui/document/own_store.h"
 #include "ui/document/rig_document.h"
 #include "ui/panels/chooser_panel.h"
 #include "ui/panels/drawer.h"
 #include "ui/panels/depth_table_panel.h"
 #include "ui/panels/fixes_panel.h"
 #include "ui/panels/cast_panel.h"
+#include "ui/panels/make_panel.h"
 #include "ui/panels/name_panel.h"
 #include "ui/panels/pools_panel.h"
 #include "ui/panels/problem_panel.h"
@@ -37,6 +40,7 @@ const QString kPools = QStringLiteral("pools");
 const QString kCast = QStringLiteral("cast");
 const QString kRiver = QStringLiteral("river");
 const QString kDepths = QStringLiteral("depths");
+const QString kMake = QStringLiteral("make");
 const QString kWhy = QStringLiteral("why");
 const QString kRod = QStringLiteral("rod");
 const QString kWater = QStringLiteral("water");
@@ -130,6 +134,31 @@ void BenchFace::connectParts() {
   });
   connect(m_tiles, &TileRow::whyRequested, this, why);
   connect(m_sentence, &SentenceBar::whyRequested, this, why);
+}
+
+void BenchFace::addMake(OwnStore* store) {
+  m_make = new MakePanel(m_look, m_document, store, m_drawer);
+  m_drawer->addPage(kMake, tr("Make"), m_make, Drawer::Stay::standing);
+  m_shelf->setShelf(store->all());
+  connect(store, &OwnStore::ownChanged, this, [this, store] { m_shelf->setShelf(store->all()); });
+  connect(store, &OwnStore::failed, m_drawer, &Drawer::say);
+  // A letter as a key: only where nothing is typed.
+  auto* weighing = new QAction(tr("Weigh in"), this);
+  weighing->setObjectName(QStringLiteral("weigh"));
+  weighing->setShortcut(Qt::Key_W);
+  weighing->setShortcutContext(Qt::WidgetWithChildrenShortcut);
+  connect(weighing, &QAction::triggered, this, &BenchFace::weigh);
+  for (QWidget* place : {static_cast<QWidget*>(m_strip), static_cast<QWidget*>(m_chart),
+                         static_cast<QWidget*>(m_tiles)}) {
+    place->addAction(weighing);
+  }
+}
+
+void BenchFace::openMake() { m_drawer->open(kMake); }
+
+void BenchFace::weigh() {
+  m_drawer->open(kMake);
+  m_make->weigh();
 }
 
 void BenchFace::openShelf() { m_drawer->open(kShelf); }

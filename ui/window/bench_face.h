@@ -13,6 +13,8 @@ namespace grainwise::ui {
 class AnalysisFeed;
 class ChooserPanel;
 class Drawer;
+class MakePanel;
+class OwnStore;
 class FixesPanel;
 class PartEditor;
 class PoolBook;
@@ -39,6 +41,11 @@ class BenchFace : public QWidget {
 
   [[nodiscard]] ChooserPanel* chooser() const { return m_chooser; }
   [[nodiscard]] FixesPanel* fixes() const { return m_fixes; }
+
+  /// The Make drawer, and own parts on the Shelf as they change. W on the line starts weighing.
+  void addMake(OwnStore* store);
+  void openMake();
+  void weigh();
 
   void openShelf();
   void openTips();
@@ -83,6 +90,7 @@ class BenchFace : public QWidget {
   WhyPanel* m_why;
   RodPanel* m_rod;
   ProblemPanel* m_problems;
+  MakePanel* m_make = nullptr;
 };
 
 }  // namespace grainwise::ui

@@ -16,8 +16,10 @@
 #include <QVBoxLayout>
 
 #include "ui/clinic/clinic_face.h"
+#include "core/io/shelf_file.h"
 #include "ui/compare/compare_face.h"
 #include "core/io/rig_file.h"
+#include "ui/document/own_store.h"
 #include "ui/document/pool_book.h"
 #include "ui/document/rig_document.h"
 #include "ui/panels/chooser_panel.h"
@@ -66,6 +68,13 @@ QStringList droppedFiles(const QMimeData* data) {
   return files;
 }
 
+/// The shelf that the program carries, without own parts; `otherwise` where it carries none.
+Shelf carriedShelf(const Shelf& otherwise) {
+  QFile file(QStringLiteral(":/shelf/generic.shelf.json"));
+  if (!file.open(QIODevice::ReadOnly)) return otherwise;
+  return readShelf(file.readAll().toStdString()).value_or(otherwise);
+}
+
 }  // namespace
 
 MainWindow::MainWindow(const Shelf& shelf, QWidget* parent) : QMainWindow(parent), m_shelf(shelf) {
@@ -75,6 +84,8 @@ MainWindow::MainWindow(const Shelf& shelf, QWidget* parent) : QMainWindow(parent
   m_document = new RigDocument(this);
   m_feed = new AnalysisFeed(m_document, this);
   m_pools = new PoolBook(this);
+  m_own = new OwnStore(carriedShelf(shelf), {}, this);
+  connect(m_own, &OwnStore::ownChanged, this, [this] { m_shelf = m_own->all(); });
   m_undo = new QUndoGroup(this);
   m_undo->addStack(m_document->undoStack());
   m_undo->setActiveStack(m_document->undoStack());
@@ -93,6 +104,7 @@ MainWindow::MainWindow(const Shelf& shelf, QWidget* parent) : QMainWindow(parent
   m_faces = new Faces(m_top, m_actions, whole);
   m_faces->add(QStringLiteral("bench"), tr("Bench"), [this](QWidget* face) {
     m_bench = new BenchFace(&m_look, m_document, m_feed, m_pools, m_shelf, face);
+    m_bench->addMake(m_own);
     return m_bench;
   });
   m_compare = new CompareHost(this, shelf);
@@ -120,6 +132,10 @@ MainWindow::MainWindow(const Shelf& shelf, QWidget* parent) : QMainWindow(parent
   applyLook();
   refreshTitle();
   refreshRecent();
+  if (!m_own->problems().empty()) {
+    m_bench->showProblems(tr("Own parts or spools that could not be read; the file stays as it is"),
+                          m_own->problems());
+  }
   resize(1366, 768);
   restoreGeometry(m_settings.geometry());
 }
@@ -142,6 +158,8 @@ void MainWindow::connectActions() {
     });
   };
   StripView* strip = m_bench->strip();
+  toBench(a.make, [this] { m_bench->openMake(); });
+  toBench(a.weigh, [this] { m_bench->weigh(); });
   on(a.newRig, [this] {
     if (m_compare->own() != nullptr) return m_compare->startOwn();
     if (mayLeave()) startFrom(Rig{});

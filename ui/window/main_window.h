@@ -20,6 +20,7 @@ class BenchFace;
 class ClinicHost;
 class CompareHost;
 class Faces;
+class OwnStore;
 class PoolBook;
 class RigDocument;
 class HelpWindow;
@@ -42,6 +43,7 @@ class MainWindow : public QMainWindow {
 
   [[nodiscard]] RigDocument* document() { return m_document; }
   [[nodiscard]] AnalysisFeed* feed() { return m_feed; }
+  [[nodiscard]] OwnStore* own() { return m_own; }
   [[nodiscard]] PoolBook* pools() { return m_pools; }
   [[nodiscard]] BenchFace* bench() { return m_bench; }
   [[nodiscard]] CompareHost* compare() { return m_compare; }
@@ -97,6 +99,7 @@ class MainWindow : public QMainWindow {
   QUndoGroup* m_undo;
   Actions* m_actions;
   TopBar* m_top;
+  OwnStore* m_own;
   BenchFace* m_bench = nullptr;
   Faces* m_faces;
   Shelf m_shelf;

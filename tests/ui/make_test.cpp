@@ -1,0 +1,461 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QComboBox>
+#include <QDrag>
+#include <QFile>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QMimeData>
+#include <QPlainTextEdit>
+#include <QProcess>
+#include <QPushButton>
+#include <QStandardPaths>
+#include <QTableWidget>
+#include <QTemporaryDir>
+#include <QTest>
+#include <QVBoxLayout>
+
+#include "core/io/rig_file.h"
+#include "core/io/shelf_file.h"
+#include "core/io/spools_file.h"
+#include "core/model/check.h"
+#include "tests/support/rig_parts.h"
+#include "tests/support/ui_support.h"
+#include "ui/document/own_store.h"
+#include "ui/document/rig_document.h"
+#include "ui/panels/cut_drawing.h"
+#include "ui/panels/cut_page.h"
+#include "ui/panels/list_page.h"
+#include "ui/panels/make_panel.h"
+#include "ui/panels/own_parts_page.h"
+#include "ui/panels/part_drawing.h"
+#include "ui/panels/spools_page.h"
+#include "ui/panels/weigh_page.h"
+#include "ui/strip/part_payload.h"
+
+namespace grainwise::ui {
+namespace {
+
+const QString kRoot = QStringLiteral(GRAINWISE_SOURCE_DIR);
+const QString kSpools = kRoot + QStringLiteral("/sample-rigs/bench.spools.json");
+const QString kFamily = kRoot + QStringLiteral("/sample-rigs/five-tip-family.shelf.json");
+
+/// The Make drawer on the plain winter rig, its store in a folder of its own.
+struct MakeBench : test::UiFixture {
+  MakeBench() {
+    look.setReduceMotion(true);
+    document.startFrom(test::rigs::plainWinter());
+    Shelf generic;
+    generic.parts = {part("shelf tip", "generic-tip")};
+    store = std::make_unique<OwnStore>(generic, folder.path());
+    host = std::make_unique<QWidget>();
+    auto* column = new QVBoxLayout(host.get());
+    panel = new MakePanel(&look, &document, store.get(), host.get());
+    column->addWidget(panel);
+    host->resize(1280, 420);
+    host->show();
+    REQUIRE(QTest::qWaitForWindowExposed(host.get()));
+  }
+
+  static Part part(const char* name, const char* id) {
+    Part tip = test::rigs::tip({test::rigs::sinking(10, 11, 7.5)});
+    tip.name = name;
+    tip.id = id;
+    tip.group = "Tips";
+    return tip;
+  }
+  void open(const char* task) {
+    panel->openTask(QLatin1String(task));
+    QTest::qWait(1);
+  }
+  void benchSpools() { store->setSpools(loadSpools(kSpools.toStdString()).value()); }
+  template <class W>
+  W* find(const char* name) {
+    W* widget = panel->findChild<W*>(QLatin1String(name));
+    INFO(name);
+    REQUIRE(widget != nullptr);
+    return widget;
+  }
+  QString words(const char* name) { return find<QLabel>(name)->text(); }
+  void type(const char* field, const char* text) {
+    auto* edit = find<QLineEdit>(field);
+    edit->setFocus();
+    edit->selectAll();
+    QTest::keyClicks(edit, QLatin1String(text));
+  }
+  void click(const char* button) {
+    REQUIRE(find<QPushButton>(button)->isEnabled());
+    QTest::mouseClick(find<QPushButton>(button), Qt::LeftButton);
+    QTest::qWait(1);
+  }
+  const std::vector<Part>& parts() { return document.rig().parts; }
+
+  QTemporaryDir folder;
+  Look look;
+  RigDocument document;
+  std::unique_ptr<OwnStore> store;
+  std::unique_ptr<QWidget> host;
+  MakePanel* panel = nullptr;
+};
+
+/// Types into whatever has the focus, as a person with wet hands does.
+void typeHere(const char* text) {
+  REQUIRE(QApplication::focusWidget() != nullptr);
+  QTest::keyClicks(QApplication::focusWidget(), QLatin1String(text));
+}
+void enter() { QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return); }
+
+}  // namespace
+
+TEST_CASE_METHOD(MakeBench, "make: the cut sheet draws the rig's cuts from the bench's spools") {
+  open("makeCut");
+  CHECK(words("cutNotes").contains(QLatin1String("No spools yet")));
+  benchSpools();
+  const CutPicture& picture = find<CutDrawing>("cutDrawing")->picture();
+  REQUIRE(picture.spools.size() == 3);
+  CHECK(picture.spools[0].cuts[0].mark == QLatin1String("10 ft 5 in"));
+  CHECK(picture.spools[0].left == QLatin1String("1 ft 7 in left"));  // off the 12 ft end
+  CHECK(picture.labels.size() == 3);
+  look.setUnits({true, true, true});
+  CHECK(find<CutDrawing>("cutDrawing")->picture().spools[0].cuts[0].mark ==
+        QLatin1String("3.175 m"));
+}
+
+TEST_CASE_METHOD(MakeBench, "make: what the spools lack is said, and cutting takes it off them") {
+  open("makeCut");
+  benchSpools();
+  auto* page = find<CutPage>("makeCut");
+  page->askAddPath = [] { return kFamily; };
+  click("cutAdd");
+  CHECK(words("cutNotes").contains(QLatin1String("1 ft 3 1/2 in short")));
+  CHECK(find<CutDrawing>("cutDrawing")->picture().labels.size() == 8);
+  click("cutForget");
+  CHECK(find<CutDrawing>("cutDrawing")->picture().labels.size() == 3);
+  click("cutDone");
+  CHECK(store->spools().spools[3].left.value() == Approx(12 - 125.0 / 12));
+  store->undo();
+  CHECK(store->spools().spools[3].left == Feet(12));
+  page->askAddPath = [] { return kSpools; };
+  click("cutAdd");
+  CHECK(find<CutDrawing>("cutDrawing")->picture().labels.size() == 3);
+}
+
+TEST_CASE_METHOD(MakeBench, "make: sheet and labels are written as a PDF that can be read") {
+  open("makeCut");
+  benchSpools();
+  const QString path = folder.filePath(QStringLiteral("sheet.pdf"));
+  find<CutPage>("makeCut")->askPdfPath = [&] { return path; };
+  click("cutPdf");
+  QFile file(path);
+  REQUIRE(file.open(QIODevice::ReadOnly));
+  CHECK(file.read(5) == QByteArray("%PDF-"));
+  const QString tool = QStandardPaths::findExecutable(QStringLiteral("pdftotext"));
+  REQUIRE_FALSE(tool.isEmpty());
+  QProcess reader;
+  reader.start(tool, {QStringLiteral("-layout"), path, QStringLiteral("-")});
+  REQUIRE(reader.waitForFinished(20000));
+  const QString text = QString::fromUtf8(reader.readAllStandardOutput());
+  CHECK(text.contains(QLatin1String("10 ft 5 in")));
+  CHECK(text.contains(QLatin1String("Labels")));
+  find<CutPage>("makeCut")->askPdfPath = [&] { return folder.path(); };
+  click("cutPdf");  // a folder cannot be written
+  CHECK(words("cutSaid").contains(QLatin1String("Not written")));
+}
+
+TEST_CASE_METHOD(MakeBench, "make: a rig is weighed in with the keyboard alone") {
+  panel->weigh();
+  auto* page = find<WeighPage>("makeWeigh");
+  CHECK(page->current() == 1);  // the head; the running line is not weighed first
+  typeHere("520,5");
+  enter();
+  CHECK(parts()[1].weighed->mass == Grains(520.5));
+  CHECK(parts()[1].weighed->on.has_value());
+  CHECK(page->current() == 2);
+  typeHere("7.4 g");
+  CHECK(words("weighLive").contains(QLatin1String("light")) == false);
+  enter();
+  CHECK(parts()[2].weighed->mass.value() == Approx(114.2).margin(0.01));
+  CHECK(check(document.rig()).empty());
+  QTest::keyClick(QApplication::focusWidget(), Qt::Key_Up);
+  CHECK(page->current() == 2);
+  click("weighForget");
+  CHECK_FALSE(parts()[2].weighed);
+}
+
+TEST_CASE_METHOD(MakeBench, "make: weighing and undo leave the rig as it was") {
+  const Rig before = document.rig();
+  panel->weigh();
+  typeHere("530");
+  enter();
+  CHECK(!(document.rig() == before));
+  document.undoStack()->undo();
+  CHECK(document.rig() == before);
+}
+
+TEST_CASE_METHOD(MakeBench, "make: a number that is no mass changes nothing, and a slip is told") {
+  const Rig before = document.rig();
+  panel->weigh();
+  for (const char* junk : {"abc", "-5", "99999", "12 ft"}) {
+    typeHere(junk);
+    enter();
+    CHECK(document.rig() == before);
+    panel->weigh();
+  }
+  typeHere("34");
+  CHECK(words("weighLive").contains(QLatin1String("grams?")));
+}
+
+TEST_CASE_METHOD(MakeBench, "make: Enter without a number goes on to the next part") {
+  panel->weigh();
+  enter();
+  CHECK(find<WeighPage>("makeWeigh")->current() == 2);
+}
+
+TEST_CASE_METHOD(MakeBench, "make: a leader is tied from the spools and put on the line") {
+  open("makeLeader");
+  CHECK(words("leaderWords").contains(QLatin1String("No nylon")));
+  CHECK_FALSE(find<QPushButton>("leaderPlace")->isEnabled());
+  benchSpools();
+  type("leaderLength", "10");
+  CHECK(words("leaderWords").contains(QLatin1String("5 pieces, 10 ft")));
+  click("leaderPlace");
+  REQUIRE(parts().size() == 6);
+  CHECK(parts()[3].sections.size() == 4);
+  CHECK(parts()[3].length().value() + parts()[4].length().value() == Approx(10));
+  CHECK(check(document.rig()).empty());
+  document.undoStack()->undo();
+  CHECK(parts()[3].sections.size() == 1);
+}
+
+TEST_CASE_METHOD(MakeBench, "make: a leader's drawing drags as a part, and Enter places it") {
+  open("makeLeader");
+  benchSpools();
+  find<QComboBox>("leaderLine")->setCurrentIndex(2);
+  auto* drawing = find<LeaderDrawing>("leaderDrawing");
+  std::optional<PartPayload> carried;
+  drawing->runDrag = [&](QDrag* drag) {
+    carried = payloadOf(drag->mimeData());
+    drag->deleteLater();
+    return Qt::CopyAction;
+  };
+  QTest::mousePress(drawing, Qt::LeftButton, {}, QPoint(40, 40));
+  QMouseEvent move(QEvent::MouseMove, QPointF(90, 40), drawing->mapToGlobal(QPointF(90, 40)),
+                   Qt::LeftButton, Qt::LeftButton, {});
+  QApplication::sendEvent(drawing, &move);
+  QTest::mouseRelease(drawing, Qt::LeftButton, {}, QPoint(90, 40));
+  REQUIRE(carried);
+  CHECK(carried->part.kind == PartKind::leader);
+  CHECK(carried->part.length().value() == Approx(4));
+  drawing->setFocus();
+  QTest::keyClick(drawing, Qt::Key_Return);
+  CHECK(parts()[3].length().value() + parts()[4].length().value() == Approx(4));
+}
+
+TEST_CASE_METHOD(MakeBench, "make: a tippet's packet figure and a missing diameter are taken up") {
+  open("makeLeader");
+  benchSpools();
+  type("leaderPacket", "4");
+  CHECK(words("leaderWords").contains(QStringLiteral("2.2–3.4 lb")));  // 55-85 % of 4 lb
+  Spools few = store->spools();
+  std::erase_if(few.spools, [](const Spool& s) {
+    return s.diameter && s.diameter->value() > 0.0145 && s.diameter->value() < 0.0215;
+  });
+  store->setSpools(few);
+  CHECK(words("leaderWords").contains(QLatin1String("add a diameter over 0.013 in")));
+}
+
+TEST_CASE_METHOD(MakeBench, "make: a fly is dressed, put on the line and kept") {
+  open("makeFly");
+  type("flyBeads", "2");
+  type("flyBead", "5.5");
+  type("flyHole", "1.5");
+  CHECK(words("flyWords").contains(QLatin1String("head first")));
+  click("flyPlace");
+  REQUIRE(document.rig().flyIndex());
+  const Fly& fly = *parts().back().fly;
+  CHECK(fly.dry.value() == Approx(5.2 + 41.9 + 2.0).margin(0.06));
+  CHECK(fly.sinksHeadFirst == true);
+  click("flyKeep");
+  CHECK(store->own().parts.size() == 1);
+  type("flyHole", "6");
+  CHECK(words("flyWords").contains(QLatin1String("hole")));
+  CHECK_FALSE(find<QPushButton>("flyPlace")->isEnabled());
+}
+
+TEST_CASE_METHOD(MakeBench, "make: lead brings its caution, and only then") {
+  open("makeFly");
+  const auto saysLead = [&] {
+    const auto labels = find<QWidget>("makeFly")->findChildren<QLabel*>();
+    return std::any_of(labels.begin(), labels.end(), [](QLabel* label) {
+      return label->text().contains(QLatin1String("away from food"));
+    });
+  };
+  CHECK_FALSE(saysLead());
+  type("flyEyes", "18");
+  CHECK(saysLead());
+}
+
+TEST_CASE_METHOD(MakeBench, "make: falls timed in a tub become the rate, and the rated one comes back") {
+  const Rig before = document.rig();
+  open("makeMeasure");
+  type("tubFall", "24 in");
+  type("tubTimes", "3,4 3.4");
+  CHECK(words("tubWords").contains(QLatin1String("rated 7.5 in/s")));
+  click("tubTake");
+  const Section& timed = parts()[2].sections[0];
+  CHECK(timed.sinkRate->rodEnd.value() == Approx(7.06));
+  CHECK(timed.timed->rated->rodEnd == InchesPerSecond(7.5));
+  CHECK(timed.timed->on.has_value());
+  click("tubBack");
+  CHECK(document.rig() == before);
+}
+
+TEST_CASE_METHOD(MakeBench, "make: times that are none are refused, and nothing is taken") {
+  open("makeMeasure");
+  type("tubTimes", "3 x");
+  CHECK_FALSE(find<QPushButton>("tubTake")->isEnabled());
+  type("riverDepth", "9");
+  CHECK(words("riverWords").contains(QLatin1String("says nothing about the current")));
+  CHECK_FALSE(find<QPushButton>("riverTake")->isEnabled());
+}
+
+TEST_CASE_METHOD(MakeBench, "make: a measured depth becomes the current, and the stated one comes back") {
+  const Rig before = document.rig();
+  open("makeMeasure");
+  type("riverDepth", "2");
+  click("riverTake");
+  CHECK(document.rig().water->measured->stated == FeetPerSecond(3));
+  CHECK(document.rig().water->surfaceSpeed != FeetPerSecond(3));
+  click("riverBack");
+  CHECK(document.rig() == before);
+}
+
+TEST_CASE_METHOD(MakeBench, "make: own parts are kept, named, copied, removed, found and brought back") {
+  open("makeParts");
+  find<QComboBox>("ownFromLine")->setCurrentIndex(2);
+  click("ownKeep");
+  REQUIRE(store->own().parts.size() == 1);
+  type("ownName", "Winter eleven");
+  click("ownRename");
+  CHECK(store->own().parts[0].name == "Winter eleven");
+  click("ownCopy");
+  CHECK(store->own().parts.size() == 2);
+  find<QLineEdit>("ownSearch")->setText(QStringLiteral("copy"));
+  CHECK(find<QListWidget>("ownList")->count() == 1);
+  click("ownRemove");
+  CHECK(store->own().parts.size() == 1);
+  click("ownUndo");
+  CHECK(store->own().parts.size() == 2);
+  find<QLineEdit>("ownSearch")->clear();
+  click("ownPlace");
+  CHECK(parts().size() == 7);
+  const OwnStore again(Shelf{}, folder.path());
+  CHECK(again.own() == store->own());
+}
+
+TEST_CASE_METHOD(MakeBench, "make: own parts go out to a file and come in again without loss") {
+  store->setOwn(Shelf{{part("one", "a"), part("two", "b")}, {}});
+  open("makeParts");
+  auto* page = find<OwnPartsPage>("makeParts");
+  const QString path = folder.filePath(QStringLiteral("out.shelf.json"));
+  page->askWritePath = [&] { return path; };
+  click("ownWrite");
+  const Shelf before = store->own();
+  store->setOwn({});
+  CHECK(page->readFile(path) == QLatin1String("2 added, 0 there already"));
+  CHECK(store->own() == before);
+  CHECK(page->readFile(path) == QLatin1String("0 added, 2 there already"));
+  CHECK(page->readFile(kSpools).contains(QLatin1String("not a shelf")));
+  CHECK(store->own() == before);
+}
+
+TEST_CASE_METHOD(MakeBench, "make: a store that cannot be read is set aside, never written over") {
+  QTemporaryDir broken;
+  QFile file(broken.filePath(QStringLiteral("my-parts.shelf.json")));
+  REQUIRE(file.open(QIODevice::WriteOnly));
+  file.write("{ broken");
+  file.close();
+  OwnStore fresh(Shelf{}, broken.path());
+  CHECK_FALSE(fresh.problems().empty());
+  fresh.setOwn(Shelf{{part("one", "a")}, {}});
+  QFile aside(broken.filePath(QStringLiteral("my-parts.shelf.json.unread")));
+  REQUIRE(aside.open(QIODevice::ReadOnly));
+  CHECK(aside.readAll() == QByteArray("{ broken"));
+}
+
+TEST_CASE_METHOD(MakeBench, "make: a pasted list becomes own tips, and its junk is told by line") {
+  open("makeList");
+  find<QPlainTextEdit>("listText")->setPlainText(
+      QStringLiteral("name;mass g;length ft\nten;7,35;10\njunk;x;10\nfive;3,7;5\n"));
+  CHECK(words("listWords").contains(QLatin1String("2 tips read")));
+  CHECK(words("listWords").contains(QLatin1String("line 3")));
+  click("listKeep");
+  REQUIRE(store->own().parts.size() == 2);
+  CHECK(store->own().parts[0].weighed->mass.value() == Approx(113.4).margin(0.1));
+  CHECK(check(store->own()).empty());
+}
+
+TEST_CASE_METHOD(MakeBench, "make: a column taken for the wrong thing can be put right") {
+  open("makeList");
+  find<QPlainTextEdit>("listText")->setPlainText(
+      QStringLiteral("name,mass,length ft\nten,113.5,10\n"));
+  CHECK(words("listWords").contains(QLatin1String("0 tips read")));
+  find<QComboBox>("listColumn1")->setCurrentIndex(2);  // mass, gr
+  CHECK(words("listWords").contains(QLatin1String("1 tips read")));
+}
+
+TEST_CASE_METHOD(MakeBench, "make: a trim shows what is left before the knife, then does it") {
+  open("makeTips");
+  find<QComboBox>("trimPart")->setCurrentIndex(0);
+  type("trimOff", "3");
+  CHECK(words("trimWords").contains(QLatin1String("20 ft")));
+  CHECK(words("trimWords").contains(QLatin1String("21.5 gr/ft")));
+  CHECK(parts()[1].length() == Feet(23));
+  click("trimTake");
+  CHECK(parts()[1].length().value() == Approx(20));
+}
+
+TEST_CASE_METHOD(MakeBench, "make: dividing a spool and naming a tip answer in a sentence") {
+  open("makeTips");
+  benchSpools();
+  find<QComboBox>("divideSpool")->setCurrentIndex(2);
+  CHECK(words("divideWords").contains(QLatin1String("3 of 9 ft 7 in finished, cut at 10 ft")));
+  type("nameMass", "112");
+  type("nameLength", "10.1");
+  CHECK(words("nameWords").contains(QLatin1String("the trade's 11")));
+  click("nameKeep");
+  CHECK(store->own().parts.size() == 1);
+}
+
+TEST_CASE_METHOD(MakeBench, "make: spools are written down, changed in place and taken off the list") {
+  open("makeSpools");
+  type("spoolMass", "11");
+  type("spoolRate", "7.5");
+  type("spoolFeet", "30");
+  click("spoolAdd");
+  REQUIRE(store->spools().spools.size() == 1);
+  auto* table = find<QTableWidget>("spoolTable");
+  table->item(0, 2)->setText(QStringLiteral("12 ft 6 in"));
+  CHECK(store->spools().spools[0].left == Feet(12.5));
+  table->item(0, 2)->setText(QStringLiteral("a lot"));
+  CHECK(store->spools().spools[0].left == Feet(12.5));
+  table->setCurrentCell(0, 0);
+  click("spoolRemove");
+  CHECK(store->spools().spools.empty());
+  click("spoolUndo");
+  CHECK(store->spools().spools.size() == 1);
+  CHECK(find<SpoolsPage>("makeSpools")->readFile(kFamily).contains(QLatin1String("not a list")));
+}
+
+TEST_CASE_METHOD(MakeBench, "make: every task keeps its words inside at type size 200 %") {
+  benchSpools();
+  look.setTypeScale(2.0);
+  for (const char* task : {"makeCut", "makeSpools", "makeWeigh", "makeLeader", "makeFly", "makeTips",
+                           "makeMeasure", "makeParts", "makeList"}) {
+    open(task);
+    CHECK(panel->task() == QLatin1String(task));
+    CHECK_FALSE(panel->grab().isNull());
+  }
+}
+
+}  // namespace grainwise::ui

@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/document/own_store.h"
+
+#include <QDir>
+#include <QFile>
+#include <QFileInfo>
+#include <QSaveFile>
+#include <QStandardPaths>
+
+#include "core/io/shelf_file.h"
+#include "core/io/spools_file.h"
+
+namespace grainwise::ui {
+namespace {
+constexpr auto kParts = "my-parts.shelf.json";
+constexpr auto kSpools = "my-spools.spools.json";
+constexpr std::size_t kMostSteps = 100;
+
+QString nameOf(const char* file) { return QLatin1String(file); }
+}  // namespace
+
+OwnStore::OwnStore(const Shelf& generic, const QString& folder, QObject* parent)
+    : QObject(parent), m_generic(generic), m_folder(folder) {
+  if (m_folder.isEmpty()) {
+    m_folder = QStandardPaths::writableLocation(QStandardPaths::AppDataLocation);
+  }
+  load();
+}
+
+void OwnStore::load() {
+  const auto take = [this](const char* name, auto&& read, auto& into) {
+    const QString path = QDir(m_folder).filePath(nameOf(name));
+    if (!QFileInfo::exists(path)) return;
+    const auto value = read(path.toStdString());
+    if (value) {
+      into = *value;
+      return;
+    }
+    m_problems.insert(m_problems.end(), value.error().begin(), value.error().end());
+    m_unread.append(path);
+  };
+  take(kParts, [](const std::string& path) { return loadShelf(path); }, m_own);
+  take(kSpools, [](const std::string& path) { return loadSpools(path); }, m_spools);
+}
+
+void OwnStore::setAside(const QString& path) {
+  QString aside = path + QStringLiteral(".unread");
+  for (int n = 2; QFileInfo::exists(aside); ++n) {
+    aside = path + QStringLiteral(".unread-%1").arg(n);
+  }
+  QFile::rename(path, aside);
+}
+
+void OwnStore::setOwn(const Shelf& own) {
+  if (own == m_own) return;
+  remember();
+  put({own, m_spools});
+}
+
+void OwnStore::setSpools(const Spools& spools) {
+  if (spools == m_spools) return;
+  remember();
+  put({m_own, spools});
+}
+
+void OwnStore::undo() {
+  if (m_before.empty()) return;
+  const Before last = m_before.back();
+  m_before.pop_back();
+  put(last);
+}
+
+void OwnStore::remember() {
+  m_before.push_back({m_own, m_spools});
+  if (m_before.size() > kMostSteps) m_before.erase(m_before.begin());
+}
+
+void OwnStore::put(const Before& state) {
+  const bool parts = !(state.own == m_own);
+  const bool spools = !(state.spools == m_spools);
+  m_own = state.own;
+  m_spools = state.spools;
+  if (parts) write(nameOf(kParts), writeShelf(m_own));
+  if (spools) write(nameOf(kSpools), writeSpools(m_spools));
+  if (parts) Q_EMIT ownChanged();
+  if (spools) Q_EMIT spoolsChanged();
+}
+
+void OwnStore::write(const QString& name, const std::string& text) {
+  const QString path = QDir(m_folder).filePath(name);
+  const QByteArray bytes = QByteArray::fromStdString(text);
+  const bool folder = QDir().mkpath(m_folder);
+  if (m_unread.removeAll(path) > 0) setAside(path);
+  QSaveFile file(path);
+  bool written = folder && file.open(QIODevice::WriteOnly);
+  if (written && file.write(bytes) != bytes.size()) {
+    // A short write would be committed as if it were whole.
+    file.cancelWriting();
+    written = false;
+  }
+  if (written && file.commit()) return;
+  Q_EMIT failed(tr("%1 could not be written; it stays as it was. %2").arg(path, file.errorString()));
+}
+
+}  // namespace grainwise::ui

@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QObject>
+#include <QString>
+#include <QStringList>
+#include <vector>
+
+#include "core/model/problem.h"
+#include "core/model/shelf.h"
+#include "core/model/spool.h"
+
+namespace grainwise::ui {
+
+/// What belongs to the person rather than to a rig: own parts and the spools at the bench. Kept in the
+/// user's data folder, written whole at each change. A file that cannot be read is never written over:
+/// before the first writing it is set aside under another name.
+class OwnStore : public QObject {
+  Q_OBJECT
+ public:
+  /// In the user's data folder, or in `folder`.
+  explicit OwnStore(const Shelf& generic, const QString& folder = {}, QObject* parent = nullptr);
+
+  [[nodiscard]] const Shelf& generic() const { return m_generic; }
+  [[nodiscard]] const Shelf& own() const { return m_own; }
+  [[nodiscard]] Shelf all() const { return merged(m_generic, m_own); }
+  [[nodiscard]] const Spools& spools() const { return m_spools; }
+  /// What was wrong with the files when they were read, and with the last writing.
+  [[nodiscard]] const Problems& problems() const { return m_problems; }
+
+  /// Each is one step that `undo` takes back.
+  void setOwn(const Shelf& own);
+  void setSpools(const Spools& spools);
+  [[nodiscard]] bool canUndo() const { return !m_before.empty(); }
+  void undo();
+
+ Q_SIGNALS:
+  void ownChanged();
+  void spoolsChanged();
+  void failed(const QString& why);
+
+ private:
+  struct Before {
+    Shelf own;
+    Spools spools;
+  };
+  void load();
+  void write(const QString& name, const std::string& text);
+  void setAside(const QString& path);
+  void remember();
+  void put(const Before& state);
+
+  Shelf m_generic;
+  QString m_folder;
+  Shelf m_own;
+  Spools m_spools;
+  Problems m_problems;
+  QStringList m_unread;  ///< files that could not be read and were not set aside yet
+  std::vector<Before> m_before;
+};
+
+}  // namespace grainwise::ui

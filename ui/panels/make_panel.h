@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QWidget>
+
+#include "ui/theme/look.h"
+
+class QListWidget;
+class QStackedWidget;
+
+namespace grainwise::ui {
+
+class OwnStore;
+class RigDocument;
+class WeighPage;
+
+/// The Make drawer: what is done at the bench, one task at a time; the list at the left names them.
+class MakePanel : public QWidget {
+  Q_OBJECT
+ public:
+  MakePanel(Look* look, RigDocument* document, OwnStore* store, QWidget* parent = nullptr);
+
+  /// Opens a task: "makeCut", "makeSpools", "makeWeigh", "makeLeader", "makeFly", "makeTips",
+  /// "makeMeasure", "makeParts", "makeList".
+  void openTask(const QString& name);
+  [[nodiscard]] QString task() const;
+  /// Opens the weigh-in, ready for a number.
+  void weigh();
+
+ private:
+  void addTask(const QString& words, QWidget* page);
+  void applyLook();
+
+  Look* m_look;
+  QListWidget* m_list;
+  QStackedWidget* m_stack;
+  WeighPage* m_weigh;
+};
+
+}  // namespace grainwise::ui

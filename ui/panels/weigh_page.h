@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+
+#include "core/bench/weigh_in.h"
+#include "ui/panels/make_page.h"
+
+class QComboBox;
+class QLabel;
+class QPushButton;
+class QTableWidget;
+
+namespace grainwise::ui {
+
+class NumberField;
+class RigDocument;
+
+/// Weigh-in with wet hands: one part, one field; a number and Enter go on to the next part. The table
+/// shows what was meant, what the scale said, and how far off that is.
+class WeighPage : public MakePage {
+  Q_OBJECT
+ public:
+  WeighPage(Look* look, RigDocument* document, QWidget* parent);
+
+  /// Starts at the first part that was not weighed, ready for a number.
+  void start();
+  [[nodiscard]] std::size_t current() const { return m_current; }
+
+ protected:
+  void restyle() override;
+  void showEvent(QShowEvent* event) override;
+  bool eventFilter(QObject* watched, QEvent* event) override;
+  /// A digit typed anywhere on the page goes into the number.
+  void keyPressEvent(QKeyEvent* event) override;
+
+ private:
+  void refresh();
+  void choose(std::size_t index);
+  void showNow();
+  void commit();
+  void forget();
+  [[nodiscard]] WeighRules rules() const;
+  [[nodiscard]] std::size_t after(std::size_t index) const;
+
+  RigDocument* m_document;
+  QLabel* m_name;
+  QLabel* m_live;
+  NumberField* m_mass;
+  NumberField* m_length;
+  QComboBox* m_scale;
+  QPushButton* m_enter;
+  QPushButton* m_forget;
+  QTableWidget* m_table;
+  std::size_t m_current = 0;
+  std::optional<double> m_massTyped;
+  std::optional<double> m_lengthTyped;
+  bool m_committing = false;
+};
+
+}  // namespace grainwise::ui
