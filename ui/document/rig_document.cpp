@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/document/rig_document.h"
 
+#include <QCryptographicHash>
+#include <QFile>
 #include <QFileInfo>
 #include <QSaveFile>
 
 #include "core/io/rig_file.h"
+#include "core/model/limits.h"
 #include "ui/document/replace_rig.h"
 
 namespace grainwise::ui {
@@ -12,14 +15,16 @@ namespace {
 
 Problems notSaved(const QString& path, const QString& why, bool oldFile) {
   const QString fix =
-      oldFile ? RigDocument::tr("the file that is there is kept as it was; make room, or save elsewhere")
+      oldFile ? RigDocument::tr(
+                    "the file that is there is kept as it was; make room, or save elsewhere")
               : RigDocument::tr("nothing was written; make room, or save elsewhere");
-  return {Problem{path.toStdString(), 0, "", RigDocument::tr("not saved: %1").arg(why).toStdString(),
-                  fix.toStdString()}};
+  return {Problem{path.toStdString(), 0, "",
+                  RigDocument::tr("not saved: %1").arg(why).toStdString(), fix.toStdString()}};
 }
 
-/// What stopped the writing, or nothing. A full disk may take a part of a write without calling it an
-/// error, and `commit` would then put the part in the place of the whole: what was taken is counted.
+/// What stopped the writing, or nothing. A full disk may take a part of a write without calling it
+/// an error, and `commit` would then put the part in the place of the whole: what was taken is
+/// counted.
 QString whyNotWritten(QSaveFile& file, const QByteArray& text) {
   const qint64 taken = file.write(text);
   if (taken == text.size() && file.flush()) return {};
@@ -31,12 +36,35 @@ QString whyNotWritten(QSaveFile& file, const QByteArray& text) {
   return why;
 }
 
+/// Why a text of ours must not be written, in the words of the reader; nothing when it may.
+Problems unreadable(const QString& path, const std::string& text, bool oldFile) {
+  const auto back = readRig(text, path.toStdString());
+  if (back) return {};
+  Problems why = notSaved(path, QString::fromStdString(back.error().front().what), oldFile);
+  why.front().fix = back.error().front().fix;
+  return why;
+}
+
+QByteArray digest(const QByteArray& text) {
+  return QCryptographicHash::hash(text, QCryptographicHash::Sha256);
+}
+
+/// Of what lies at `path` now; empty when nothing can be read there.
+QByteArray digestOf(const QString& path) {
+  QFile file(path);
+  if (!QFileInfo(path).isFile() || !file.open(QIODevice::ReadOnly)) return {};
+  return digest(file.read(limits::kFileBytes + 1));
+}
+
 }  // namespace
 
-RigDocument::RigDocument(QObject* parent)
-    : QObject(parent), m_rig(std::make_shared<const Rig>()) {
+RigDocument::RigDocument(QObject* parent) : QObject(parent), m_rig(std::make_shared<const Rig>()) {
   connect(&m_undo, &QUndoStack::cleanChanged, this, &RigDocument::fileChanged);
+  connect(&m_watch, &FileWatch::stirred, this, &RigDocument::lookAtDisk);
 }
+
+/// A stack that ends says that it is clean: no news of the file.
+RigDocument::~RigDocument() { m_undo.disconnect(this); }
 
 void RigDocument::apply(const QString& step, const Rig& after, const QString& gesture) {
   if (after == *m_rig) {
@@ -59,22 +87,66 @@ void RigDocument::setRig(std::shared_ptr<const Rig> rig) {
   Q_EMIT rigChanged();
 }
 
-void RigDocument::restart(const Rig& rig, const QString& path) {
+void RigDocument::restart(const Rig& rig, const QString& path, const QByteArray& seen) {
   m_rig = std::make_shared<const Rig>(rig);
   m_preview.reset();
-  m_path = path;
+  adoptFile(path, seen);
   m_undo.clear();
   Q_EMIT rigChanged();
   Q_EMIT fileChanged();
 }
 
-void RigDocument::startFrom(const Rig& rig) { restart(rig, {}); }
+void RigDocument::adoptFile(const QString& path, const QByteArray& seen) {
+  m_path = path;
+  m_seen = seen;
+  m_warnedOf.clear();
+  m_told = OnDisk::same;
+  m_watch.watch(path);
+}
+
+void RigDocument::startFrom(const Rig& rig) {
+  restart(rig, {}, {});
+}
+
+void RigDocument::recover(const Rig& rig, const QString& path, const QByteArray& seen) {
+  restart(rig, path, seen);
+  m_undo.resetClean();
+  Q_EMIT fileChanged();
+  lookAtDisk();
+}
 
 Problems RigDocument::open(const QString& path) {
+  // Before reading: should another program write in between, the change is seen, not missed.
+  const QByteArray seen = digestOf(path);
   const auto rig = loadRig(path.toStdString());
   if (!rig) return rig.error();
-  restart(*rig, path);
+  restart(*rig, path, seen);
   return {};
+}
+
+RigDocument::OnDisk RigDocument::onDisk() const {
+  if (m_path.isEmpty()) return OnDisk::same;
+  const QByteArray now = digestOf(m_path);
+  if (now == m_seen) return OnDisk::same;
+  return now.isEmpty() ? OnDisk::gone : OnDisk::changed;
+}
+
+void RigDocument::lookAtDisk() {
+  const OnDisk now = onDisk();
+  if (now == m_told && now != OnDisk::changed) return;
+  m_told = now;
+  Q_EMIT diskChanged();
+}
+
+Problems RigDocument::changedByOthers(const QString& path) {
+  if (m_path.isEmpty() || QFileInfo(path) != QFileInfo(m_path)) return {};
+  const QByteArray there = digestOf(path);
+  if (there.isEmpty() || there == m_seen || there == m_warnedOf) return {};
+  m_warnedOf = there;
+  Problems why =
+      notSaved(path, tr("another program has changed this file since it was opened"), true);
+  why.front().fix = tr("save again to put yours in its place, or save elsewhere").toStdString();
+  return why;
 }
 
 Problems RigDocument::saveAs(const QString& path) {
@@ -82,13 +154,16 @@ Problems RigDocument::saveAs(const QString& path) {
   if (info.exists() && !info.isFile()) {
     return notSaved(path, tr("this is a folder or a device, no file"), true);
   }
+  const std::string rig = writeRig(*m_rig);
+  const QByteArray text = QByteArray::fromStdString(rig);
+  if (Problems why = unreadable(path, rig, info.exists()); !why.empty()) return why;
+  if (Problems why = changedByOthers(path); !why.empty()) return why;
   QSaveFile file(path);
   if (!file.open(QIODevice::WriteOnly)) return notSaved(path, file.errorString(), info.exists());
-  const QByteArray text = QByteArray::fromStdString(writeRig(*m_rig));
   const QString why = whyNotWritten(file, text);
   if (!why.isEmpty()) return notSaved(path, why, info.exists());
   if (!file.commit()) return notSaved(path, file.errorString(), info.exists());
-  m_path = path;
+  adoptFile(path, digest(text));
   m_undo.setClean();
   Q_EMIT fileChanged();
   return {};

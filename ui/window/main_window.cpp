@@ -36,6 +36,7 @@
 #include "ui/window/clinic_host.h"
 #include "ui/window/compare_host.h"
 #include "ui/window/faces.h"
+#include "ui/window/notice_bar.h"
 #include "ui/window/top_bar.h"
 #include "ui/work/analysis_feed.h"
 
@@ -60,6 +61,15 @@ MainWindow::Unsaved askByDialog(QWidget* parent, const QString& name) {
   }
 }
 
+/// The ending is part of the question: the dialog itself asks before a file of that name is replaced.
+QString askWhereToSave(QWidget* parent, const QString& path) {
+  QFileDialog dialog(parent, QObject::tr("Save the rig"), path, MainWindow::tr(kFilter));
+  dialog.setAcceptMode(QFileDialog::AcceptSave);
+  dialog.setDefaultSuffix(QLatin1String(kEnding + 1));
+  if (!path.isEmpty()) dialog.selectFile(path);
+  return dialog.exec() == QDialog::Accepted ? dialog.selectedFiles().value(0) : QString();
+}
+
 /// The one or two local files of a drop; none for more, or for something that is not on this machine.
 QStringList droppedFiles(const QMimeData* data) {
   QStringList files;
@@ -82,6 +92,7 @@ MainWindow::MainWindow(const Shelf& shelf, QWidget* parent) : QMainWindow(parent
   setAcceptDrops(true);
   m_settings.restore(m_look);
   m_document = new RigDocument(this);
+  m_autosave = new Autosave(m_document, recoveryFolder(), this);
   m_feed = new AnalysisFeed(m_document, this);
   m_pools = new PoolBook(this);
   m_own = new OwnStore(carriedShelf(shelf), {}, this);
@@ -101,6 +112,8 @@ MainWindow::MainWindow(const Shelf& shelf, QWidget* parent) : QMainWindow(parent
   m_top->addActionButton(m_actions->smaller, tr("A−"));
   m_top->addActionButton(m_actions->larger, tr("A+"));
   column->addWidget(m_top);
+  m_notice = new NoticeBar(&m_look, whole);
+  column->addWidget(m_notice);
   m_faces = new Faces(m_top, m_actions, whole);
   m_faces->add(QStringLiteral("bench"), tr("Bench"), [this](QWidget* face) {
     m_bench = new BenchFace(&m_look, m_document, m_feed, m_pools, m_shelf, face);
@@ -115,9 +128,7 @@ MainWindow::MainWindow(const Shelf& shelf, QWidget* parent) : QMainWindow(parent
   askOpenPath = [this] {
     return QFileDialog::getOpenFileName(this, tr("Open a rig"), m_document->path(), tr(kFilter));
   };
-  askSavePath = [this] {
-    return QFileDialog::getSaveFileName(this, tr("Save the rig"), m_document->path(), tr(kFilter));
-  };
+  askSavePath = [this] { return askWhereToSave(this, m_document->path()); };
   askExportPath = [this] {
     return QFileDialog::getSaveFileName(this, tr("Handout into a file"), QString(),
                                         tr("Paper or picture (*.pdf *.png *.svg)"));
@@ -129,6 +140,11 @@ MainWindow::MainWindow(const Shelf& shelf, QWidget* parent) : QMainWindow(parent
   connect(&m_look, &Look::changed, this, &MainWindow::applyLook);
   connect(m_document, &RigDocument::rigChanged, this, &MainWindow::refreshTitle);
   connect(m_document, &RigDocument::fileChanged, this, &MainWindow::refreshTitle);
+  connect(m_document, &RigDocument::diskChanged, this, &MainWindow::tellOfDisk);
+  connect(m_document, &RigDocument::fileChanged, this, &MainWindow::tellOfDisk);
+  connect(m_autosave, &Autosave::failed, this, [this](const QString& why) {
+    m_bench->drawer()->say(tr("No copy of unsaved work could be kept: %1").arg(why));
+  });
   applyLook();
   refreshTitle();
   refreshRecent();
@@ -313,7 +329,14 @@ bool MainWindow::save() {
 bool MainWindow::saveAs() {
   QString path = askSavePath();
   if (path.isEmpty()) return false;
-  if (!path.endsWith(QLatin1String(".json"))) path += QLatin1String(kEnding);
+  if (!path.endsWith(QLatin1String(".json"))) {
+    path += QLatin1String(kEnding);
+    if (QFileInfo::exists(path)) {  // nobody was asked about this name
+      m_bench->drawer()->say(tr("%1 is there already; choose it by its full name, or another one.")
+                                 .arg(QFileInfo(path).fileName()));
+      return false;
+    }
+  }
   return saveTo(path);
 }
 
@@ -327,6 +350,50 @@ bool MainWindow::saveTo(const QString& path) {
   m_settings.setLastFile(QFileInfo(path).absoluteFilePath());
   refreshRecent();
   return true;
+}
+
+void MainWindow::offerRecovery() {
+  const auto left = m_recovery.next();
+  if (!left) return;
+  const QString name = QString::fromStdString(left->rig.name);
+  m_notice->tell(QStringLiteral("recovery"),
+                 tr("Unsaved work on \"%1\" of %2 was kept.")
+                     .arg(name.isEmpty() ? tr("unnamed rig") : name,
+                          QLocale().toString(left->when, QLocale::ShortFormat)),
+                 {{tr("Open it"), [this, left = *left] { recover(left); }},
+                  {tr("Throw it away"), [this] {
+                     m_recovery.discard();
+                     offerRecovery();
+                   }}});
+}
+
+void MainWindow::recover(const Left& left) {
+  if (!mayLeave()) return;  // it stays where it is
+  m_document->recover(left.rig, left.path, left.seen);
+  rememberStroke();
+  m_autosave->keep();
+  if (m_autosave->copy().isEmpty()) return;  // never without any copy
+  m_recovery.discard();
+  offerRecovery();
+}
+
+void MainWindow::tellOfDisk() {
+  const QString key = QStringLiteral("disk");
+  const QString file = QFileInfo(m_document->path()).fileName();
+  switch (m_document->onDisk()) {
+    case RigDocument::OnDisk::same:
+      return m_notice->withdraw(key);
+    case RigDocument::OnDisk::gone:
+      return m_notice->tell(key, tr("%1 is no longer there; saving puts it back.").arg(file),
+                            {{tr("Save"), [this] { save(); }}});
+    case RigDocument::OnDisk::changed:
+      break;
+  }
+  const QString path = m_document->path();
+  m_notice->tell(key, tr("%1 was changed by another program.").arg(file),
+                 {{tr("Open what it holds now"), [this, path] {
+                     if (mayLeave()) openFile(path);
+                   }}});
 }
 
 bool MainWindow::mayLeave() {

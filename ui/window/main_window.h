@@ -7,6 +7,7 @@
 #include "core/model/problem.h"
 #include "core/model/rig.h"
 #include "core/model/shelf.h"
+#include "ui/document/autosave.h"
 #include "ui/theme/look.h"
 #include "ui/window/settings.h"
 
@@ -20,6 +21,7 @@ class BenchFace;
 class ClinicHost;
 class CompareHost;
 class Faces;
+class NoticeBar;
 class OwnStore;
 class PoolBook;
 class RigDocument;
@@ -40,6 +42,8 @@ class MainWindow : public QMainWindow {
   bool openBeside(const QString& path);
   /// Starts from a rig as an unsaved, unnamed document.
   void startFrom(const Rig& rig);
+  /// Offers unsaved work that an earlier sitting left, if there is any: a line under the top bar.
+  void offerRecovery();
 
   [[nodiscard]] RigDocument* document() { return m_document; }
   [[nodiscard]] AnalysisFeed* feed() { return m_feed; }
@@ -56,6 +60,7 @@ class MainWindow : public QMainWindow {
   [[nodiscard]] QUndoGroup* undoGroup() { return m_undo; }
   [[nodiscard]] Actions* actionSet() { return m_actions; }
   [[nodiscard]] Look* look() { return &m_look; }
+  [[nodiscard]] NoticeBar* notice() { return m_notice; }
 
   /// What to do with unsaved work; asked with a dialog unless a test answers.
   enum class Unsaved { save, discard, cancel };
@@ -81,6 +86,8 @@ class MainWindow : public QMainWindow {
   bool save();
   bool saveAs();
   bool saveTo(const QString& path);
+  void recover(const Left& left);
+  void tellOfDisk();
   /// Whether the open rig may be let go of.
   bool mayLeave();
   /// The handout of the open rig: into a preview, or into a file.
@@ -98,8 +105,11 @@ class MainWindow : public QMainWindow {
   PoolBook* m_pools;
   QUndoGroup* m_undo;
   Actions* m_actions;
+  Autosave* m_autosave;
+  Recovery m_recovery;
   TopBar* m_top;
   OwnStore* m_own;
+  NoticeBar* m_notice;
   BenchFace* m_bench = nullptr;
   Faces* m_faces;
   Shelf m_shelf;

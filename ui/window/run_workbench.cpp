@@ -117,6 +117,7 @@ int runWorkbench(int argc, char** argv) {
   MainWindow window(loadShelf());
   loadPools(*window.pools());
   openFirst(window, QApplication::arguments());
+  window.offerRecovery();
   const auto trace = Trace::ifWanted(window);
   window.show();
   if (!window.compare()->shown() && !window.clinic()->shown()) window.bench()->strip()->setFocus();
