@@ -78,7 +78,7 @@ void Look::setUnits(DisplayUnits units) {
 }
 
 void Look::setTypeScale(double scale) {
-  scale = std::clamp(scale, 1.0, 2.0);
+  scale = std::isfinite(scale) ? std::clamp(scale, 1.0, 2.0) : 1.0;  // settings may hold anything
   if (scale == m_typeScale) return;
   m_typeScale = scale;
   Q_EMIT changed();

@@ -30,6 +30,7 @@
 #include "ui/print/paper_files.h"
 #include "ui/print/print_preview.h"
 #include "ui/strip/strip_view.h"
+#include "ui/theme/plain_words.h"
 #include "ui/window/actions.h"
 #include "ui/window/bench_face.h"
 #include "ui/window/help_window.h"
@@ -90,6 +91,7 @@ Shelf carriedShelf(const Shelf& otherwise) {
 MainWindow::MainWindow(const Shelf& shelf, QWidget* parent) : QMainWindow(parent), m_shelf(shelf) {
   setObjectName(QStringLiteral("workbench"));
   setAcceptDrops(true);
+  PlainWords::keep();
   m_settings.restore(m_look);
   m_document = new RigDocument(this);
   m_autosave = new Autosave(m_document, recoveryFolder(), this);
@@ -275,8 +277,8 @@ void MainWindow::refreshRecent() {
   menu->clear();
   const QStringList paths = m_settings.recentFiles();
   for (const QString& path : paths) {
-    QAction* entry = menu->addAction(QFileInfo(path).fileName());
-    entry->setToolTip(path);
+    QAction* entry = menu->addAction(PlainWords::inMenu(QFileInfo(path).fileName()));
+    entry->setToolTip(PlainWords::shown(path));
     connect(entry, &QAction::triggered, this, [this, path] { openHere(path); });
   }
   menu->setEnabled(!paths.isEmpty());

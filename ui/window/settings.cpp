@@ -56,7 +56,7 @@ QStringList Settings::recentFiles() const {
   QStringList there;
   const QStringList all = QSettings().value(key(kRecent)).toStringList();
   for (const QString& path : all) {
-    if (QFileInfo::exists(path)) there.append(path);
+    if (QFileInfo(path).isFile()) there.append(path);
   }
   return there;
 }
