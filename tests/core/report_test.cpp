@@ -255,6 +255,27 @@ TEST_CASE("The CSV report has a block of totals, an empty line, and the profile"
                             shortest(analysis.totals.mass.value()));
 }
 
+TEST_CASE("No field of the CSV report can be a spreadsheet's formula, whatever a file is called") {
+  Rig rig = plainWinter();
+  rig.name = "=cmd()";
+  for (Part& part : rig.parts) part.name = "@SUM(A1)\t+1";
+  const std::string text = reportCsv(rig, analyse(rig));
+  CHECK(text.find("cmd") == std::string::npos);
+  CHECK(text.find("SUM") == std::string::npos);
+  int fields = 0;
+  for (const std::string& line : linesOf(text, "\r\n")) {
+    for (const std::string& field : linesOf(line + ",", ",")) {
+      INFO(field);
+      const bool number = field.find_first_not_of("0123456789.e+-") == std::string::npos;
+      CHECK((number || field.find_first_not_of("abcdefghijklmnopqrstuvwxyz_0123456789") ==
+                           std::string::npos));
+      if (!field.empty()) CHECK(std::string("=+@\t").find(field[0]) == std::string::npos);
+      ++fields;
+    }
+  }
+  CHECK(fields > 30);
+}
+
 TEST_CASE("The text report names every reading with its verdict") {
   const std::string text = reportText(plainWinter(), analyse(plainWinter()));
   for (const char* wanted :

@@ -57,7 +57,8 @@ bool triedAt(const Range& range, double end, bool above) {
 
 }  // namespace
 
-TEST_CASE("each end of each limit in the code has a row that just holds and one that just does not") {
+TEST_CASE(
+    "each end of each limit in the code has a row that just holds and one that just does not") {
   const std::vector<Range> ranges = rangesInTheCode();
   CHECK(ranges.size() >= 29);
   for (const Range& range : ranges) {

@@ -22,10 +22,14 @@ class JsonMutator {
     collect(json.root);
     const JsonValue& at = *m_all[below(m_all.size())];
     switch (below(4)) {
-      case 0: return put(text, at, std::string(json.raw(*m_all[below(m_all.size())])));
-      case 1: return listed(text, json);
-      case 2: return put(text, at, edge());
-      default: return put(text, at, at.kind == JsonKind::number ? near(at) : edge());
+      case 0:
+        return put(text, at, std::string(json.raw(*m_all[below(m_all.size())])));
+      case 1:
+        return listed(text, json);
+      case 2:
+        return put(text, at, edge());
+      default:
+        return put(text, at, at.kind == JsonKind::number ? near(at) : edge());
     }
   }
 
@@ -48,23 +52,70 @@ class JsonMutator {
     return put(text, one, raw + ", " + key() + ": " + edge());
   }
   std::string key() {
-    static const std::vector<std::string> kKeys{
-        "\"length_ft\"",  "\"gr_per_ft\"",     "\"diameter_in\"",   "\"density_g_cm3\"",
-        "\"material\"",   "\"sink_in_per_s\"", "\"floats\"",        "\"style\"",
-        "\"label_gr\"",   "\"weighed\"",       "\"loops\"",         "\"dry_gr\"",
-        "\"wet_gr\"",     "\"kind\"",          "\"rig\"",           "\"rig_b\"",
-        "\"show\"",       "\"feet_left\"",     "\"wanted_depth_ft\"", "\"clearance_ft\"",
-        "\"on\"",         "\"window_gr\"",     "\"x\"",             "\"a/b~c\"",
-        "\"\\u001b[2J\"", "\"\\u0000\"",       "\"\\ud83d\\ude00\"", "\"name\""};
+    static const std::vector<std::string> kKeys{"\"length_ft\"",
+                                                "\"gr_per_ft\"",
+                                                "\"diameter_in\"",
+                                                "\"density_g_cm3\"",
+                                                "\"material\"",
+                                                "\"sink_in_per_s\"",
+                                                "\"floats\"",
+                                                "\"style\"",
+                                                "\"label_gr\"",
+                                                "\"weighed\"",
+                                                "\"loops\"",
+                                                "\"dry_gr\"",
+                                                "\"wet_gr\"",
+                                                "\"kind\"",
+                                                "\"rig\"",
+                                                "\"rig_b\"",
+                                                "\"show\"",
+                                                "\"feet_left\"",
+                                                "\"wanted_depth_ft\"",
+                                                "\"clearance_ft\"",
+                                                "\"on\"",
+                                                "\"window_gr\"",
+                                                "\"x\"",
+                                                "\"a/b~c\"",
+                                                "\"\\u001b[2J\"",
+                                                "\"\\u0000\"",
+                                                "\"\\ud83d\\ude00\"",
+                                                "\"name\""};
     return kKeys[below(kKeys.size())];
   }
   std::string edge() {
-    static const std::vector<std::string> kValues{
-        "0",      "-0",      "1",        "0.5",     "1e-300",  "1e308",     "4.9e-324", "0.1000",
-        "1E+2",   "300",     "5000",     "null",    "true",    "false",     "\"\"",     "\"nylon\"",
-        "[]",     "{}",      "[1, 2]",   "[2, 1]",  "[null]",  "\"fluorocarbon\"",      "\"coated\"",
-        "\"tip\"", "\"head\"", "\"fly\"", "\"running-line\"", "\"2026-02-28\"", "\"a.rig.json\"",
-        "\"\\u001b[31m\"", "\"\\u202e\"", "123456789012345678901234567890", "0.00000000000000000001"};
+    static const std::vector<std::string> kValues{"0",
+                                                  "-0",
+                                                  "1",
+                                                  "0.5",
+                                                  "1e-300",
+                                                  "1e308",
+                                                  "4.9e-324",
+                                                  "0.1000",
+                                                  "1E+2",
+                                                  "300",
+                                                  "5000",
+                                                  "null",
+                                                  "true",
+                                                  "false",
+                                                  "\"\"",
+                                                  "\"nylon\"",
+                                                  "[]",
+                                                  "{}",
+                                                  "[1, 2]",
+                                                  "[2, 1]",
+                                                  "[null]",
+                                                  "\"fluorocarbon\"",
+                                                  "\"coated\"",
+                                                  "\"tip\"",
+                                                  "\"head\"",
+                                                  "\"fly\"",
+                                                  "\"running-line\"",
+                                                  "\"2026-02-28\"",
+                                                  "\"a.rig.json\"",
+                                                  "\"\\u001b[31m\"",
+                                                  "\"\\u202e\"",
+                                                  "123456789012345678901234567890",
+                                                  "0.00000000000000000001"};
     return kValues[below(kValues.size())];
   }
   std::string near(const JsonValue& number) {

@@ -14,8 +14,8 @@ extern "C" std::size_t LLVMFuzzerMutate(std::uint8_t* data, std::size_t size, st
 
 namespace {
 
-/// Sound documents to go on from: most changes of changed documents are refused, and a fuzzer that only
-/// ever hears "refused" tests half a reader.
+/// Sound documents to go on from: most changes of changed documents are refused, and a fuzzer that
+/// only ever hears "refused" tests half a reader.
 class Sound {
  public:
   void add(const std::string& text) {
@@ -45,8 +45,8 @@ Count count;
 }  // namespace
 
 /// A third of the changes are of bytes, a third of values, a third of values in a sound document.
-extern "C" std::size_t LLVMFuzzerCustomMutator(std::uint8_t* data, std::size_t size, std::size_t most,
-                                               unsigned int seed) {
+extern "C" std::size_t LLVMFuzzerCustomMutator(std::uint8_t* data, std::size_t size,
+                                               std::size_t most, unsigned int seed) {
   if (seed % 3 == 0) return LLVMFuzzerMutate(data, size, most);
   const std::string text(reinterpret_cast<const char*>(data), size);
   const std::string from = seed % 3 == 1 ? text : sound.pick(seed / 3, text);

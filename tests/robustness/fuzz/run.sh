@@ -9,7 +9,7 @@ root=$(cd "$here/../../.." && pwd)
 work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
 finds=0
-for format in rig shelf pools spools deck part; do
+for format in rig shelf pools spools deck part scale; do
   mkdir -p "$work/$format" "$work/samples-$format"
   cp "$root"/sample-rigs/*."$format".json "$work/samples-$format/" 2>/dev/null
   nice "$targets/fuzz_$format" -max_total_time="$seconds" -max_len=8192 -timeout=10 -rss_limit_mb=4096 \
