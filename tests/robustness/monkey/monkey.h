@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QElapsedTimer>
+#include <QObject>
+#include <QPointer>
+#include <QString>
+#include <QStringList>
+#include <QTemporaryDir>
+#include <QTimer>
+#include <deque>
+#include <memory>
+#include <random>
+
+#include "core/model/shelf.h"
+#include "ui/window/main_window.h"
+
+/// A hand that knows nothing: random clicks, keys, drags, drops, edits, undo, units, sizes and
+/// files, the same for the same seed. After each gesture the window must hold what it promises.
+namespace grainwise::test {
+
+class Monkey : public QObject {
+ public:
+  Monkey(std::uint64_t seed, const QString& sampleFolder, Shelf shelf);
+  ~Monkey() override;
+
+  /// Makes so many gestures. What is broken after one of them, in words; empty when nothing is.
+  QString play(int gestures);
+
+  /// What it has done: how often each gesture, how many files opened and refused, edits made.
+  [[nodiscard]] QString summary() const;
+
+ private:
+  struct Gesture {
+    const char* name;
+    int weight;
+    void (Monkey::*make)();
+  };
+  static const std::vector<Gesture>& gestures();
+
+  // monkey_hands.cpp: the gestures
+  void click();
+  void doubleClick();
+  void rightClick();
+  void wheel();
+  void key();
+  void typeText();
+  void drag();
+  void dropPart();
+  void dropFiles();
+  void act();
+  void undoRedo();
+  void resizeWindow();
+  void openFile();
+  void saveFile();
+  void newWindow();
+  void wait();
+  void tellFromOutside();
+  void paste();
+
+  // monkey.cpp: the state around them, and what must hold
+  void startWindow();
+  void endWindow();
+  void answerPopups();
+  void settle();
+  QString broken();
+  QString brokenUndo();
+  QString brokenSave();
+  QString leftBehind();
+  void rememberStart();
+  [[nodiscard]] std::size_t below(std::size_t end) {
+    return end == 0 ? 0 : std::size_t(m_random() % end);
+  }
+  [[nodiscard]] bool oneIn(std::size_t n) { return below(n) == 0; }
+  [[nodiscard]] QWidget* anyWidget();
+  [[nodiscard]] QPoint anyPoint(const QWidget* widget);
+  [[nodiscard]] QString anyFile();
+  [[nodiscard]] QByteArray anyPart();
+  void done(const QString& what);
+
+  std::mt19937_64 m_random;
+  Shelf m_shelf;
+  QTemporaryDir m_folder;
+  QStringList m_samples;
+  std::unique_ptr<ui::MainWindow> m_window;
+  QTimer m_popups;
+  Rig m_start;  ///< what undoing everything must lead back to
+  int m_number = 0;
+  int m_files = 0;
+  int m_opened = 0;
+  int m_refused = 0;
+  int m_steps = 0;
+  int m_walks = 0;
+  std::deque<QString> m_last;
+  std::vector<int> m_counts;
+  std::size_t m_widgetsAtFirst = 0;
+  std::size_t m_bytesEarly = 0;
+  std::size_t m_bytesLate = 0;
+  int m_windows = 0;
+};
+
+/// Bytes in use on the heap; by the sanitizer's own count where there is one.
+std::size_t bytesInUse();
+
+}  // namespace grainwise::test

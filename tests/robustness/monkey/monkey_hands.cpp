@@ -1,0 +1,315 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QAbstractItemView>
+#include <QAction>
+#include <QApplication>
+#include <QClipboard>
+#include <QDropEvent>
+#include <QFile>
+#include <QFileInfo>
+#include <QLineEdit>
+#include <QMimeData>
+#include <QTest>
+#include <QUndoStack>
+#include <QUrl>
+#include <QWheelEvent>
+#include <QWindow>
+
+#include "core/io/rig_file.h"
+#include "tests/robustness/fuzz/json_mutator.h"
+#include "tests/robustness/monkey/monkey.h"
+#include "ui/document/rig_document.h"
+#include "ui/window/actions.h"
+#include "ui/window/notice_bar.h"
+
+namespace grainwise::test {
+namespace {
+
+const QString kPartType = QStringLiteral("application/x-grainwise-part+json");
+const QString kOriginType = QStringLiteral("application/x-grainwise-origin");
+
+QByteArray bytesOf(const QString& path) {
+  QFile file(path);
+  return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
+}
+
+/// Sends what a platform would send for a drag that hovers and is let go.
+void drop(QWidget* on, QPoint at, QMimeData* data, Qt::DropAction action, bool letGo) {
+  QPointer<QWidget> target(on);
+  QDragEnterEvent enter(at, action, data, Qt::LeftButton, {});
+  QApplication::sendEvent(on, &enter);
+  if (!enter.isAccepted() || !target) return;
+  QDragMoveEvent move(at + QPoint(3, 0), action, data, Qt::LeftButton, {});
+  QApplication::sendEvent(on, &move);
+  if (!target) return;
+  if (!letGo || !move.isAccepted()) {
+    QDragLeaveEvent leave;
+    QApplication::sendEvent(on, &leave);
+    return;
+  }
+  QDropEvent end(at, action, data, Qt::LeftButton, {});
+  QApplication::sendEvent(on, &end);
+}
+
+}  // namespace
+
+const std::vector<Monkey::Gesture>& Monkey::gestures() {
+  static const std::vector<Gesture> all{
+      {"click", 22, &Monkey::click},
+      {"double click", 4, &Monkey::doubleClick},
+      {"right click", 3, &Monkey::rightClick},
+      {"wheel", 3, &Monkey::wheel},
+      {"key", 20, &Monkey::key},
+      {"type", 10, &Monkey::typeText},
+      {"drag", 4, &Monkey::drag},
+      {"drop a part", 8, &Monkey::dropPart},
+      {"drop files", 2, &Monkey::dropFiles},
+      {"act", 10, &Monkey::act},
+      {"undo or redo", 10, &Monkey::undoRedo},
+      {"resize", 2, &Monkey::resizeWindow},
+      {"open", 3, &Monkey::openFile},
+      {"save", 2, &Monkey::saveFile},
+      {"wait", 2, &Monkey::wait},
+      {"change from outside", 1, &Monkey::tellFromOutside},
+      {"paste", 2, &Monkey::paste},
+  };
+  return all;
+}
+
+QWidget* Monkey::anyWidget() {
+  const QList<QWidget*> children = m_window->findChildren<QWidget*>();
+  for (int tries = 0; tries < 30; ++tries) {
+    QWidget* child = children.value(int(below(std::size_t(children.size()))));
+    if (child && child->isVisible() && child->window() == m_window.get()) return child;
+  }
+  return m_window.get();
+}
+
+QPoint Monkey::anyPoint(const QWidget* widget) {
+  return {int(below(std::size_t(std::max(1, widget->width())))),
+          int(below(std::size_t(std::max(1, widget->height()))))};
+}
+
+/// Sound files, files of other kinds, spoiled ones, none at all.
+QString Monkey::anyFile() {
+  const QString sample = m_samples.at(int(below(std::size_t(m_samples.size()))));
+  const std::size_t kind = below(8);
+  if (kind < 4) return sample;
+  if (kind == 4) return m_folder.filePath(QStringLiteral("saved%1.rig.json").arg(below(3)));
+  if (kind == 5)
+    return m_folder.path() + (oneIn(2) ? QString() : QStringLiteral("/absent.rig.json"));
+  std::string text = bytesOf(sample).toStdString();
+  if (kind == 6) {
+    JsonMutator mutator(static_cast<unsigned>(m_random()));
+    for (std::size_t i = below(4); i > 0; --i) text = mutator.mutate(text);
+  } else {
+    text.resize(below(text.size()));
+  }
+  const QString path =
+      m_folder.filePath(QStringLiteral("made%1 <b>&amp;\u202E.rig.json").arg(m_files++ % 5));
+  QFile file(path);
+  if (file.open(QIODevice::WriteOnly)) file.write(text.data(), qint64(text.size()));
+  return path;
+}
+
+QByteArray Monkey::anyPart() {
+  std::string text;
+  if (oneIn(2) && !m_shelf.parts.empty()) {
+    text = writePart(m_shelf.parts[below(m_shelf.parts.size())]);
+  } else if (const Rig& rig = m_window->document()->rig(); !rig.parts.empty()) {
+    text = writePart(rig.parts[below(rig.parts.size())]);
+  }
+  if (oneIn(5)) text = JsonMutator(static_cast<unsigned>(m_random())).mutate(text);
+  if (oneIn(30)) text.resize(below(text.size() + 1));
+  return QByteArray::fromStdString(text);
+}
+
+void Monkey::click() {
+  QWidget* on = anyWidget();
+  done(QStringLiteral("  on %1 \"%2\"")
+           .arg(QLatin1String(on->metaObject()->className()), on->objectName()));
+  QTest::mouseClick(on, Qt::LeftButton, oneIn(8) ? Qt::ShiftModifier : Qt::NoModifier,
+                    anyPoint(on));
+}
+
+void Monkey::doubleClick() {
+  QWidget* on = anyWidget();
+  QTest::mouseDClick(on, Qt::LeftButton, {}, anyPoint(on));
+}
+
+void Monkey::rightClick() {
+  QWidget* on = anyWidget();
+  const QPoint at = anyPoint(on);
+  QContextMenuEvent event(QContextMenuEvent::Mouse, at, on->mapToGlobal(at));
+  QApplication::sendEvent(on, &event);
+}
+
+void Monkey::wheel() {
+  QWidget* on = anyWidget();
+  const QPoint at = anyPoint(on);
+  QWheelEvent event(at, on->mapToGlobal(at), {}, {0, oneIn(2) ? 120 : -120}, {}, {},
+                    Qt::NoScrollPhase, false);
+  QApplication::sendEvent(on, &event);
+}
+
+void Monkey::key() {
+  static const std::vector<int> kKeys{
+      Qt::Key_Tab,  Qt::Key_Backtab,   Qt::Key_Left,   Qt::Key_Right,    Qt::Key_Up,
+      Qt::Key_Down, Qt::Key_Return,    Qt::Key_Escape, Qt::Key_Space,    Qt::Key_Delete,
+      Qt::Key_Home, Qt::Key_End,       Qt::Key_PageUp, Qt::Key_PageDown, Qt::Key_F2,
+      Qt::Key_F3,   Qt::Key_F4,        Qt::Key_F5,     Qt::Key_F6,       Qt::Key_F7,
+      Qt::Key_F9,   Qt::Key_Backspace, Qt::Key_Insert, Qt::Key_D,        Qt::Key_1,
+      Qt::Key_5,    Qt::Key_Plus,      Qt::Key_Minus,  Qt::Key_W,        Qt::Key_X,
+      Qt::Key_B,    Qt::Key_C,         Qt::Key_V,      Qt::Key_A,        Qt::Key_E,
+      Qt::Key_H};
+  static const std::vector<Qt::KeyboardModifiers> kModifiers{
+      Qt::NoModifier,  Qt::NoModifier,      Qt::NoModifier,   Qt::AltModifier,
+      Qt::AltModifier, Qt::ControlModifier, Qt::ShiftModifier};
+  const auto key = Qt::Key(kKeys[below(kKeys.size())]);
+  const Qt::KeyboardModifiers with = kModifiers[below(kModifiers.size())];
+  QWidget* focus = QApplication::focusWidget();
+  QWidget* to = focus && focus->window() == m_window.get() ? focus : m_window.get();
+  done(QStringLiteral("  %1+%2 to %3")
+           .arg(int(with), 0, 16)
+           .arg(int(key), 0, 16)
+           .arg(to->objectName()));
+  QTest::keyClick(to, key, with);
+}
+
+void Monkey::typeText() {
+  static const std::vector<const char*> kTexts{
+      "11",  "0",        "7,5",      "-3",          "34 g", "2.5 ft",    "9' 6\"", "1e9",
+      "abc", "0.017 in", "525",      "20000",       "1/2",  "0.43 mm",   "  ",     "45 F",
+      "7 C", "tip",      "head ",    "<b>bold</b>", "&x",   "\u202Eabc", "3 m",    "10 gr/ft",
+      "inf", "nan",      "00012.50", "\t",          "fly",  "%1 %2"};
+  QList<QLineEdit*> fields = m_window->findChildren<QLineEdit*>();
+  QWidget* to = QApplication::focusWidget();
+  if ((!to || oneIn(2)) && !fields.isEmpty()) {
+    QLineEdit* field = fields.at(int(below(std::size_t(fields.size()))));
+    if (field->isVisible() && field->isEnabled()) {
+      field->setFocus();
+      if (oneIn(2)) field->selectAll();
+      to = field;
+    }
+  }
+  if (!to || to->window() != m_window.get()) return;
+  const QString text = QString::fromUtf8(kTexts[below(kTexts.size())]);
+  done(QStringLiteral("  \"%1\" into %2").arg(text, to->objectName()));
+  QPointer<QWidget> still(to);
+  for (const QChar letter : text) {
+    if (!still) return;
+    QKeyEvent down(QEvent::KeyPress, 0, {}, QString(letter));
+    QApplication::sendEvent(to, &down);
+  }
+  if (still && oneIn(2)) QTest::keyClick(to, Qt::Key_Return);
+}
+
+/// A real drag: press, carry, let go or escape, in the window's own coordinates.
+void Monkey::drag() {
+  QWindow* window = m_window->windowHandle();
+  QWidget* from = anyWidget();
+  QWidget* to = anyWidget();
+  const auto inside = [this](QPoint p) {  // a scrolled widget may reach beyond the window
+    return QPoint(std::clamp(p.x(), 1, m_window->width() - 2),
+                  std::clamp(p.y(), 1, m_window->height() - 2));
+  };
+  const QPoint a = inside(from->mapTo(m_window.get(), anyPoint(from)));
+  const QPoint b = inside(to->mapTo(m_window.get(), anyPoint(to)));
+  const bool escape = oneIn(5);
+  done(QStringLiteral("  from %1 to %2%3")
+           .arg(from->objectName(), to->objectName(),
+                escape ? QStringLiteral(", escaped") : QString()));
+  // QDrag::exec() runs inside the move that starts it: the rest of the gesture waits in a timer.
+  int step = 0;
+  QTimer rest;
+  rest.setInterval(1);
+  connect(&rest, &QTimer::timeout, this, [&] {
+    ++step;
+    if (step <= 4) QTest::mouseMove(window, a + (b - a) * step / 4);
+    if (step == 5 && escape) QTest::keyClick(window, Qt::Key_Escape);
+    if (step == 6) QTest::mouseRelease(window, Qt::LeftButton, {}, b);
+    if (step == 40) QTest::keyClick(window, Qt::Key_Escape);
+  });
+  QTest::mousePress(window, Qt::LeftButton, {}, a);
+  rest.start();
+  QTest::mouseMove(window, inside(a + QPoint(6, 0)));
+  QTest::mouseMove(window, inside(a + QPoint(28, 2)));
+  (void)QTest::qWaitFor([&] { return step >= 7; }, 4000);
+}
+
+void Monkey::dropPart() {
+  QMimeData data;
+  data.setData(kPartType, anyPart());
+  const std::size_t parts = m_window->document()->rig().parts.size();
+  const bool inside = oneIn(2);
+  if (inside) data.setData(kOriginType, QByteArray::number(qulonglong(below(parts + 1))));
+  if (oneIn(40)) data.setData(kOriginType, "-1");
+  QWidget* strip = m_window->findChild<QWidget*>(QStringLiteral("strip"));
+  QWidget* on = strip && !oneIn(4) ? strip : anyWidget();
+  drop(on, anyPoint(on), &data, inside ? Qt::MoveAction : Qt::CopyAction, !oneIn(5));
+}
+
+void Monkey::dropFiles() {
+  QMimeData data;
+  QList<QUrl> urls{oneIn(6) ? QUrl(QStringLiteral("https://example.invalid/a.rig.json"))
+                            : QUrl::fromLocalFile(anyFile())};
+  if (oneIn(4)) urls.append(QUrl::fromLocalFile(anyFile()));
+  data.setUrls(urls);
+  drop(m_window.get(), {10, 10}, &data, Qt::CopyAction, true);
+}
+
+void Monkey::act() {
+  QList<QAction*> actions = m_window->actionSet()->all();
+  actions.removeAll(m_window->actionSet()->quit);
+  QAction* action = actions.at(int(below(std::size_t(actions.size()))));
+  done(QStringLiteral("  %1 (%2)").arg(action->objectName(), action->text()));
+  action->trigger();
+}
+
+void Monkey::undoRedo() {
+  QUndoStack* stack = m_window->document()->undoStack();
+  for (std::size_t i = 1 + below(4); i > 0; --i) oneIn(3) ? stack->redo() : stack->undo();
+}
+
+void Monkey::resizeWindow() {
+  m_window->resize(600 + int(below(1400)), 400 + int(below(800)));
+}
+
+void Monkey::openFile() {
+  const QString path = anyFile();
+  done(QStringLiteral("  ") + QFileInfo(path).fileName());
+  const Rig before = m_window->document()->rig();
+  ++(m_window->openFile(path) ? m_opened : m_refused);
+}
+
+void Monkey::saveFile() {
+  (oneIn(2) ? m_window->actionSet()->save : m_window->actionSet()->saveAs)->trigger();
+}
+
+void Monkey::wait() {
+  QTest::qWait(int(below(30)));
+}
+
+/// Another program writes into the open file, or a line under the top bar is answered.
+void Monkey::tellFromOutside() {
+  const QString path = m_window->document()->path();
+  if (path.startsWith(m_folder.path()) && oneIn(2)) {
+    QFile file(path);
+    if (file.open(QIODevice::WriteOnly)) file.write(bytesOf(m_samples.at(0)));
+  }
+  const QList<QWidget*> answers = m_window->notice()->findChildren<QWidget*>();
+  for (QWidget* answer : answers) {
+    if (answer->isVisible() && oneIn(3)) return QTest::mouseClick(answer, Qt::LeftButton);
+  }
+}
+
+void Monkey::paste() {
+  auto* data = new QMimeData;
+  if (oneIn(2)) data->setData(kPartType, anyPart());
+  data->setText(oneIn(2) ? QStringLiteral("12.5") : QString::fromUtf8(anyPart()));
+  QApplication::clipboard()->setMimeData(data);
+  QWidget* focus = QApplication::focusWidget();
+  QTest::keyClick(focus ? focus : m_window.get(), oneIn(3) ? Qt::Key_C : Qt::Key_V,
+                  Qt::ControlModifier);
+}
+
+}  // namespace grainwise::test
