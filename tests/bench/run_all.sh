@@ -1,11 +1,31 @@
 #!/usr/bin/env bash
-# run_all.sh BUILD: every benchmark in BUILD, each beside its peer, after a line about the machine.
+# run_all.sh BUILD: every benchmark in BUILD, each beside its peer, after the machine they ran on.
 set -u
 build=$1
 here=$(cd "$(dirname "${BASH_SOURCE[0]}")" && pwd)
 rig=$here/../../sample-rigs/01-plain-winter.rig.json
-echo "machine: $(nproc) x $(sed -n 's/^model name[^:]*: //p' /proc/cpuinfo | head -1)"
+# Debian's: another Python of the path may lack SciPy.
+python=/usr/bin/python3
+value() { sed -n "s/^$2[^:]*: *//p" "$1" 2>/dev/null | head -1; }
+cat <<MACHINE
+machine   $(nproc) x $(value /proc/cpuinfo 'model name'), $(value /proc/meminfo MemTotal)
+system    $(. /etc/os-release && echo "$PRETTY_NAME"), Linux $(uname -r), load $(cut -d' ' -f1-3 /proc/loadavg)
+built by  $(c++ --version | head -1), Qt $(dpkg-query -W -f '${Version}' qt6-base-dev), Release
+peers     $($python -c 'import scipy, numpy; print("SciPy", scipy.__version__, "NumPy", numpy.__version__)'), MuJoCo $(dpkg-query -W -f '${Version}' libmujoco-dev)
+when      $(date -u +%Y-%m-%d)
+MACHINE
+failed=0
+bench() {
+  echo
+  echo "== $1"
+  shift
+  "$@" || { failed=$((failed + 1)); echo "this benchmark failed" >&2; }
+}
 screen="bash $here/../support/with_screen.sh 1920x1080"
-$screen "$build/tests/bench/bench_face_bench"
-$screen python3 "$here/start_up.py" "$build/tests/bench/bare_window" "$build/app/grainwise" "$rig"
-python3 "$here/air_peers.py" "$build/tests/bench/air_bench" "$build/tests/reference/air_model"
+bench "reading files: ours beside the plain parser under it" $python "$here/io_peers.py" "$build/tests/bench/io_bench"
+bench "an edit and a picture" $screen "$build/tests/bench/bench_face_bench"
+bench "start: the workbench beside a bare window" \
+  $screen $python "$here/start_up.py" "$build/tests/bench/bare_window" "$build/app/grainwise" "$rig"
+bench "the line in the air: ours beside SciPy and MuJoCo" \
+  $python "$here/air_peers.py" "$build/tests/bench/air_bench" "$build/tests/reference/air_model"
+[ $failed = 0 ]
