@@ -109,7 +109,7 @@ class Builder {
       span.sinks = sinks(section, part.kind);
       mass += span.mass().value();
       from = span.to;
-      m_profile.spans.push_back(std::move(span));
+      m_profile.spans.push_back(span);
     }
     place.line = Grains(mass.value());
   }

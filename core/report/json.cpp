@@ -50,7 +50,7 @@ struct Source {
   const HeavyRuns& heavy;
 };
 
-Json objectOrNull(Json object) { return object.empty() ? Json() : object; }
+Json objectOrNull(const Json& object) { return object.empty() ? Json() : object; }
 
 Json totals(const Source& from) {
   const Totals& sum = from.analysis.totals;
@@ -127,7 +127,7 @@ Json rodBlock(const Source& from) {
   put(block, "working_length_ft", rod.workingLength);
   put(block, "length_ratio", rod.lengthRatio);
   putWords(block, "length_verdict", rod.lengthVerdict);
-  return objectOrNull(std::move(block));
+  return objectOrNull(block);
 }
 
 Json gripBlock(const Source& from) {
@@ -150,7 +150,7 @@ Json flyBlock(const Source& from) {
   put(block, "leader_to_fly", fly.leaderToFly);
   putWords(block, "leader_to_fly_verdict", fly.leaderToFlyVerdict);
   put(block, "feet_of_tip", fly.feetOfTip);
-  return objectOrNull(std::move(block));
+  return objectOrNull(block);
 }
 
 void putRange(Json& object, const char* key, const TurnoverRange& range) {
