@@ -304,6 +304,11 @@ tl::expected<ImportedTip, Problem> tipOf(const LogRow& row) {
     tip.part.sections.push_back(section);
   }
   if (row.mass) tip.part.weighed = Weighed{*row.mass, row.date, {}};
+  // A name that is no UTF-8 or longer than a file may hold, whatever else the rules of a part say.
+  if (const Problems wrong = check(tip.part); !wrong.empty()) {
+    return tl::unexpected(
+        Problem{"", row.line, "", who + ": " + wrong.front().what, wrong.front().fix});
+  }
   return tip;
 }
 

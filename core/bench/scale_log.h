@@ -59,8 +59,9 @@ ScaleLog readScaleLog(std::string_view text, const LogMapping& mapping,
                       const std::string& file = {});
 
 /// A row as a tip: level, or float/sink where a sinking length is given; its mass as weighed. Refused
-/// when neither mass and length nor grains per foot and length are known. Where no sink rate is
-/// given, that of the trade's class by grains per foot stands in (`rateAssumed`).
+/// when neither mass and length nor grains per foot and length are known, or when no file could hold
+/// it. Where no sink rate is given, that of the trade's class by grains per foot stands in
+/// (`rateAssumed`).
 struct ImportedTip {
   Part part;
   bool rateAssumed = false;

@@ -139,6 +139,22 @@ TEST_CASE("Scale log: a row without length or mass is no tip, and says so") {
   CHECK(tipOf(log.rows[2]).error().what.find("grains per foot") != std::string::npos);
 }
 
+TEST_CASE("a tip whose name no file may hold is refused by its line") {
+  for (const std::string& name : {std::string("caf\xE9"), std::string(4001, 'n')}) {
+    LogRow row;
+    row.line = 7;
+    row.name = name;
+    row.mass = Grains(110);
+    row.length = Feet(10);
+    const auto tip = tipOf(row);
+    REQUIRE_FALSE(tip);
+    CHECK(tip.error().line == 7);
+    CHECK_FALSE(tip.error().fix.empty());
+    row.name = "caf\xC3\xA9";
+    CHECK(tipOf(row));
+  }
+}
+
 TEST_CASE("Scale log: the trade's sink classes by grains per foot") {
   // Common practice, no source: 8 gr/ft about 6-7 in/s, 11 7-8, 14 8-9, 17 9-10.
   for (const auto& [mass, low, high] :
