@@ -218,19 +218,20 @@ void Monkey::drag() {
   done(QStringLiteral("  from %1 to %2%3")
            .arg(from->objectName(), to->objectName(),
                 escape ? QStringLiteral(", escaped") : QString()));
-  // QDrag::exec() runs inside the move that starts it: the rest of the gesture waits in a timer.
+  // QDrag::exec() runs a loop inside the move that starts it: the rest of the gesture waits in timers, each
+  // set before its step is made, since the drag may begin inside a step.
+  QObject scope;
   int step = 0;
-  QTimer rest;
-  rest.setInterval(1);
-  connect(&rest, &QTimer::timeout, this, [&] {
-    ++step;
-    if (step <= 4) QTest::mouseMove(window, a + (b - a) * step / 4);
-    if (step == 5 && escape) QTest::keyClick(window, Qt::Key_Escape);
-    if (step == 6) QTest::mouseRelease(window, Qt::LeftButton, {}, b);
-    if (step == 40) QTest::keyClick(window, Qt::Key_Escape);
-  });
+  std::function<void()> rest = [&] {
+    const int now = ++step;
+    if (now < 45) QTimer::singleShot(1, &scope, rest);
+    if (now <= 4) QTest::mouseMove(window, a + (b - a) * now / 4);
+    if (now == 5 && escape) QTest::keyClick(window, Qt::Key_Escape);
+    if (now == 6) QTest::mouseRelease(window, Qt::LeftButton, {}, b);
+    if (now == 40) QTest::keyClick(window, Qt::Key_Escape);
+  };
   QTest::mousePress(window, Qt::LeftButton, {}, a);
-  rest.start();
+  QTimer::singleShot(1, &scope, rest);
   QTest::mouseMove(window, inside(a + QPoint(6, 0)));
   QTest::mouseMove(window, inside(a + QPoint(28, 2)));
   (void)QTest::qWaitFor([&] { return step >= 7; }, 4000);
