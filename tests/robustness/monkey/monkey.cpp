@@ -5,6 +5,7 @@
 
 #include <QApplication>
 #include <QDir>
+#include <QFile>
 #include <QMenu>
 #include <QTest>
 #include <QUndoStack>
@@ -44,9 +45,9 @@ std::size_t bytesInUse() {
 Monkey::Monkey(std::uint64_t seed, const QString& sampleFolder, Shelf shelf)
     : m_random(seed), m_shelf(std::move(shelf)), m_counts(gestures().size()) {
   const QDir samples(sampleFolder);
-  for (const QString& name :
-       samples.entryList({QStringLiteral("*.json")}, QDir::Files, QDir::Name)) {
-    m_samples.append(samples.filePath(name));
+  for (const QString& name : samples.entryList({QStringLiteral("*.json")}, QDir::Files, QDir::Name)) {
+    m_sources.append(samples.filePath(name));
+    m_samples.append(m_folder.filePath(name));
   }
   m_popups.setInterval(5);
   connect(&m_popups, &QTimer::timeout, this, [this] { answerPopups(); });
@@ -59,11 +60,18 @@ Monkey::~Monkey() {
 }
 
 void Monkey::startWindow() {
+  for (int i = 0; i < m_samples.size(); ++i) {  // a hand that saves must not reach the samples themselves
+    QFile::remove(m_samples[i]);
+    QFile::copy(m_sources[i], m_samples[i]);
+  }
   m_window = std::make_unique<ui::MainWindow>(m_shelf);
   m_window->askOpenPath = [this] { return oneIn(5) ? QString() : anyFile(); };
   m_window->askSavePath = [this] {
     return oneIn(5) ? QString()
                     : m_folder.filePath(QStringLiteral("saved%1.rig.json").arg(below(3)));
+  };
+  m_window->askExportPath = [this] {
+    return oneIn(2) ? QString() : m_folder.filePath(QStringLiteral("handout%1.pdf").arg(below(2)));
   };
   m_window->askUnsaved = [this] {
     return std::array{ui::MainWindow::Unsaved::discard, ui::MainWindow::Unsaved::save,
@@ -193,7 +201,8 @@ QString Monkey::play(int times) {
     (this->*gestures()[which].make)();
     settle();
     QString what = broken();
-    if (what.isEmpty() && m_number % kGesturesPerWindow == 0) what = leftBehind();
+    const bool closed = !m_window->isVisible();  // "Quit" was chosen from the menu
+    if (what.isEmpty() && (closed || m_number % kGesturesPerWindow == 0)) what = leftBehind();
     if (what.isEmpty()) continue;
     what += QStringLiteral("\nafter gesture %1; before it:").arg(m_number);
     for (const QString& one : m_last) what += QStringLiteral("\n  ") + one;

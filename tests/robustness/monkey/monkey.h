@@ -81,7 +81,8 @@ class Monkey : public QObject {
   std::mt19937_64 m_random;
   Shelf m_shelf;
   QTemporaryDir m_folder;
-  QStringList m_samples;
+  QStringList m_sources;
+  QStringList m_samples;  ///< copies of them, to be written to
   std::unique_ptr<ui::MainWindow> m_window;
   QTimer m_popups;
   Rig m_start;  ///< what undoing everything must lead back to

@@ -209,8 +209,9 @@ void Monkey::drag() {
   QWidget* from = anyWidget();
   QWidget* to = anyWidget();
   const auto inside = [this](QPoint p) {  // a scrolled widget may reach beyond the window
-    return QPoint(std::clamp(p.x(), 1, m_window->width() - 2),
-                  std::clamp(p.y(), 1, m_window->height() - 2));
+    const QSize size = m_window->windowHandle()->size();
+    return QPoint(std::clamp(p.x(), 1, size.width() - 2),
+                  std::clamp(p.y(), 1, size.height() - 2));
   };
   const QPoint a = inside(from->mapTo(m_window.get(), anyPoint(from)));
   const QPoint b = inside(to->mapTo(m_window.get(), anyPoint(to)));
