@@ -398,6 +398,22 @@ TEST_CASE_METHOD(CompareFixture, "the cursor stands at one place on both lines a
   CHECK(face->chart()->readout().contains(QStringLiteral("3.0 heavier")));
 }
 
+TEST_CASE_METHOD(CompareFixture, "units may change while Compare is not seen and A has lost its parts") {
+  heavierTip(b());
+  window->faces()->open(QStringLiteral("bench"));
+  Rig rig = rigA();
+  rig.parts.resize(1);
+  window->document()->apply(QStringLiteral("Take parts away"), rig);
+  settle();
+  window->look()->setUnits({true, true, true});
+  settle();
+  window->faces()->open(QStringLiteral("compare"));
+  settle();
+  CHECK(face->feed()->rigOf(false) == rigA());
+  CHECK(face->feed()->rigOf(true) == rigB());
+  CHECK(face->feed()->comparison().differences.size() > 1);
+}
+
 TEST_CASE_METHOD(CompareFixture, "every control has a name, and no two keys of the window are the same") {
   for (QWidget* widget : face->findChildren<QWidget*>()) {
     if (!widget->isVisible() || widget->focusPolicy() == Qt::NoFocus) continue;

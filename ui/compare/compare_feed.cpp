@@ -72,6 +72,8 @@ void CompareFeed::compare() {
   m_comparison = compareRigs({*rigA, a()->analysis(), runs(false)},
                              {*rigB, b()->analysis(), runs(true)},
                              a()->conditions());
+  m_compared[0] = rigA;
+  m_compared[1] = rigB;
   Q_EMIT compared();
 }
 

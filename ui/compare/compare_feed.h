@@ -25,6 +25,8 @@ class CompareFeed : public QObject {
   [[nodiscard]] AnalysisFeed* a() const { return m_feeds[m_first]; }
   [[nodiscard]] AnalysisFeed* b() const { return m_feeds[1 - m_first]; }
   [[nodiscard]] const Comparison& comparison() const { return m_comparison; }
+  /// A or B as the comparison saw it; the feeds may be an edit ahead.
+  [[nodiscard]] const Rig& rigOf(bool ofB) const { return *m_compared[ofB ? 1 : 0]; }
   /// The swings of A or of B as they are shown; nothing until they have been run.
   [[nodiscard]] const HeavyRuns* runs(bool ofB) const;
   /// The unrolling loop of A or of B, with its pictures; nothing until it has been run, or without one.
@@ -54,6 +56,7 @@ class CompareFeed : public QObject {
   bool m_scheduled = false;
   bool m_fresh = false;
   Comparison m_comparison;
+  std::shared_ptr<const Rig> m_compared[2];
   std::shared_ptr<const Runs> m_runs;
   QTimer m_wait;
   HeavyRunner m_runner;

@@ -158,7 +158,7 @@ void DifferenceList::refresh() {
 }
 
 void DifferenceList::fill(DifferenceCard* card, int number, const Difference& d) const {
-  const Rig &a = *m_feed->a()->rig(), &b = *m_feed->b()->rig();
+  const Rig &a = m_feed->rigOf(false), &b = m_feed->rigOf(true);
   const DisplayUnits units = m_look->units();
   QList<DifferenceCard::Line> lines;
   for (const Consequence& c : d.does) {
