@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/panels/choice_list.h"
 
+#include <QHelpEvent>
 #include <QKeyEvent>
 #include <QPainter>
+#include <QToolTip>
 #include <algorithm>
 
 #include "ui/text/choice_words.h"
@@ -77,7 +79,6 @@ QVariant ChoiceList::data(const QModelIndex& index, int role) const {
   if (!index.isValid()) return {};
   const int row = index.row();
   if (role == Qt::DisplayRole) return name(row);
-  if (role == Qt::ToolTipRole) return sentence(row);
   if (role == Qt::AccessibleTextRole) {
     return tr("%1, %2: %3", "tip, verdict: sentence")
         .arg(name(row), gradeWord(gradeOf(choice(row).standing)), sentence(row));
@@ -116,6 +117,26 @@ void ChoiceRow::paint(QPainter* p, const QStyleOptionViewItem& option,
               p->fontMetrics().elidedText(m_list->sentence(index.row()), Qt::ElideRight,
                                           int(box.width())));
   p->restore();
+}
+
+bool ChoiceRow::helpEvent(QHelpEvent* event, QAbstractItemView* view,
+                          const QStyleOptionViewItem& option, const QModelIndex& index) {
+  if (event->type() != QEvent::ToolTip || !index.isValid()) {
+    return QStyledItemDelegate::helpEvent(event, view, option, index);
+  }
+  // The whole sentence, where the row cuts it.
+  const QString sentence = m_list->sentence(index.row());
+  const double room = option.rect.width() - sentenceLeft(option.rect.width());
+  const bool cut = QFontMetrics(m_look->font(14)).horizontalAdvance(sentence) > room;
+  QToolTip::showText(event->globalPos(), cut ? sentence : QString(), view);
+  return true;
+}
+
+double ChoiceRow::sentenceLeft(double rowWidth) const {
+  const double before = m_look->px(8) + m_look->px(kGlyph) + m_look->px(10);
+  const double nameWidth = std::min<double>(m_look->px(kNameWidth),
+                                            (rowWidth - before - m_look->px(8)) * 0.42);
+  return before + nameWidth + m_look->px(12) + m_look->px(8);
 }
 
 QSize ChoiceRow::sizeHint(const QStyleOptionViewItem&, const QModelIndex&) const {

@@ -67,8 +67,13 @@ class ChoiceRow : public QStyledItemDelegate {
       : QStyledItemDelegate(parent), m_look(look), m_list(list) {}
   void paint(QPainter* p, const QStyleOptionViewItem& option, const QModelIndex& index) const override;
   [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override;
+  bool helpEvent(QHelpEvent* event, QAbstractItemView* view, const QStyleOptionViewItem& option,
+                 const QModelIndex& index) override;
 
  private:
+  /// What stands before the sentence and behind it, of a row.
+  [[nodiscard]] double sentenceLeft(double rowWidth) const;
+
   Look* m_look;
   const ChoiceList* m_list;
 };

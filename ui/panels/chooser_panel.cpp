@@ -9,6 +9,7 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
+#include <algorithm>
 #include <cmath>
 
 #include "ui/document/pool_book.h"
@@ -295,12 +296,24 @@ void ChooserPanel::fillFamily() {
     const QString deep = depth(tip);
     return deep.isEmpty() ? what : tr("%1 → %2", "how a tip differs → its depth").arg(what, deep);
   };
-  addFamilyCaption(tr("Same length, sinking:"));
+  const auto rateOf = [&](const TipChoice& tip) {
+    const auto& rate = question.shelf.parts[*tip.shelf].sections.back().sinkRate;
+    return rate ? rate->flyEnd : InchesPerSecond(0);
+  };
+  const bool byRate = std::any_of(family.begin(), family.end(), [&](std::size_t i) {
+    const TipChoice& tip = choice.ranked[i];
+    return !tip.asItStands && close(tip.size.mean.value(), here.mean.value()) && belongs(tip) &&
+           close(tip.size.sinking.value(), here.sinking.value());
+  });
+  addFamilyCaption(byRate ? tr("Same length:") : tr("Same length, sinking:"));
   for (const std::size_t i : family) {
     const TipChoice& tip = choice.ranked[i];
     if (!close(tip.size.mean.value(), here.mean.value()) || !belongs(tip)) continue;
     const bool none = tip.size.sinking <= Feet(0);
-    addFamilyButton(i, label(none ? tr("none") : lengthText(tip.size.sinking, units), tip));
+    const QString what = none     ? tr("none")
+                         : byRate ? rateText(rateOf(tip), units)
+                                  : lengthText(tip.size.sinking, units);
+    addFamilyButton(i, label(what, tip));
   }
   bool captioned = false;
   for (const std::size_t i : family) {

@@ -96,6 +96,7 @@ QWidget* WalletWindow::makeTrip() {
     auto* widget = new QListWidget(side);
     widget->setObjectName(QLatin1String(name));
     widget->setAccessibleName(words);
+    widget->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     column->addWidget(widget, 1);
     return widget;
   };
@@ -253,8 +254,8 @@ void WalletWindow::fillRigs() {
     const auto fly = rig.flyIndex();
     const QString what =
         fly ? partWords(rig.parts[*fly], m_look->units()) : tr("no fly yet: left out");
-    m_rigList->addItem(
-        tr("%1: %2", "rig: fly").arg(QString::fromStdString(rig.name), what));
+    m_rigList->addItem(tr("%1: %2", "rig: fly").arg(QString::fromStdString(rig.name), what));
+    m_rigList->item(m_rigList->count() - 1)->setToolTip(m_rigList->item(m_rigList->count() - 1)->text());
   }
 }
 
@@ -403,7 +404,8 @@ void WalletWindow::applyLook() {
     button->setFont(m_look->font(15));
     button->setMinimumHeight(m_look->px(36));
   }
-  m_table->horizontalHeader()->setDefaultSectionSize(m_look->px(kCellWidth));
+  m_table->horizontalHeader()->setMinimumSectionSize(m_look->px(kCellWidth));
+  m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
   m_table->verticalHeader()->setDefaultSectionSize(m_look->px(34));
   fillRigs();
 }
