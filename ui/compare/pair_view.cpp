@@ -123,6 +123,9 @@ void PairView::refresh() {
       }
       m_bounds = m_bounds.isNull() ? bounds : m_bounds.united(bounds);
     }
+    // The first picture says something: the loops half way out, the swings half way round.
+    if (!m_begun && length_s() > 0) m_time_s = length_s() / 2;
+    m_begun = m_begun || length_s() > 0;
     m_time_s = std::min(m_time_s, length_s());
   }
   setAccessibleDescription(summary());

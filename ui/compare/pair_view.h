@@ -79,6 +79,7 @@ class PairView : public QWidget {
   std::array<double, 2> m_bed_ft{};
   QRectF m_bounds;  ///< feet that both take up, y upwards
   bool m_old = false;
+  bool m_begun = false;  ///< a time has been shown before
   double m_time_s = 0;
   QTimer m_timer;
   QElapsedTimer m_clock;

@@ -73,6 +73,8 @@ void CompareHost::connectActions() {
   on(a.oneWater, [this] { m_face->toggleOneWater(); });
   on(a.shelf, [this] { m_face->openShelf(); });
   on(a.part, [this] { m_face->openPart(); });
+  on(a.cast, [this] { m_face->openCast(); });
+  on(a.river, [this] { m_face->openRiver(); });
   on(a.editPart, [this] { m_face->openPart(); });
   on(a.rod, [this] { m_face->openRod(false); });
   on(a.fromRod, [this] { m_face->openRod(true); });

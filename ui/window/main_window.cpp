@@ -210,8 +210,8 @@ void MainWindow::connectActions() {
   toBench(a.pools, [this] { m_bench->openPools(); });
   on(a.wallet, [this] { openWallet(); });
   connect(m_pools, &PoolBook::notStored, m_bench->drawer(), &Drawer::say);
-  toBench(a.cast, [this] { m_bench->openCast(); });
-  toBench(a.river, [this] { m_bench->openRiver(); });
+  onBench(a.cast, [this] { m_bench->openCast(); });
+  onBench(a.river, [this] { m_bench->openRiver(); });
   toBench(a.depths, [this] { m_bench->openDepths(); });
   onBench(a.rod, [this] { m_bench->openRod(false); });
   onBench(a.water, [this] { m_bench->openWater(); });
