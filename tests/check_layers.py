@@ -1,6 +1,7 @@
 #!/usr/bin/env python3
 """check_layers.py ROOT: refuses any include against the architecture's arrows, any Qt header in
-core/, any Qt Test verification macro inside a test, and any source file over 600 lines. Prints a
+core/, any Qt Test verification macro inside a test, any second place that writes files, and any source
+file over 600 lines. Prints a
 line a find and exits 1 when there is one. Run with --selftest to see that it can fail."""
 import pathlib
 import re
@@ -49,6 +50,7 @@ ALLOWED = {
 INCLUDE = re.compile(r'^\s*#\s*include\s*([<"])([^">]+)[">]', re.M)
 QT_HEADER = re.compile(r"^(Q[A-Z]\w*|Qt\w*/.*|q[a-z]+\.h)$")
 QT_MACRO = re.compile(r"\b(QVERIFY2?|QCOMPARE|QTRY_\w+|QSKIP|QFAIL|QBENCHMARK)\b")
+WRITES = re.compile(r"\b(QSaveFile|std::ofstream|fopen)\b")
 MOST_LINES = 600
 
 
@@ -73,6 +75,8 @@ def faults(path, text):
         found.append(f"{path}: {room} is no room of the architecture")
     if path.startswith("tests/") and QT_MACRO.search(text):
         found.append(f"{path}: a Qt Test macro inside Catch is swallowed; use REQUIRE")
+    if not path.startswith("tests/") and room != "ui/document" and WRITES.search(text):
+        found.append(f"{path}: files are written by ui/document/whole_file.h, whole or not at all")
     lines = text.count("\n")
     if lines > MOST_LINES:
         found.append(f"{path}: {lines} lines; over {MOST_LINES} it wants a split")
@@ -87,6 +91,7 @@ def selftest():
         ("ui/strip/x.h", '#include "ui/window/main_window.h"\n'),
         ("core/shed/x.h", "\n"),
         ("tests/ui/x.cpp", "QVERIFY(true);\n"),
+        ("ui/panels/x.cpp", "QSaveFile file(path);\n"),
         ("core/air/y.cpp", "\n" * 601),
     ]
     for path, text in bad:

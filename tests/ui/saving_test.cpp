@@ -13,10 +13,14 @@
 #include "core/io/rig_file.h"
 #include "tests/support/sample_rig.h"
 #include "tests/support/ui_support.h"
+#include "ui/compare/compare_face.h"
+#include "ui/compare/side.h"
 #include "ui/document/autosave.h"
 #include "ui/document/rig_document.h"
 #include "ui/window/actions.h"
 #include "ui/window/bench_face.h"
+#include "ui/window/compare_host.h"
+#include "ui/window/faces.h"
 #include "ui/panels/drawer.h"
 #include "ui/window/main_window.h"
 #include "ui/window/notice_bar.h"
@@ -342,6 +346,18 @@ TEST_CASE_METHOD(SavingFixture,
   late.recover(named("left"), path, document.seen());  // the file has gone on since
   CHECK(late.onDisk() == OnDisk::changed);
   CHECK(late.saveAs(path).size() == 1);
+}
+
+TEST_CASE_METHOD(WindowFixture, "the second rig of Compare is kept as well while it is unsaved") {
+  window->faces()->open(QStringLiteral("compare"));
+  QTest::qWait(20);
+  RigDocument* other = window->compare()->face()->side(Side::Letter::b)->document();
+  REQUIRE(other != window->document());
+  other->apply(QStringLiteral("Rename"), named("of B"));
+  const auto autosaves = window->compare()->face()->findChildren<Autosave*>();
+  REQUIRE(autosaves.size() == 1);
+  autosaves[0]->keep();
+  CHECK(bytes(autosaves[0]->copy()) == textOf("of B"));
 }
 
 TEST_CASE_METHOD(WindowFixture,

@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/clinic/deck_document.h"
 
-#include <QFileInfo>
-#include <QSaveFile>
 
 #include "core/io/deck_file.h"
+#include "ui/document/whole_file.h"
 
 namespace grainwise::ui {
 
@@ -72,17 +71,8 @@ Problems DeckDocument::saveAs(const QString& path) {
     return Problems{{path.toStdString(), 0, "", tr("not saved: %1").arg(why).toStdString(),
                      tr("the file that was there is kept; make room, or save elsewhere").toStdString()}};
   };
-  if (QFileInfo(path).exists() && !QFileInfo(path).isFile()) return failed(tr("this is no file"));
-  QSaveFile file(path);
-  if (!file.open(QIODevice::WriteOnly)) return failed(file.errorString());
-  const QByteArray text = QByteArray::fromStdString(writeDeck(*m_deck));
-  // A full disk may take a part of a write without calling it an error.
-  if (file.write(text) != text.size() || !file.flush()) {
-    const QString why = file.errorString();
-    file.cancelWriting();
-    return failed(why);
-  }
-  if (!file.commit()) return failed(file.errorString());
+  const QString why = writeWhole(path, QByteArray::fromStdString(writeDeck(*m_deck)));
+  if (!why.isEmpty()) return failed(why);
   m_path = path;
   m_undo.setClean();
   Q_EMIT fileChanged();

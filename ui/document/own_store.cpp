@@ -4,11 +4,11 @@
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
-#include <QSaveFile>
 #include <QStandardPaths>
 
 #include "core/io/shelf_file.h"
 #include "core/io/spools_file.h"
+#include "ui/document/whole_file.h"
 
 namespace grainwise::ui {
 namespace {
@@ -88,18 +88,11 @@ void OwnStore::put(const Before& state) {
 
 void OwnStore::write(const QString& name, const std::string& text) {
   const QString path = QDir(m_folder).filePath(name);
-  const QByteArray bytes = QByteArray::fromStdString(text);
-  const bool folder = QDir().mkpath(m_folder);
+  QDir().mkpath(m_folder);
   if (m_unread.removeAll(path) > 0) setAside(path);
-  QSaveFile file(path);
-  bool written = folder && file.open(QIODevice::WriteOnly);
-  if (written && file.write(bytes) != bytes.size()) {
-    // A short write would be committed as if it were whole.
-    file.cancelWriting();
-    written = false;
-  }
-  if (written && file.commit()) return;
-  Q_EMIT failed(tr("%1 could not be written; it stays as it was. %2").arg(path, file.errorString()));
+  const QString why = writeWhole(path, QByteArray::fromStdString(text));
+  if (why.isEmpty()) return;
+  Q_EMIT failed(tr("%1 could not be written; it stays as it was. %2").arg(path, why));
 }
 
 }  // namespace grainwise::ui

@@ -3,10 +3,10 @@
 
 #include <QDir>
 #include <QFileInfo>
-#include <QSaveFile>
 #include <algorithm>
 
 #include "core/io/pools_file.h"
+#include "ui/document/whole_file.h"
 
 namespace grainwise::ui {
 namespace {
@@ -34,10 +34,9 @@ Problems PoolBook::open(const QString& path) {
 
 Problems PoolBook::saveAs(const QString& path) const {
   QDir().mkpath(QFileInfo(path).absolutePath());
-  QSaveFile file(path);
-  const QByteArray text = QByteArray::fromStdString(writePools(m_pools));
-  if (file.open(QIODevice::WriteOnly) && file.write(text) == text.size() && file.commit()) return {};
-  return {Problem{path.toStdString(), 0, "", file.errorString().toStdString(),
+  const QString why = writeWhole(path, QByteArray::fromStdString(writePools(m_pools)));
+  if (why.isEmpty()) return {};
+  return {Problem{path.toStdString(), 0, "", why.toStdString(),
                   tr("make room, or save elsewhere").toStdString()}};
 }
 

@@ -4,11 +4,11 @@
 #include <QCryptographicHash>
 #include <QFile>
 #include <QFileInfo>
-#include <QSaveFile>
 
 #include "core/io/rig_file.h"
 #include "core/model/limits.h"
 #include "ui/document/replace_rig.h"
+#include "ui/document/whole_file.h"
 
 namespace grainwise::ui {
 namespace {
@@ -20,20 +20,6 @@ Problems notSaved(const QString& path, const QString& why, bool oldFile) {
               : RigDocument::tr("nothing was written; make room, or save elsewhere");
   return {Problem{path.toStdString(), 0, "",
                   RigDocument::tr("not saved: %1").arg(why).toStdString(), fix.toStdString()}};
-}
-
-/// What stopped the writing, or nothing. A full disk may take a part of a write without calling it
-/// an error, and `commit` would then put the part in the place of the whole: what was taken is
-/// counted.
-QString whyNotWritten(QSaveFile& file, const QByteArray& text) {
-  const qint64 taken = file.write(text);
-  if (taken == text.size() && file.flush()) return {};
-  const bool silent = file.error() == QFileDevice::NoError;
-  const QString why =
-      silent ? RigDocument::tr("the disk took only %1 of %2 bytes").arg(taken).arg(text.size())
-             : file.errorString();
-  file.cancelWriting();
-  return why;
 }
 
 /// Why a text of ours must not be written, in the words of the reader; nothing when it may.
@@ -150,19 +136,12 @@ Problems RigDocument::changedByOthers(const QString& path) {
 }
 
 Problems RigDocument::saveAs(const QString& path) {
-  const QFileInfo info(path);
-  if (info.exists() && !info.isFile()) {
-    return notSaved(path, tr("this is a folder or a device, no file"), true);
-  }
+  const bool oldFile = QFileInfo::exists(path);
   const std::string rig = writeRig(*m_rig);
   const QByteArray text = QByteArray::fromStdString(rig);
-  if (Problems why = unreadable(path, rig, info.exists()); !why.empty()) return why;
+  if (Problems why = unreadable(path, rig, oldFile); !why.empty()) return why;
   if (Problems why = changedByOthers(path); !why.empty()) return why;
-  QSaveFile file(path);
-  if (!file.open(QIODevice::WriteOnly)) return notSaved(path, file.errorString(), info.exists());
-  const QString why = whyNotWritten(file, text);
-  if (!why.isEmpty()) return notSaved(path, why, info.exists());
-  if (!file.commit()) return notSaved(path, file.errorString(), info.exists());
+  if (const QString why = writeWhole(path, text); !why.isEmpty()) return notSaved(path, why, oldFile);
   adoptFile(path, digest(text));
   m_undo.setClean();
   Q_EMIT fileChanged();

@@ -7,7 +7,8 @@
 #include <QLocale>
 #include <QPainter>
 #include <QPdfWriter>
-#include <QSaveFile>
+
+#include "ui/document/whole_file.h"
 
 namespace grainwise::ui {
 namespace {
@@ -154,13 +155,7 @@ QString writeCutSheetPdf(const QString& path, const CutPicture& picture, const Q
     writer.setResolution(300);
     printCutSheet(&writer, picture, title);
   }
-  QSaveFile file(path);
-  if (!file.open(QIODevice::WriteOnly)) return file.errorString();
-  if (file.write(bytes) != bytes.size()) {
-    file.cancelWriting();
-    return file.errorString();
-  }
-  return file.commit() ? QString() : file.errorString();
+  return writeWhole(path, bytes);
 }
 
 }  // namespace grainwise::ui

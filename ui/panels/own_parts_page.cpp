@@ -9,7 +9,6 @@
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
-#include <QSaveFile>
 #include <QVBoxLayout>
 
 #include "core/bench/own_shelf.h"
@@ -18,6 +17,7 @@
 #include "core/model/limits.h"
 #include "ui/document/own_store.h"
 #include "ui/document/rig_document.h"
+#include "ui/document/whole_file.h"
 #include "ui/text/bench_words.h"
 #include "ui/text/words.h"
 
@@ -220,15 +220,8 @@ QString OwnPartsPage::readFile(const QString& path) {
 void OwnPartsPage::writeFile() {
   const QString path = askWritePath();
   if (path.isEmpty()) return;
-  const QByteArray bytes = QByteArray::fromStdString(writeShelf(m_store->own()));
-  QSaveFile file(path);
-  bool good = file.open(QIODevice::WriteOnly);
-  if (good && file.write(bytes) != bytes.size()) {
-    file.cancelWriting();
-    good = false;
-  }
-  good = good && file.commit();
-  say(good ? tr("Written.") : tr("Not written: %1").arg(file.errorString()));
+  const QString why = writeWhole(path, QByteArray::fromStdString(writeShelf(m_store->own())));
+  say(why.isEmpty() ? tr("Written.") : tr("Not written: %1").arg(why));
 }
 
 void OwnPartsPage::restyle() {

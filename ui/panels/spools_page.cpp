@@ -9,7 +9,6 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
-#include <QSaveFile>
 #include <QTableWidget>
 #include <QVBoxLayout>
 
@@ -18,6 +17,7 @@
 #include "core/model/limits.h"
 #include "core/report/cut_sheet.h"
 #include "ui/document/own_store.h"
+#include "ui/document/whole_file.h"
 #include "ui/strip/number_field.h"
 #include "ui/text/bench_words.h"
 
@@ -204,15 +204,8 @@ QString SpoolsPage::readFile(const QString& path) {
 void SpoolsPage::writeFile() {
   const QString path = askWritePath();
   if (path.isEmpty()) return;
-  const QByteArray bytes = QByteArray::fromStdString(writeSpools(m_store->spools()));
-  QSaveFile file(path);
-  bool good = file.open(QIODevice::WriteOnly);
-  if (good && file.write(bytes) != bytes.size()) {
-    file.cancelWriting();
-    good = false;
-  }
-  good = good && file.commit();
-  m_said->setText(good ? tr("Written") : tr("Not written: %1").arg(file.errorString()));
+  const QString why = writeWhole(path, QByteArray::fromStdString(writeSpools(m_store->spools())));
+  m_said->setText(why.isEmpty() ? tr("Written") : tr("Not written: %1").arg(why));
 }
 
 void SpoolsPage::restyle() {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/panels/wallet_card.h"
 
+#include <QBuffer>
 #include <QCoreApplication>
 #include <QDate>
 #include <QLocale>
@@ -8,9 +9,9 @@
 #include <QPainter>
 #include <QPdfWriter>
 #include <QPixmap>
-#include <QSaveFile>
 #include <algorithm>
 
+#include "ui/document/whole_file.h"
 #include "ui/text/choice_words.h"
 #include "ui/text/words.h"
 
@@ -137,13 +138,10 @@ double paintWalletCard(QPainter& p, const QRectF& inside, const PackedWallet& pa
 
 bool writeWalletCard(const QString& path, const PackedWallet& packed, DisplayUnits units,
                      QString* why) {
-  QSaveFile file(path);
-  if (!file.open(QIODevice::WriteOnly)) {
-    *why = file.errorString();
-    return false;
-  }
+  QBuffer paper;
+  paper.open(QIODevice::WriteOnly);
   {
-    QPdfWriter pdf(&file);
+    QPdfWriter pdf(&paper);
     pdf.setPageSize(QPageSize(QPageSize::A4));
     pdf.setTitle(QCoreApplication::translate("WalletCard", "Wallet"));
     pdf.setCreator(QStringLiteral("Grainwise"));
@@ -154,9 +152,8 @@ bool writeWalletCard(const QString& path, const PackedWallet& packed, DisplayUni
     const QRectF page(0, 0, pdf.width() / 10.0, pdf.height() / 10.0);
     paintWalletCard(p, page.adjusted(18, 18, -18, -18), packed, units);
   }
-  if (file.commit()) return true;
-  *why = file.errorString();
-  return false;
+  *why = writeWhole(path, paper.data());
+  return why->isEmpty();
 }
 
 }  // namespace grainwise::ui

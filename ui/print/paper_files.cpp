@@ -10,10 +10,11 @@
 #include <QPainter>
 #include <QPdfWriter>
 #include <QPrinter>
-#include <QSaveFile>
 #include <QSvgGenerator>
 #include <algorithm>
 #include <cmath>
+
+#include "ui/document/whole_file.h"
 
 namespace grainwise::ui {
 namespace {
@@ -85,16 +86,9 @@ QByteArray svg(const Pages& pages, int page, Paper paper) {
 }
 
 /// Why it could not be written, or nothing.
-QString writeWhole(const QString& path, const QByteArray& bytes) {
-  QSaveFile file(path);
-  if (!file.open(QIODevice::WriteOnly)) return tr("%1: %2").arg(path, file.errorString());
-  // On a full disk a short write is told here only.
-  if (file.write(bytes) != bytes.size()) {
-    file.cancelWriting();
-    file.commit();
-    return tr("%1: not all of it could be written").arg(path);
-  }
-  return file.commit() ? QString() : tr("%1: %2").arg(path, file.errorString());
+QString writeFile(const QString& path, const QByteArray& bytes) {
+  const QString why = writeWhole(path, bytes);
+  return why.isEmpty() ? why : tr("%1: %2").arg(path, why);
 }
 
 QString nameOf(const QString& path, int page) {
@@ -124,7 +118,7 @@ Written writePages(const Pages& pages, const QString& path, Paper paper) {
     const QByteArray bytes = whole                ? pdf(pages, paper)
                              : endsIn(path, "png") ? png(pages, page, paper)
                                                    : svg(pages, page, paper);
-    written.problem = writeWhole(nameOf(path, page), bytes);
+    written.problem = writeFile(nameOf(path, page), bytes);
     if (!written.problem.isEmpty()) return written;
     written.files.append(nameOf(path, page));
   }

@@ -6,6 +6,7 @@
 #include <QUndoGroup>
 
 #include "ui/compare/compare_face.h"
+#include "ui/document/autosave.h"
 #include "ui/document/rig_document.h"
 #include "ui/strip/strip_view.h"
 #include "ui/window/actions.h"
@@ -39,6 +40,7 @@ QWidget* CompareHost::make(QWidget* parent) {
   connect(m_face, &CompareFace::currentChanged, this, &CompareHost::follow);
   connect(m_face, &CompareFace::openWanted, m_window->actionSet()->open, &QAction::trigger);
   connect(m_face, &CompareFace::saveWanted, m_window->actionSet()->save, &QAction::trigger);
+  new Autosave(m_face->ownDocument(), recoveryFolder(), m_face);
   connect(m_face->ownDocument(), &RigDocument::rigChanged, m_window, &MainWindow::refreshTitle);
   connect(m_face->ownDocument(), &RigDocument::fileChanged, m_window, &MainWindow::refreshTitle);
   return m_face;
