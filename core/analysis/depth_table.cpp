@@ -28,6 +28,7 @@ std::optional<Pool> poolOf(const Rig& rig) {
   pool.depth = *rig.water->depth;
   pool.temperature = rig.water->temperature;
   pool.salinity = rig.water->salinity;
+  pool.measured = rig.water->measured;
   return pool;
 }
 
@@ -39,6 +40,7 @@ Rig inPool(const Rig& rig, const Pool& pool) {
   water.depth = pool.depth;
   water.temperature = pool.temperature;
   water.salinity = pool.salinity;
+  water.measured = pool.measured;
   there.water = water;
   if (pool.angle || pool.mend) {
     if (!there.swing) there.swing = Swing{};

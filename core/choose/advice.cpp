@@ -5,6 +5,7 @@
 #include <array>
 #include <cmath>
 
+#include "core/analysis/depth_table.h"
 #include "core/choose/two_threads.h"
 #include "core/water/swing.h"
 
@@ -196,7 +197,7 @@ std::vector<WaterChange> adviceBeforeTip(const TipQuestion& question, const Choi
     }
   }
   if (!depthIsOff) return {};
-  return waterAdvice(rigInPool(question.rig, *question.pool), *choice.wanted,
+  return waterAdvice(inPool(question.rig, *question.pool), *choice.wanted,
                      question.limits.bench.current, stop, progress);
 }
 

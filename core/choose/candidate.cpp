@@ -62,25 +62,6 @@ TipSize tipSize(const Part& part) {
   return size;
 }
 
-Rig rigInPool(const Rig& rig, const Pool& pool) {
-  Rig result = rig;
-  Water water;
-  water.name = pool.name;
-  water.surfaceSpeed = pool.surfaceSpeed;
-  water.depth = pool.depth;
-  water.temperature = pool.temperature;
-  water.salinity = pool.salinity;
-  water.measured = pool.measured;
-  result.water = water;
-  if (pool.angle || pool.mend) {
-    Swing swing = rig.swing.value_or(Swing{});
-    if (pool.angle) swing.angle = pool.angle;
-    if (pool.mend) swing.mend = pool.mend;
-    result.swing = swing;
-  }
-  return result;
-}
-
 std::optional<WantedWater> wantedWater(const Pool& pool) {
   WantedWater wanted;
   if (pool.clearance) {

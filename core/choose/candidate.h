@@ -31,9 +31,6 @@ struct TipSize {
 };
 TipSize tipSize(const Part& part);
 
-/// The rig in a pool: its water, and the pool's angle and mend where it states them.
-Rig rigInPool(const Rig& rig, const Pool& pool);
-
 /// Where the fly is wanted, below the surface.
 struct WantedWater {
   Feet low;  ///< the shallow end

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <tuple>
 
+#include "core/analysis/depth_table.h"
 #include "core/choose/two_threads.h"
 
 namespace grainwise {
@@ -115,7 +116,7 @@ TipChoice TipTrial::judged(const std::optional<DepthFit>& depth) const {
 }
 
 TipChoice TipTrial::inWater(const std::optional<Pool>& pool) const {
-  const Rig rig = pool ? rigInPool(m_rig, *pool) : m_rig;
+  const Rig rig = pool ? inPool(m_rig, *pool) : m_rig;
   return judged(depthFit(rig, m_profile, pool ? wantedWater(*pool) : std::nullopt,
                          m_limits.bench.current, m_limits.bottomTouch));
 }

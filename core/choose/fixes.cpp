@@ -8,6 +8,7 @@
 #include <set>
 #include <tuple>
 
+#include "core/analysis/depth_table.h"
 #include "core/choose/two_threads.h"
 
 namespace grainwise {
@@ -150,7 +151,7 @@ class Bench {
   /// The share of its depth band in the wanted water is nothing.
   [[nodiscard]] bool depthWrong(const Rig& rig, const MassProfile& profile) const {
     if (!m_wanted) return false;
-    const auto fit = depthFit(rigInPool(rig, *m_question.pool), profile, m_wanted,
+    const auto fit = depthFit(inPool(rig, *m_question.pool), profile, m_wanted,
                               m_question.limits.bench.current, m_question.limits.bottomTouch);
     return fit && fit->share && *fit->share <= 0.0;
   }
@@ -170,7 +171,7 @@ class Bench {
 std::vector<Ranked> onTheWater(const FixQuestion& question, const Bench& bench,
                                std::size_t watches, const std::stop_token& stop) {
   std::vector<Ranked> list;
-  const Rig there = rigInPool(question.rig, *question.pool);
+  const Rig there = inPool(question.rig, *question.pool);
   for (const WaterChange& change :
        waterAdvice(there, *bench.wanted(), question.limits.bench.current, stop)) {
     if (change.share <= 0.0) continue;

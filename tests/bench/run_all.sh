@@ -28,4 +28,6 @@ bench "start: the workbench beside a bare window" \
   $screen $python "$here/start_up.py" "$build/tests/bench/bare_window" "$build/app/grainwise" "$rig"
 bench "the line in the air: ours beside SciPy and MuJoCo" \
   $python "$here/air_peers.py" "$build/tests/bench/air_bench" "$build/tests/reference/air_model"
+bench "what must be there within a frame, a glance or a second" \
+  "$build/tests/core_tests" "[.timing]" --durations yes
 [ $failed = 0 ]

@@ -275,7 +275,7 @@ TEST_CASE("The curves balance at the coast's beginning and are under the need be
   CHECK(t.stations.back().need.value() == Approx(1.13 * 10).epsilon(0.01));  // 1.13 CdA at the fly
 }
 
-TEST_CASE("Turnover with its ranges takes well under a millisecond") {
+TEST_CASE("Turnover with its ranges takes well under a millisecond", "[.timing]") {
   const Rig rig = plainWinter();
   const MassProfile profile = massProfile(rig);
   const auto joints = junctions(rig, profile);

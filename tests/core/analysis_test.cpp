@@ -222,7 +222,7 @@ TEST_CASE("A part with a density that no line has is warned of, every odd sectio
   CHECK(analyse(plainWinter()).warnings.empty());
 }
 
-TEST_CASE("A rig of 64 parts with 16 sections is analysed within a millisecond") {
+TEST_CASE("A rig of 64 parts with 16 sections is analysed within a millisecond", "[.timing]") {
   constexpr int kRuns = 300;
 #if defined(__SANITIZE_ADDRESS__)
   constexpr double kBudget_ms = 50.0;  // the sanitizer's own cost

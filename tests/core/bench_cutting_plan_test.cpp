@@ -186,7 +186,7 @@ TEST_CASE("Cutting plan: two hundred cuts are sound, within two spools of the bo
   CHECK(took.count() < 0.5);  // a person waits for it; a busy machine may be ten times slower
 }
 
-TEST_CASE("Cutting plan: twelve cuts from forty spools take less than a second") {
+TEST_CASE("Cutting plan: twelve cuts from forty spools take less than a second", "[.timing]") {
   std::mt19937 random(9);
   std::uniform_int_distribution<int> inches(24, 120);
   std::vector<Feet> cuts, spools;

@@ -323,7 +323,7 @@ TEST_CASE("choosing stops when asked, at once, and says so") {
   REQUIRE(took.count() < 50.0);
 }
 
-TEST_CASE("three hundred tips are judged in a pool while one looks") {
+TEST_CASE("three hundred tips are judged in a pool while one looks", "[.timing]") {
   Shelf shelf;
   while (shelf.parts.size() < 300) {
     for (const Part& part : genericShelf().parts) {

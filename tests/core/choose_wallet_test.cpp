@@ -214,7 +214,7 @@ TEST_CASE("an unusable rig takes no part in a wallet and is named") {
           std::string::npos);
 }
 
-TEST_CASE("sixty tips, twelve pools and eight flies are packed within two seconds") {
+TEST_CASE("sixty tips, twelve pools and eight flies are packed within two seconds", "[.timing]") {
   WalletQuestion question;
   for (const char* name : {"01-plain-winter", "02-slot", "03-thin-tail", "04-small-river",
                            "07-old-winter", "08-trout-two-hander", "09-wide-water",

@@ -328,7 +328,7 @@ TEST_CASE("The JSON of a comparison has its keys in their order") {
   }
 }
 
-TEST_CASE("Two everyday rigs that differ in everything compare within a frame") {
+TEST_CASE("Two everyday rigs that differ in everything compare within a frame", "[.timing]") {
 #if defined(__SANITIZE_ADDRESS__)
   constexpr double kBudget_ms = 400.0;  // the sanitizer's own cost
 #else

@@ -217,7 +217,7 @@ TEST_CASE("a derived density that no line has is a warning, not a refusal") {
   CHECK(implausible(partOf(PartKind::tip, rated(11, 7.5)), 1.0).empty());
 }
 
-TEST_CASE("64 parts of 16 rated sections are known well within a millisecond") {
+TEST_CASE("64 parts of 16 rated sections are known well within a millisecond", "[.timing]") {
   Part part = partOf(PartKind::tip, rated(8, 6.5));
   for (int i = 1; i < 16; ++i) {
     Section s = rated(8 + 0.5 * i, 6 + 0.1 * i);

@@ -215,11 +215,11 @@ TEST_CASE_METHOD(test::BenchFixture, "the depth table has each pool at low, usua
   const QTableWidget& table = *panel.table();
   REQUIRE(table.rowCount() == int(pools.pools().pools.size()));
   CHECK(table.item(0, 0)->text().toStdString() == pools.pools().pools[0].name);
-  for (const DepthRow& row : depthTable(document.rig(), pools.pools())) {
-    for (const auto& depth : row.at) {
-      if (depth.band) CHECK(depth.band->high <= row.water);
+  for (const DepthRow& row : depthTable(document.rig(), pools.pools().pools)) {
+    for (const DepthCell& cell : row.cells) {
+      if (cell.band) CHECK(cell.band->high <= row.pool.depth);
     }
-    if (row.at[0].band && row.at[2].band) CHECK(row.at[0].band->middle >= row.at[2].band->middle);
+    if (row.cells[0].band && row.cells[2].band) CHECK(row.cells[0].band->middle >= row.cells[2].band->middle);
   }
 }
 

@@ -12,6 +12,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/analysis/depth_table.h"
 #include "ui/document/pool_book.h"
 #include "ui/document/rig_document.h"
 #include "ui/panels/depth_map.h"
@@ -196,7 +197,7 @@ void ChooserPanel::goTo(int item) {
     return;
   }
   const Pool& pool = list[std::size_t(item - 1)];
-  m_document->apply(tr("Go to %1").arg(QString::fromStdString(pool.name)), rigInPool(rig, pool));
+  m_document->apply(tr("Go to %1").arg(QString::fromStdString(pool.name)), inPool(rig, pool));
 }
 
 void ChooserPanel::fillMessage() {

@@ -40,20 +40,20 @@ DepthTablePanel::DepthTablePanel(Look* look, AnalysisFeed* feed, const PoolBook*
   connect(look, &Look::changed, this, &DepthTablePanel::refresh);
 }
 
-QString DepthTablePanel::words(const DepthRow::Depth& depth) const {
-  if (!depth.hang) return missingWords(Missing::flyMass);
-  if (!depth.band) return depthWords(depth.hang->state);
+QString DepthTablePanel::words(const DepthCell& cell) const {
+  if (!cell.state) return missingWords(Missing::flyMass);
+  if (!cell.band) return depthWords(*cell.state);
   const QString range = tr("%1\u2013%2", "a range of depth")
-                            .arg(numberText(shownValue(depth.band->low.value(), Measure::length, m_look->units()), 1),
-                                 roundLengthText(depth.band->high, m_look->units()));
-  return depth.hang->state == DepthState::hangs ? range
-                                                : tr("%1, %2").arg(range, depthWords(depth.hang->state));
+                            .arg(numberText(shownValue(cell.band->low.value(), Measure::length, m_look->units()), 1),
+                                 roundLengthText(cell.band->high, m_look->units()));
+  return *cell.state == DepthState::hangs ? range
+                                                : tr("%1, %2").arg(range, depthWords(*cell.state));
 }
 
 void DepthTablePanel::refresh() {
   if (!isVisible()) return;
-  const CurrentShares shares;
-  const auto rows = depthTable(*m_feed->rig(), m_pools->pools(), m_feed->conditions(), shares);
+  constexpr FeetPerSecond kStep(0.5);
+  const auto rows = depthTable(*m_feed->rig(), m_pools->pools().pools, m_feed->conditions(), kStep);
   m_table->setFont(m_look->font(kType));
   m_table->horizontalHeader()->setFont(m_look->font(kType, true));
   m_note->setFont(m_look->font(kType - 1));
@@ -62,15 +62,15 @@ void DepthTablePanel::refresh() {
   m_table->setRowCount(int(rows.size()));
   for (int i = 0; i < int(rows.size()); ++i) {
     const DepthRow& row = rows[std::size_t(i)];
-    QStringList cells{QString::fromStdString(row.pool), lengthText(row.water, m_look->units())};
-    for (const DepthRow::Depth& depth : row.at) cells << words(depth);
+    QStringList cells{QString::fromStdString(row.pool.name), lengthText(row.pool.depth, m_look->units())};
+    for (const DepthCell& cell : row.cells) cells << words(cell);
     for (int c = 0; c < cells.size(); ++c) m_table->setItem(i, c, new QTableWidgetItem(cells[c]));
     m_table->setRowHeight(i, m_look->px(kRow));
   }
   m_note->setText(rows.empty()
                       ? tr("No pools yet: add one under Pools.")
-                      : tr("Live estimates. Low and high current: %1 and %2 of the pool's (ours).")
-                            .arg(percentText(shares.low), percentText(shares.high)));
+                      : tr("Live estimates. Low and high: %1 slower and faster than the pool states.")
+                            .arg(speedText(kStep, m_look->units())));
 }
 
 void DepthTablePanel::showEvent(QShowEvent* event) {

@@ -3,7 +3,7 @@
 
 #include <QWidget>
 
-#include "core/choose/depth_table.h"
+#include "core/analysis/depth_table.h"
 #include "ui/theme/look.h"
 
 class QLabel;
@@ -14,7 +14,8 @@ namespace grainwise::ui {
 class AnalysisFeed;
 class PoolBook;
 
-/// How deep the rig fishes in every pool, at low, usual and high current.
+/// How deep the rig fishes in every pool, at low, usual and high current: half a
+/// foot a second slower and faster than stated.
 class DepthTablePanel : public QWidget {
   Q_OBJECT
  public:
@@ -26,7 +27,7 @@ class DepthTablePanel : public QWidget {
 
  private:
   void refresh();
-  [[nodiscard]] QString words(const DepthRow::Depth& depth) const;
+  [[nodiscard]] QString words(const DepthCell& cell) const;
 
   Look* m_look;
   AnalysisFeed* m_feed;

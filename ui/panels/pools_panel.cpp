@@ -12,6 +12,7 @@
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 
+#include "core/analysis/depth_table.h"
 #include "core/choose/candidate.h"
 #include "core/model/limits.h"
 #include "ui/document/pool_book.h"
@@ -112,7 +113,7 @@ void PoolsPanel::layOut() {
     const auto pool = current();
     if (!pool) return;
     m_document->apply(tr("Go to %1").arg(QString::fromStdString(pool->name)),
-                      rigInPool(m_document->rig(), *pool));
+                      inPool(m_document->rig(), *pool));
   }), 0, 0, 1, 2);
   buttons->addWidget(addButton("poolAdd", tr("Add"), [this] { add(); }), 1, 0);
   buttons->addWidget(addButton("poolRemove", tr("Remove"), [this] {
