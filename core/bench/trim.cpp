@@ -11,7 +11,6 @@ namespace {
 constexpr Feet kLeastLeft{0.1};
 
 Grains lineMassOf(const Part& part, double scale) {
-  Grains sum;
   Rig alone;
   alone.parts = {part};
   alone.parts.front().label.reset();

@@ -38,12 +38,12 @@ double relative(double a, double b) {
 class List {
  public:
   explicit List(bool otherWindow = false) : m_otherWindow(otherWindow) {}
-  void add(Consequence c, double unseen) {
+  void add(const Consequence& c, double unseen) {
     if (!c.a && !c.b) return;
     if (c.a && c.b && c.a->verdict == c.b->verdict && std::abs(c.b->value - c.a->value) < unseen) {
       return;
     }
-    items.push_back(std::move(c));
+    items.push_back(c);
   }
   /// A ratio or a mass; `tolerance` is of the figure itself.
   void addPlain(Effect effect, const std::optional<Figure>& a, const std::optional<Figure>& b,
@@ -61,7 +61,7 @@ class List {
       const bool otherRule = by <= kSame * size || (effect == Effect::headOnRod && m_otherWindow);
       c.within = !otherRule && by < tolerance.value_or(kMassTolerance * size);
     }
-    add(std::move(c), unseen);
+    add(c, unseen);
   }
   void addPaired(Effect effect, const Figure& a, const Figure& b, const PairedDifference& by) {
     Consequence c;
@@ -70,7 +70,7 @@ class List {
     c.b = b;
     c.difference = by;
     c.within = !by.sure();
-    add(std::move(c), kUnseen * std::max(std::abs(a.value), std::abs(b.value)));
+    add(c, kUnseen * std::max(std::abs(a.value), std::abs(b.value)));
   }
   std::vector<Consequence> items;
 
@@ -221,7 +221,7 @@ void addDepth(List& list, const ComparedRig& a, const ComparedRig& b, const Shar
     c.a = middle(a);
     c.b = middle(b);
   }
-  list.add(std::move(c), kUnseenDepth.value());
+  list.add(c, kUnseenDepth.value());
 }
 
 void addSwingTime(List& list, const ComparedRig& a, const ComparedRig& b) {
@@ -234,7 +234,7 @@ void addSwingTime(List& list, const ComparedRig& a, const ComparedRig& b) {
   c.effect = Effect::swingTime;
   c.a = time(a);
   c.b = time(b);
-  list.add(std::move(c), kUnseenTime.value());
+  list.add(c, kUnseenTime.value());
 }
 
 void addStroke(List& list, const ComparedRig& a, const ComparedRig& b,
@@ -246,7 +246,7 @@ void addStroke(List& list, const ComparedRig& a, const ComparedRig& b,
   c.stroke = stroke(basis, strokeBasis(b.rig, b.analysis.profile), conditions.stroke);
   const bool changes = c.stroke->verdict != StrokeVerdict::same || c.stroke->slowerLift ||
                        c.stroke->quickerLift;
-  if (changes) list.items.push_back(std::move(c));
+  if (changes) list.items.push_back(c);
 }
 
 double stepOf(const Consequence& c) {

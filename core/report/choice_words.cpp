@@ -23,7 +23,7 @@ std::string jointText(const Junction& j) {
 }
 
 std::string depthClause(const DepthFit& depth, const std::optional<WantedWater>& wanted) {
-  const std::string where = depthText(depth);
+  std::string where = depthText(depth);
   if (!wanted || !depth.share) return where;
   const std::string behind = ", wanted " + wantedText(*wanted);
   switch (depth.way) {

@@ -10,6 +10,7 @@
 #include <QMessageBox>
 #include <QSettings>
 #include <QTemporaryDir>
+#include <QSignalSpy>
 #include <QTest>
 #include <QToolTip>
 
@@ -17,6 +18,7 @@
 #include "tests/support/sample_rig.h"
 #include "tests/support/ui_support.h"
 #include "ui/document/rig_document.h"
+#include "ui/panels/drawer.h"
 #include "ui/window/actions.h"
 #include "ui/window/bench_face.h"
 #include "ui/window/main_window.h"
@@ -101,13 +103,15 @@ TEST_CASE_METHOD(MarkupFixture, "markup in the names of a file shows as it stand
     found += labelsWithMarkup();
   }
   for (const char* tile : {"1", "2", "3", "4", "5"}) {
+    QSignalSpy why(window->findChild<Drawer*>(), &Drawer::opened);
     QTest::keyClick(window.get(), Qt::Key(tile[0]), Qt::AltModifier);
-    QTest::qWait(20);
+    REQUIRE((!why.isEmpty() || why.wait(1000)));  // a button's key is let go a moment later
     found += labelsWithMarkup();
   }
   window->bench()->showProblems(kShown, {Problem{kMarkup, 1, "/x", kMarkup, kMarkup}});
   window->notice()->tell(QStringLiteral("k"), kShown, {});
   QTest::qWait(20);
+  REQUIRE(window->notice()->isVisible());
   found += labelsWithMarkup();
   CHECK(found >= 2);  // the list of problems, the notice: or nothing was looked at
 }
