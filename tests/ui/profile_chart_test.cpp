@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/charts/profile_chart.h"
 
+#include <QAbstractAxis>
 #include <QAccessible>
 #include <QChartView>
 #include <QImage>
@@ -157,9 +158,15 @@ TEST_CASE_METHOD(ChartFixture, "a cursor that an edit leaves behind the end says
 TEST_CASE_METHOD(ChartFixture, "an empty line and a line without a fly have words of their own") {
   show(Rig{});
   CHECK(chart.readout() == QStringLiteral("nothing on the line yet"));
+  const auto shown = [this] {  // figures beside an axis
+    const auto axes = chart.findChild<QChartView*>()->chart()->axes();
+    return std::count_if(axes.begin(), axes.end(), [](const QAbstractAxis* axis) { return axis->isVisible(); });
+  };
+  CHECK(shown() == 0);
   Rig rig = test::sampleRig("01-plain-winter");
   rig.parts.pop_back();
   show(rig);
+  CHECK(shown() == 1);
   ruler.setCursor(Station(14));
   CHECK(chart.readout().endsWith(QStringLiteral("23 ft from the end")));
   CHECK_FALSE(chart.grab().isNull());

@@ -134,8 +134,8 @@ void CursorOverlay::paintEvent(QPaintEvent*) {
   QPainter p(this);
   p.setRenderHint(QPainter::Antialiasing);
   p.setFont(m_chart->m_look->font(kType));
-  paintAxisName(p);
   if (m_chart->m_feed->analysis().rows.empty()) return;
+  paintAxisName(p);
   paintTotal(p);
   paintDrive(p);
   paintCursor(p);

@@ -174,6 +174,7 @@ void ProfileChart::refresh() {
   const QList<QPointF> mass = thinned(massPoints(a, m_look->units()), column_ft);
   double highest = 0;
   for (const QPointF& point : mass) highest = std::max(highest, point.y());
+  m_mass->setVisible(!a.rows.empty());  // no figures beside nothing
   setAxes(highest, a.totals.mass.value());
   m_upper->replace(mass);
   m_line->replace(mass);

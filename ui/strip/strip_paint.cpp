@@ -27,6 +27,8 @@ struct Outline {
   double to;
   double tall;
 };
+constexpr double kAboveOutlines = 10;  // the tallest of them stands free of the top bar
+
 constexpr Outline kOutlines[] = {
     {PartKind::runningLine, 0.00, 0.115, 0.16}, {PartKind::head, 0.13, 0.56, 1.0},
     {PartKind::tip, 0.575, 0.765, 0.55},        {PartKind::leader, 0.78, 0.885, 0.16},
@@ -154,8 +156,9 @@ void StripView::paintOutlines(QPainter& p) const {
   const double left = m_ruler->left();
   const double wide = m_ruler->right() - left;
   const double bottom = parts.empty() ? m_fromRod->y() - 6 : bodyBottom();
-  const double middle = (kTagTop + bottom) / 2;
-  const double half = (bottom - kTagTop) / 2;
+  const double top = kTagTop + kAboveOutlines;
+  const double middle = (top + bottom) / 2;
+  const double half = (bottom - top) / 2;
   p.setFont(m_look->font(16));
   for (const Outline& outline : kOutlines) {
     if (outline.kind == PartKind::fly && hasFly) continue;
