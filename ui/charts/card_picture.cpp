@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/charts/card_picture.h"
 
-#include <QCoreApplication>
 #include <QFontMetricsF>
 #include <QLocale>
 #include <algorithm>
@@ -10,13 +9,13 @@
 
 #include "core/analysis/readings.h"
 #include "core/io/deck_file.h"
+#include "ui/text/contexts.h"
 #include "ui/text/quantities.h"
 #include "ui/text/words.h"
 
 namespace grainwise::ui {
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("Picture", text); }
 QString plain(double value, int decimals) { return QLocale().toString(value, 'f', decimals); }
 QString lengths(Feet value, DisplayUnits units) {
   return plain(shownValue(value.value(), Measure::length, units), 1);
@@ -31,7 +30,8 @@ void addRig(ShownCard& shown, const std::optional<CardRig>& rig, const std::file
     return;
   }
   const auto* name = std::get_if<std::string>(&*rig);
-  QString what = name ? tr("the rig %1").arg(QString::fromStdString(*name)) : tr("a rig");
+  QString what = name ? PictureWords::tr("the rig %1").arg(QString::fromStdString(*name))
+                      : PictureWords::tr("a rig");
   if (!read.error().empty()) what += QStringLiteral(": ") + QString::fromStdString(read.error().front().what);
   shown.missing.append(what);
 }
@@ -68,27 +68,28 @@ std::optional<Reading> tellingReading(const std::vector<PictureRig>& rigs) {
 Figure junctionFigure(const Analysis& a, DisplayUnits units) {
   if (!a.worstJunction) return {};
   const Junction& j = a.junctions[*a.worstJunction];
-  return {Setup::alone,
-          junctionFigures(j, units), tr("%1: %2").arg(lineMassUnit(units), junctionWords(j.verdict))};
+  return {Setup::alone, junctionFigures(j, units),
+          PictureWords::tr("%1: %2").arg(lineMassUnit(units), junctionWords(j.verdict))};
 }
 
 Figure readingFigure(Reading reading, const Analysis& a, DisplayUnits units) {
   switch (reading) {
     case Reading::flyAgainstTip:
       if (!a.fly.tipToFly || !a.fly.tipToFlyVerdict) return {};
-      return {Setup::alone, tr("%1 ×").arg(ratioText(*a.fly.tipToFly)), flyWords(*a.fly.tipToFlyVerdict)};
+      return {Setup::alone, PictureWords::tr("%1 ×").arg(ratioText(*a.fly.tipToFly)),
+              flyWords(*a.fly.tipToFlyVerdict)};
     case Reading::anchor:
       if (!a.rod.lengthRatio || !a.grip.anchorVerdict) return {};
       return {Setup::alone, numberText(*a.rod.lengthRatio, 2),
-              tr("rods of line: %1").arg(anchorWords(*a.grip.anchorVerdict))};
+              PictureWords::tr("rods of line: %1").arg(anchorWords(*a.grip.anchorVerdict))};
     case Reading::tipShare:
       if (!a.grip.tipShare || !a.grip.tipShareVerdict) return {};
       return {Setup::alone, percentText(*a.grip.tipShare),
-              tr("of the head: %1").arg(tipShareWords(*a.grip.tipShareVerdict))};
+              PictureWords::tr("of the head: %1").arg(tipShareWords(*a.grip.tipShareVerdict))};
     case Reading::headOnRod:
       if (!a.rod.head || !a.rod.window || !a.rod.headVerdict) return {};
       return {Setup::alone, massNumber(*a.rod.head, units),
-              tr("in %1–%2: %3")
+              PictureWords::tr("in %1–%2: %3")
                   .arg(massNumber(a.rod.window->low, units), massText(a.rod.window->high, units),
                        headWords(a.rod))};
     default:
@@ -99,25 +100,31 @@ Figure readingFigure(Reading reading, const Analysis& a, DisplayUnits units) {
 Figure flyFigure(const PictureRig& rig, DisplayUnits units) {
   const auto fly = rig.rig->flyIndex();
   if (!fly || !rig.rig->parts[*fly].fly) return {};
-  return {Setup::alone, massText(rig.rig->parts[*fly].fly->wetMass(), units), tr("the wet fly")};
+  return {Setup::alone, massText(rig.rig->parts[*fly].fly->wetMass(), units),
+          PictureWords::tr("the wet fly")};
 }
 
 Figure depthFigure(const PictureRig& rig, DisplayUnits units) {
   const Analysis& a = *rig.analysis;
   if (!a.hang) return {};
-  if (isOnBottom(a.hang->state)) return {Setup::alone, tr("bottom"), tr("it lies on the bed")};
-  if (!a.depthBand) return {Setup::alone, tr("on top"), tr("nothing pulls it under")};
-  return {Setup::alone,
-          tr("%1–%2").arg(lengths(a.depthBand->low, units), lengths(a.depthBand->high, units)),
-          tr("of %1 down, an estimate").arg(lengthText(*rig.rig->water->depth, units))};
+  if (isOnBottom(a.hang->state))
+    return {Setup::alone, PictureWords::tr("bottom"), PictureWords::tr("it lies on the bed")};
+  if (!a.depthBand)
+    return {Setup::alone, PictureWords::tr("on top"), PictureWords::tr("nothing pulls it under")};
+  return {
+      Setup::alone,
+      PictureWords::tr("%1–%2").arg(lengths(a.depthBand->low, units),
+                                    lengths(a.depthBand->high, units)),
+      PictureWords::tr("of %1 down, an estimate").arg(lengthText(*rig.rig->water->depth, units))};
 }
 
 /// How deep the fly is on its way across in a real swing, with the range of the estimate.
 Figure swingFigure(const PictureRig& rig, const SwingResult& run, DisplayUnits units) {
   Figure figure = depthFigure(rig, units);
-  if (run.onBottom()) return {Setup::alone, tr("bottom"), tr("it lies on the bed")};
+  if (run.onBottom())
+    return {Setup::alone, PictureWords::tr("bottom"), PictureWords::tr("it lies on the bed")};
   if (!run.swing || !rig.analysis->depthBand) return figure;
-  figure.words = tr("%1 on the way across; an estimate, of %2")
+  figure.words = PictureWords::tr("%1 on the way across; an estimate, of %2")
                      .arg(lengthUnit(units), lengthText(*rig.rig->water->depth, units));
   figure.number = lengths(*run.swing, units);
   return figure;
@@ -126,7 +133,8 @@ Figure swingFigure(const PictureRig& rig, const SwingResult& run, DisplayUnits u
 Figure heaviestFigure(const PictureRig& rig, DisplayUnits units) {
   GrainsPerFoot most;
   for (const ProfileRow& row : rig.analysis->rows) most = std::max(most, row.mass);
-  return {Setup::alone, lineMassNumber(most, units), tr("%1: the heaviest foot").arg(lineMassUnit(units))};
+  return {Setup::alone, lineMassNumber(most, units),
+          PictureWords::tr("%1: the heaviest foot").arg(lineMassUnit(units))};
 }
 
 void paintWords(QPainter& p, const QRectF& box, const QStringList& lines, const PictureStyle& style) {
@@ -195,7 +203,8 @@ ShownCard shownCard(const Card& card, const std::filesystem::path& folder, const
   shown.card = card;
   addRig(shown, card.rig, folder, conditions);
   addRig(shown, card.rigB, folder, conditions);
-  if (card.show != CardShow::text && !card.rig) shown.missing.append(tr("this card names no rig"));
+  if (card.show != CardShow::text && !card.rig)
+    shown.missing.append(PictureWords::tr("this card names no rig"));
   return shown;
 }
 
@@ -230,7 +239,7 @@ void paintCardPicture(QPainter& p, const QRectF& box, const ShownCard& shown, co
   p.save();
   p.setRenderHint(QPainter::Antialiasing);
   if (!shown.missing.empty()) {
-    QStringList lines{tr("Missing here:")};
+    QStringList lines{PictureWords::tr("Missing here:")};
     paintWords(p, box, lines + shown.missing, style);
   } else if (!shown.rigs.empty()) {
     switch (shown.card.show) {

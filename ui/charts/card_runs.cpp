@@ -1,17 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/charts/card_runs.h"
 
-#include <QCoreApplication>
 #include <QLocale>
 #include <algorithm>
 #include <cmath>
 
+#include "ui/text/contexts.h"
 #include "ui/text/quantities.h"
 
 namespace grainwise::ui {
 namespace {
-
-QString tr(const char* text) { return QCoreApplication::translate("Picture", text); }
 
 double endOf(const SwingResult& run) { return run.track.empty() ? 0 : run.track.back().time.value(); }
 double endOf(const grainwise::CastResult& run) {
@@ -143,12 +141,15 @@ void paintDepthAxes(QPainter& p, const QRectF& plot, double depth_ft, double end
   for (int i = 1; i * wide <= end_s; ++i) {
     const double x = plot.left() + i * wide / end_s * plot.width();
     p.setPen(style.colours.slate);
-    p.drawText(QRectF(x - style.text * 4, plot.bottom() + style.text * 0.2, style.text * 8, style.text * 1.4),
-               Qt::AlignHCenter | Qt::AlignTop, tr("%1 s").arg(QLocale().toString(i * wide, 'g', 3)));
+    p.drawText(QRectF(x - style.text * 4, plot.bottom() + style.text * 0.2, style.text * 8,
+                      style.text * 1.4),
+               Qt::AlignHCenter | Qt::AlignTop,
+               PictureWords::tr("%1 s").arg(QLocale().toString(i * wide, 'g', 3)));
   }
   p.setPen(style.colours.slate);
-  p.drawText(QRectF(plot.left(), plot.bottom() + style.text * 0.2, style.text * 8, style.text * 1.4),
-             Qt::AlignLeft | Qt::AlignTop, tr("lands"));
+  p.drawText(
+      QRectF(plot.left(), plot.bottom() + style.text * 0.2, style.text * 8, style.text * 1.4),
+      Qt::AlignLeft | Qt::AlignTop, PictureWords::tr("lands"));
 }
 
 void paintDepths(QPainter& p, const QRectF& plot, const CardRuns& runs, double depth_ft, double time_s,
@@ -255,7 +256,8 @@ void paintCast(QPainter& p, const QRectF& box, const std::vector<PictureRig>& ri
     if (!runs.casts[i] || runs.casts[i]->frames.empty()) {
       p.setFont(style.font(1.2));
       p.setPen(style.colours.ink);
-      p.drawText(row, Qt::AlignCenter | Qt::TextWordWrap, tr("There is no cast to show of this rig."));
+      p.drawText(row, Qt::AlignCenter | Qt::TextWordWrap,
+                 PictureWords::tr("There is no cast to show of this rig."));
       continue;
     }
     const double scale = std::min((row.width() - style.text * 4) / far, row.height() / (high + 1));

@@ -1,5 +1,4 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <QCoreApplication>
 #include <QFontMetricsF>
 #include <QLocale>
 #include <algorithm>
@@ -8,12 +7,11 @@
 #include "core/units/si.h"
 #include "core/water/river.h"
 #include "ui/charts/picture.h"
+#include "ui/text/contexts.h"
 #include "ui/text/quantities.h"
 
 namespace grainwise::ui {
 namespace {
-
-QString tr(const char* text) { return QCoreApplication::translate("Picture", text); }
 
 /// Feet of line on the surface that a picture shows behind the place where it goes under.
 constexpr double kOnTop_ft = 6;
@@ -39,16 +37,16 @@ bool hangs(const PictureRig& rig) {
 
 QString whyNot(const PictureRig& rig) {
   if (!rig.rig->water || !rig.rig->water->depth || !rig.rig->water->surfaceSpeed) {
-    return tr("No water stated: give its depth and speed.");
+    return PictureWords::tr("No water stated: give its depth and speed.");
   }
-  if (!rig.analysis->hang) return tr("No fly of known weight yet.");
+  if (!rig.analysis->hang) return PictureWords::tr("No fly of known weight yet.");
   switch (rig.analysis->hang->state) {
     case DepthState::stillWater:
-      return tr("Still water: there is no swing.");
+      return PictureWords::tr("Still water: there is no swing.");
     case DepthState::everythingFloats:
-      return tr("Everything floats: it fishes on top.");
+      return PictureWords::tr("Everything floats: it fishes on top.");
     case DepthState::flyFloats:
-      return tr("The fly floats: it fishes on top.");
+      return PictureWords::tr("The fly floats: it fishes on top.");
     default:
       return {};
   }
@@ -64,12 +62,13 @@ double reach_ft(const PictureRig& rig) {
 
 QString rangeText(const PictureRig& rig, DisplayUnits units) {
   const Analysis& a = *rig.analysis;
-  if (isOnBottom(a.hang->state)) return tr("bottom");
+  if (isOnBottom(a.hang->state)) return PictureWords::tr("bottom");
   if (!a.depthBand) return {};
   const auto shown = [&](Feet feet) {
     return QLocale().toString(shownValue(feet.value(), Measure::length, units), 'f', 1);
   };
-  return tr("%1–%2 %3").arg(shown(a.depthBand->low), shown(a.depthBand->high), lengthUnit(units));
+  return PictureWords::tr("%1–%2 %3")
+      .arg(shown(a.depthBand->low), shown(a.depthBand->high), lengthUnit(units));
 }
 
 void paintCurrent(QPainter& p, const Scale& s, const Rig& rig, const PictureStyle& style) {
@@ -191,7 +190,7 @@ void paintRiver(QPainter& p, const QRectF& box, const std::vector<PictureRig>& r
   if (water.depth_ft <= 0) {
     p.setPen(style.colours.ink);
     p.drawText(box, Qt::AlignCenter | Qt::TextWordWrap,
-               rigs.empty() ? tr("No rig.") : whyNot(rigs.front()));
+               rigs.empty() ? PictureWords::tr("No rig.") : whyNot(rigs.front()));
     p.restore();
     return;
   }

@@ -1,18 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/clinic/card_page.h"
 
-#include <QCoreApplication>
 #include <QFontMetricsF>
 #include <algorithm>
 #include <cmath>
+
+#include "ui/text/contexts.h"
 
 namespace grainwise::ui {
 namespace {
 
 constexpr double kTitleShare = 1.0 / 15;
 constexpr double kMarginShare = 0.045;  // of the width
-
-QString tr(const char* text) { return QCoreApplication::translate("CardPage", text); }
 
 QString text(const std::optional<std::string>& words) {
   return words ? QString::fromStdString(*words) : QString();
@@ -40,7 +39,7 @@ double heightOf(QPainter& p, const QFont& font, const QString& words, double wid
 void paintTitle(QPainter& p, const Sheet& s, const ShownCard& shown, const CardState& state) {
   const double top = s.screen.height() * 0.035;
   const double tall = s.screen.height() * 0.1;
-  const QString counter = tr("%1 of %2").arg(state.index + 1).arg(state.count);
+  const QString counter = CardWords::tr("%1 of %2").arg(state.index + 1).arg(state.count);
   p.setFont(s.axes.font());
   p.setPen(s.axes.colours.slate);
   const double side = p.fontMetrics().horizontalAdvance(counter) + s.axes.text;

@@ -41,7 +41,8 @@ constexpr double kAspect = 16.0 / 9.0;
 /// References are checked when the typing has paused.
 constexpr int kPause_ms = 250;
 constexpr auto kEnding = ".deck.json";
-constexpr auto kFilter = QT_TRANSLATE_NOOP("ClinicFace", "Decks (*.deck.json);;All files (*)");
+constexpr auto kFilter =
+    QT_TRANSLATE_NOOP("grainwise::ui::ClinicFace", "Decks (*.deck.json);;All files (*)");
 
 ClinicFace::Unsaved askByDialog(QWidget* parent, const QString& name) {
   QMessageBox box(QMessageBox::Question, ClinicFace::tr("Unsaved changes"),

@@ -26,18 +26,25 @@ struct Choice {
 };
 const std::array<Choice, 12>& choices() {
   static const std::array<Choice, 12> all{{
-      {QT_TRANSLATE_NOOP("ListPage", "nothing"), {}},
-      {QT_TRANSLATE_NOOP("ListPage", "name"), {LogField::name, {}, {}}},
-      {QT_TRANSLATE_NOOP("ListPage", "mass, gr"), {LogField::mass, MassUnit::grains, {}}},
-      {QT_TRANSLATE_NOOP("ListPage", "mass, g"), {LogField::mass, MassUnit::grams, {}}},
-      {QT_TRANSLATE_NOOP("ListPage", "mass with its unit"), {LogField::mass, {}, {}}},
-      {QT_TRANSLATE_NOOP("ListPage", "length, ft"), {LogField::length, {}, LengthUnit::feet}},
-      {QT_TRANSLATE_NOOP("ListPage", "length, m"), {LogField::length, {}, LengthUnit::metres}},
-      {QT_TRANSLATE_NOOP("ListPage", "length with its unit"), {LogField::length, {}, {}}},
-      {QT_TRANSLATE_NOOP("ListPage", "gr/ft"), {LogField::perFoot, {}, {}}},
-      {QT_TRANSLATE_NOOP("ListPage", "sinks, in/s"), {LogField::sinkRate, {}, {}}},
-      {QT_TRANSLATE_NOOP("ListPage", "sinking ft"), {LogField::sinkingLength, {}, LengthUnit::feet}},
-      {QT_TRANSLATE_NOOP("ListPage", "date"), {LogField::date, {}, {}}},
+      {QT_TRANSLATE_NOOP("grainwise::ui::ListPage", "nothing"), {}},
+      {QT_TRANSLATE_NOOP("grainwise::ui::ListPage", "name"), {LogField::name, {}, {}}},
+      {QT_TRANSLATE_NOOP("grainwise::ui::ListPage", "mass, gr"),
+       {LogField::mass, MassUnit::grains, {}}},
+      {QT_TRANSLATE_NOOP("grainwise::ui::ListPage", "mass, g"),
+       {LogField::mass, MassUnit::grams, {}}},
+      {QT_TRANSLATE_NOOP("grainwise::ui::ListPage", "mass with its unit"),
+       {LogField::mass, {}, {}}},
+      {QT_TRANSLATE_NOOP("grainwise::ui::ListPage", "length, ft"),
+       {LogField::length, {}, LengthUnit::feet}},
+      {QT_TRANSLATE_NOOP("grainwise::ui::ListPage", "length, m"),
+       {LogField::length, {}, LengthUnit::metres}},
+      {QT_TRANSLATE_NOOP("grainwise::ui::ListPage", "length with its unit"),
+       {LogField::length, {}, {}}},
+      {QT_TRANSLATE_NOOP("grainwise::ui::ListPage", "gr/ft"), {LogField::perFoot, {}, {}}},
+      {QT_TRANSLATE_NOOP("grainwise::ui::ListPage", "sinks, in/s"), {LogField::sinkRate, {}, {}}},
+      {QT_TRANSLATE_NOOP("grainwise::ui::ListPage", "sinking ft"),
+       {LogField::sinkingLength, {}, LengthUnit::feet}},
+      {QT_TRANSLATE_NOOP("grainwise::ui::ListPage", "date"), {LogField::date, {}, {}}},
   }};
   return all;
 }

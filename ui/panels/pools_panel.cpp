@@ -24,7 +24,8 @@ namespace {
 
 constexpr int kListWidth = 220;
 constexpr int kLabelGap = 2;  ///< as in a number field
-constexpr auto kFilter = QT_TRANSLATE_NOOP("PoolsPanel", "Pools (*.pools.json);;All files (*)");
+constexpr auto kFilter =
+    QT_TRANSLATE_NOOP("grainwise::ui::PoolsPanel", "Pools (*.pools.json);;All files (*)");
 
 template <class Q>
 std::function<void(Pool&, std::optional<double>)> into(std::optional<Q> Pool::*member) {

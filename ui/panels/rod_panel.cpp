@@ -23,10 +23,12 @@ struct StyleRow {
   std::optional<GrainWindow> Rod::Windows::*window;
 };
 constexpr std::array<StyleRow, 4> kStyles{{
-    {Style::shortHead, QT_TRANSLATE_NOOP("RodPanel", "Short heads"), &Rod::Windows::shortHead},
-    {Style::fine, QT_TRANSLATE_NOOP("RodPanel", "Fine tapers"), &Rod::Windows::fine},
-    {Style::longBelly, QT_TRANSLATE_NOOP("RodPanel", "Long bellies"), &Rod::Windows::longBelly},
-    {Style::singleHand, QT_TRANSLATE_NOOP("RodPanel", "Single-hand lines"),
+    {Style::shortHead, QT_TRANSLATE_NOOP("grainwise::ui::RodPanel", "Short heads"),
+     &Rod::Windows::shortHead},
+    {Style::fine, QT_TRANSLATE_NOOP("grainwise::ui::RodPanel", "Fine tapers"), &Rod::Windows::fine},
+    {Style::longBelly, QT_TRANSLATE_NOOP("grainwise::ui::RodPanel", "Long bellies"),
+     &Rod::Windows::longBelly},
+    {Style::singleHand, QT_TRANSLATE_NOOP("grainwise::ui::RodPanel", "Single-hand lines"),
      &Rod::Windows::singleHand},
 }};
 constexpr int kMostFieldWidth = 150;

@@ -30,7 +30,8 @@ namespace {
 constexpr int kTripWidth = 300;
 constexpr int kCellWidth = 92;
 constexpr int kMostTips = 40;
-constexpr auto kRigFilter = QT_TRANSLATE_NOOP("WalletWindow", "Rigs (*.rig.json);;All files (*)");
+constexpr auto kRigFilter =
+    QT_TRANSLATE_NOOP("grainwise::ui::WalletWindow", "Rigs (*.rig.json);;All files (*)");
 
 void drop(std::vector<std::size_t>& list, std::size_t value) { std::erase(list, value); }
 

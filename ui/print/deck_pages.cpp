@@ -1,14 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/print/deck_pages.h"
 
-#include <QCoreApplication>
+#include "ui/text/contexts.h"
 
 namespace grainwise::ui {
 namespace {
 
 constexpr std::size_t kQuarters = 4;
-
-QString tr(const char* text) { return QCoreApplication::translate("Handout", text); }
 
 QString text(const std::optional<std::string>& words) {
   return words ? QString::fromStdString(*words) : QString();
@@ -38,7 +36,8 @@ int DeckPages::count() const {
 QStringList DeckPages::missing() const {
   QStringList lines;
   for (std::size_t i = 0; i < m_cards.size(); ++i) {
-    for (const QString& what : m_cards[i].missing) lines.append(tr("card %1: %2").arg(i + 1).arg(what));
+    for (const QString& what : m_cards[i].missing)
+      lines.append(PaperWords::tr("card %1: %2").arg(i + 1).arg(what));
   }
   return lines;
 }
@@ -47,7 +46,7 @@ void DeckPages::paint(QPainter& p, int page, QSizeF sheet) const {
   if (m_cards.empty()) {
     PageWriter w(p, sheet, m_units);
     w.title(m_title, {});
-    w.paragraph(tr("This deck has no cards yet."));
+    w.paragraph(PaperWords::tr("This deck has no cards yet."));
     return;
   }
   if (m_form == Form::cardAPage) {
@@ -55,21 +54,21 @@ void DeckPages::paint(QPainter& p, int page, QSizeF sheet) const {
     return;
   }
   PageWriter w(p, sheet, m_units);
-  w.title(m_title, tr("page %1 of %2").arg(page + 1).arg(count()));
+  w.title(m_title, PaperWords::tr("page %1 of %2").arg(page + 1).arg(count()));
   const double tall = w.room() / double(kQuarters);
   for (std::size_t i = 0; i < kQuarters; ++i) {
     const std::size_t card = std::size_t(page) * kQuarters + i;
     if (card >= m_cards.size()) break;
     paintQuarter(p, card, QRectF(w.area().left(), w.y() + tall * double(i), w.area().width(), tall));
   }
-  w.footer(tr("Depths are estimates and no guide to wading."));
+  w.footer(PaperWords::tr("Depths are estimates and no guide to wading."));
 }
 
 void DeckPages::paintCard(QPainter& p, std::size_t card, QSizeF sheet) const {
   const ShownCard& shown = m_cards[card];
   PageWriter w(p, sheet, m_units);
   w.title(QString::fromStdString(shown.card.title),
-          tr("%1, card %2 of %3").arg(m_title).arg(card + 1).arg(m_cards.size()));
+          PaperWords::tr("%1, card %2 of %3").arg(m_title).arg(card + 1).arg(m_cards.size()));
   if (shown.card.show != CardShow::text || !shown.missing.empty()) {
     const double tall = w.area().height() * 0.4;
     const PictureStyle style = w.style(9.5);
@@ -80,15 +79,15 @@ void DeckPages::paintCard(QPainter& p, std::size_t card, QSizeF sheet) const {
   w.skip(4);
   w.paragraph(text(shown.card.ask), 13);
   if (shown.card.reveal) {
-    w.heading(tr("Answer"));
+    w.heading(PaperWords::tr("Answer"));
     w.paragraph(text(shown.card.reveal), 13);
     for (const Figure& figure : figuresOf(shown, m_units)) w.paragraph(figureLine(figure));
   }
   if (shown.card.notes) {
-    w.heading(tr("Notes"));
+    w.heading(PaperWords::tr("Notes"));
     w.paragraph(text(shown.card.notes));
   }
-  w.footer(tr("Depths are estimates and no guide to wading."));
+  w.footer(PaperWords::tr("Depths are estimates and no guide to wading."));
 }
 
 void DeckPages::paintQuarter(QPainter& p, std::size_t card, const QRectF& box) const {

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/print/handout.h"
 
-#include <QCoreApplication>
 #include <QLocale>
 #include <algorithm>
 
 #include "core/analysis/depth_table.h"
 #include "core/report/words.h"
+#include "ui/text/contexts.h"
 #include "ui/text/quantities.h"
 #include "ui/text/words.h"
 
@@ -23,17 +23,18 @@ constexpr std::size_t kMostJoints = 6;
 constexpr std::size_t kMostPools = 6;
 constexpr int kMostTips = 5;
 
-QString tr(const char* text) { return QCoreApplication::translate("Handout", text); }
-
 QString lengths(Feet value, DisplayUnits units) {
   return QLocale().toString(shownValue(value.value(), Measure::length, units), 'f', 1);
 }
 
 QString depthText(const DepthCell& cell, DisplayUnits units) {
-  if (!cell.state) return tr("no fly yet");
-  if (isOnBottom(*cell.state)) return tr("bottom");
-  if (!cell.band) return *cell.state == DepthState::stillWater ? tr("no swing") : tr("on top");
-  return tr("%1–%2").arg(lengths(cell.band->low, units), lengths(cell.band->high, units));
+  if (!cell.state) return PaperWords::tr("no fly yet");
+  if (isOnBottom(*cell.state)) return PaperWords::tr("bottom");
+  if (!cell.band)
+    return *cell.state == DepthState::stillWater ? PaperWords::tr("no swing")
+                                                 : PaperWords::tr("on top");
+  return PaperWords::tr("%1–%2").arg(lengths(cell.band->low, units),
+                                     lengths(cell.band->high, units));
 }
 
 QString capital(QString words) {
@@ -50,9 +51,11 @@ struct Line {
 
 void addRod(std::vector<Line>& lines, const RodFit& rod, DisplayUnits units) {
   if (rod.head && rod.window) {
-    Line line{std::nullopt, tr("Head on rod"),
-              tr("%1 in %2–%3").arg(massNumber(*rod.head, units), massNumber(rod.window->low, units),
-                                    massText(rod.window->high, units)),
+    Line line{std::nullopt,
+              PaperWords::tr("Head on rod"),
+              PaperWords::tr("%1 in %2–%3")
+                  .arg(massNumber(*rod.head, units), massNumber(rod.window->low, units),
+                       massText(rod.window->high, units)),
               {}};
     if (rod.headVerdict) {
       line.grade = grade(*rod.headVerdict);
@@ -61,7 +64,10 @@ void addRod(std::vector<Line>& lines, const RodFit& rod, DisplayUnits units) {
     lines.push_back(line);
   }
   if (rod.workingLength && rod.lengthRatio) {
-    Line line{std::nullopt, tr("Working length"), tr("%1 rods").arg(numberText(*rod.lengthRatio, 2)), {}};
+    Line line{std::nullopt,
+              PaperWords::tr("Working length"),
+              PaperWords::tr("%1 rods").arg(numberText(*rod.lengthRatio, 2)),
+              {}};
     if (rod.lengthVerdict) {
       line.grade = grade(*rod.lengthVerdict);
       line.words = lengthWords(*rod.lengthVerdict);
@@ -72,11 +78,11 @@ void addRod(std::vector<Line>& lines, const RodFit& rod, DisplayUnits units) {
 
 void addGrip(std::vector<Line>& lines, const Grip& grip, DisplayUnits units) {
   if (grip.tipShare && grip.tip > Grains(0)) {
-    Line line{std::nullopt, tr("Tip share"),
-              tr("%1: %2 of %3")
+    Line line{std::nullopt, PaperWords::tr("Tip share"),
+              PaperWords::tr("%1: %2 of %3")
                   .arg(percentText(*grip.tipShare), massNumber(grip.tip, units),
                        massText(grip.head, units)),
-              tr("no rule for this style of head")};
+              PaperWords::tr("no rule for this style of head")};
     if (grip.tipShareVerdict) {
       line.grade = grade(*grip.tipShareVerdict);
       line.words = tipShareWords(*grip.tipShareVerdict);
@@ -84,22 +90,24 @@ void addGrip(std::vector<Line>& lines, const Grip& grip, DisplayUnits units) {
     lines.push_back(line);
   }
   if (grip.anchorRatio && grip.anchorVerdict) {
-    lines.push_back({grade(*grip.anchorVerdict), tr("In the water"),
-                     tr("%1 rods").arg(numberText(*grip.anchorRatio, 2)), anchorWords(*grip.anchorVerdict)});
+    lines.push_back({grade(*grip.anchorVerdict), PaperWords::tr("In the water"),
+                     PaperWords::tr("%1 rods").arg(numberText(*grip.anchorRatio, 2)),
+                     anchorWords(*grip.anchorVerdict)});
   }
 }
 
 void addFly(std::vector<Line>& lines, const FlyFit& fly, DisplayUnits units) {
   if (fly.tipToFly && fly.tipToFlyVerdict) {
-    lines.push_back({grade(*fly.tipToFlyVerdict), tr("Fly against tip"),
-                     tr("%1 ×: %2 on %3")
+    lines.push_back({grade(*fly.tipToFlyVerdict), PaperWords::tr("Fly against tip"),
+                     PaperWords::tr("%1 ×: %2 on %3")
                          .arg(ratioText(*fly.tipToFly), massNumber(fly.tipWindow, units),
                               massText(fly.fly, units)),
                      flyWords(*fly.tipToFlyVerdict)});
   }
   if (fly.leaderToFly && fly.leaderToFlyVerdict) {
-    lines.push_back({grade(*fly.leaderToFlyVerdict), tr("Fly against leader"),
-                     tr("%1 ×").arg(ratioText(*fly.leaderToFly)), leaderWords(*fly.leaderToFlyVerdict)});
+    lines.push_back({grade(*fly.leaderToFlyVerdict), PaperWords::tr("Fly against leader"),
+                     PaperWords::tr("%1 ×").arg(ratioText(*fly.leaderToFly)),
+                     leaderWords(*fly.leaderToFlyVerdict)});
   }
 }
 
@@ -107,12 +115,14 @@ void addJoints(std::vector<Line>& lines, const Rig& rig, const Analysis& a, Disp
   std::size_t taken = 0;
   for (const Junction& j : a.junctions) {
     if (taken++ == kMostJoints) break;
-    lines.push_back({grade(j.verdict),
-                     capital(tr("%1 to %2").arg(kindWords(rig.parts[j.rodSide].kind),
-                                                kindWords(rig.parts[j.flySide].kind))),
-                     tr("%1 to %2").arg(lineMassNumber(j.rodSideMean, units),
-                                        lineMassText(j.flySideMean, units)),
-                     junctionWords(j.verdict)});
+    lines.push_back(
+        {grade(j.verdict),
+         capital(
+             PaperWords::tr("%1 to %2")
+                 .arg(kindWords(rig.parts[j.rodSide].kind), kindWords(rig.parts[j.flySide].kind))),
+         PaperWords::tr("%1 to %2")
+             .arg(lineMassNumber(j.rodSideMean, units), lineMassText(j.flySideMean, units)),
+         junctionWords(j.verdict)});
   }
 }
 
@@ -137,7 +147,7 @@ Handout::Handout(const Rig& rig, std::vector<Pool> pools, DisplayUnits units,
 }
 
 QString Handout::title() const {
-  return m_rig.rig->name.empty() ? tr("Rig") : QString::fromStdString(m_rig.rig->name);
+  return m_rig.rig->name.empty() ? PaperWords::tr("Rig") : QString::fromStdString(m_rig.rig->name);
 }
 
 void Handout::paintRig(PageWriter& w) const {
@@ -151,8 +161,9 @@ void Handout::paintRig(PageWriter& w) const {
   paintCaptions(w.painter(), captions, strip.center().y(), style);
   paintStrip(w.painter(), strip, m_rig, range, Setup::alone, style);
   w.skip(kStrip_pt + captions.height / kPoint + 6);
-  w.paragraph(tr("What each foot weighs: %1, over %2 from the back of the head")
-                  .arg(lineMassUnit(m_units), m_units.metres ? tr("metres") : tr("feet")),
+  w.paragraph(PaperWords::tr("What each foot weighs: %1, over %2 from the back of the head")
+                  .arg(lineMassUnit(m_units),
+                       m_units.metres ? PaperWords::tr("metres") : PaperWords::tr("feet")),
               kLabels_pt + 1);
   // As high as the readings below it leave room for.
   const double readings = kLine_pt * double(linesOf(*m_rig.rig, *m_rig.analysis, m_units).size() + 4);
@@ -164,7 +175,7 @@ void Handout::paintRig(PageWriter& w) const {
 
 void Handout::paintReadings(PageWriter& w) const {
   const Analysis& a = *m_rig.analysis;
-  w.heading(tr("What it says"));
+  w.heading(PaperWords::tr("What it says"));
   for (const Line& line : linesOf(*m_rig.rig, a, m_units)) {
     w.verdict(line.grade ? std::optional(glyphOf(*line.grade)) : std::nullopt, line.name, line.figures,
               line.words);
@@ -172,24 +183,33 @@ void Handout::paintReadings(PageWriter& w) const {
   const QString turnover = turnoverSentence(*m_rig.rig, a);
   if (!turnover.isEmpty()) {
     const auto judged = turnoverGrade(a);
-    w.verdict(judged ? std::optional(glyphOf(*judged)) : std::nullopt, tr("Turnover"), {}, turnover);
+    w.verdict(judged ? std::optional(glyphOf(*judged)) : std::nullopt, PaperWords::tr("Turnover"),
+              {}, turnover);
   }
   w.skip(2);
-  w.paragraph(tr("Circle: fits. Triangle: watch it. Square: wrong. Limits are common practice or ours."), 9);
+  w.paragraph(
+      PaperWords::tr(
+          "Circle: fits. Triangle: watch it. Square: wrong. Limits are common practice or ours."),
+      9);
 }
 
 void Handout::paintDepths(PageWriter& w) const {
-  w.heading(tr("How deep on the swing, %1, an estimate: four swings in five").arg(lengthUnit(m_units)));
+  w.heading(PaperWords::tr("How deep on the swing, %1, an estimate: four swings in five")
+                .arg(lengthUnit(m_units)));
   if (m_pools.empty()) {
-    w.paragraph(tr("State a pool's speed and depth to have its depths here."));
+    w.paragraph(PaperWords::tr("State a pool's speed and depth to have its depths here."));
     return;
   }
-  QVector<QStringList> rows{{tr("Pool"), tr("Deep"), tr("Slower water"), tr("As stated"), tr("Faster water")}};
+  QVector<QStringList> rows{{PaperWords::tr("Pool"), PaperWords::tr("Deep"),
+                             PaperWords::tr("Slower water"), PaperWords::tr("As stated"),
+                             PaperWords::tr("Faster water")}};
   for (const DepthRow& row : depthTable(*m_rig.rig, m_pools, m_conditions)) {
-    QStringList cells{row.pool.name.empty() ? tr("This water") : QString::fromStdString(row.pool.name),
+    QStringList cells{row.pool.name.empty() ? PaperWords::tr("This water")
+                                            : QString::fromStdString(row.pool.name),
                       lengthText(row.pool.depth, m_units)};
     for (const DepthCell& cell : row.cells) {
-      cells.append(tr("%1: %2").arg(speedText(cell.surface, m_units), depthText(cell, m_units)));
+      cells.append(
+          PaperWords::tr("%1: %2").arg(speedText(cell.surface, m_units), depthText(cell, m_units)));
     }
     rows.append(cells);
   }
@@ -197,8 +217,10 @@ void Handout::paintDepths(PageWriter& w) const {
 }
 
 void Handout::paintWallet(PageWriter& w) const {
-  w.heading(tr("Wallet: what I pack"));
-  QVector<QStringList> rows{{tr("Tip"), tr("Length"), tr("Weight"), tr("For which pool"), tr("Packed")}};
+  w.heading(PaperWords::tr("Wallet: what I pack"));
+  QVector<QStringList> rows{{PaperWords::tr("Tip"), PaperWords::tr("Length"),
+                             PaperWords::tr("Weight"), PaperWords::tr("For which pool"),
+                             PaperWords::tr("Packed")}};
   int tips = 0;
   for (std::size_t i = 0; i < m_rig.rig->parts.size() && tips < kMostTips; ++i) {
     const Part& part = m_rig.rig->parts[i];
@@ -212,7 +234,7 @@ void Handout::paintWallet(PageWriter& w) const {
 }
 
 void Handout::paintSafety(PageWriter& w) const {
-  w.heading(tr("Safety"));
+  w.heading(PaperWords::tr("Safety"));
   for (const std::string& line : words::cautions(*m_rig.rig, *m_rig.analysis)) {
     w.paragraph(QStringLiteral("• ") + QString::fromStdString(line), 10.5);
   }
@@ -220,25 +242,28 @@ void Handout::paintSafety(PageWriter& w) const {
 
 void Handout::paint(QPainter& p, int page, QSizeF sheet) const {
   PageWriter w(p, sheet, m_units);
-  w.title(title(), tr("estimate, side %1 of 2").arg(page + 1));
+  w.title(title(), PaperWords::tr("estimate, side %1 of 2").arg(page + 1));
   if (page == 0) {
-    w.blanks({tr("Date"), tr("Teacher"), tr("Name")});
+    w.blanks({PaperWords::tr("Date"), PaperWords::tr("Teacher"), PaperWords::tr("Name")});
     w.paragraph(rodSentence(*m_rig.rig, m_units) + QStringLiteral("     ") +
                 waterSentence(*m_rig.rig, m_units));
     paintRig(w);
     paintReadings(w);
   } else {
     paintDepths(w);
-    w.heading(tr("Try in this order"));
-    w.paragraph(tr("1. Angle and slack: cast squarer, mend a second longer. It costs nothing."));
-    w.paragraph(tr("2. The fly: the same weight on a slimmer fly sinks further, then a heavier one."));
-    w.paragraph(tr("3. The tip: keep its length, let more or less of it sink; then its weight."));
+    w.heading(PaperWords::tr("Try in this order"));
+    w.paragraph(PaperWords::tr(
+        "1. Angle and slack: cast squarer, mend a second longer. It costs nothing."));
+    w.paragraph(PaperWords::tr(
+        "2. The fly: the same weight on a slimmer fly sinks further, then a heavier one."));
+    w.paragraph(PaperWords::tr(
+        "3. The tip: keep its length, let more or less of it sink; then its weight."));
     paintWallet(w);
     paintSafety(w);
-    w.heading(tr("What I changed, and what happened"));
+    w.heading(PaperWords::tr("What I changed, and what happened"));
     w.rules(std::max(1, int((w.room() / kPoint - 6) / 22)));
   }
-  w.footer(tr("Depths are estimates and no guide to wading."));
+  w.footer(PaperWords::tr("Depths are estimates and no guide to wading."));
 }
 
 }  // namespace grainwise::ui

@@ -2,7 +2,6 @@
 #include "ui/print/paper_files.h"
 
 #include <QBuffer>
-#include <QCoreApplication>
 #include <QFileInfo>
 #include <QImage>
 #include <QLocale>
@@ -15,14 +14,13 @@
 #include <cmath>
 
 #include "ui/document/whole_file.h"
+#include "ui/text/contexts.h"
 
 namespace grainwise::ui {
 namespace {
 
 constexpr int kImageDpi = 300;
 constexpr double kMetresPerInch = 0.0254;
-
-QString tr(const char* text) { return QCoreApplication::translate("Handout", text); }
 
 QPageSize pageSizeOf(Paper paper) {
   return QPageSize(paper == Paper::letter ? QPageSize::Letter : QPageSize::A4);
@@ -88,7 +86,7 @@ QByteArray svg(const Pages& pages, int page, Paper paper) {
 /// Why it could not be written, or nothing.
 QString writeFile(const QString& path, const QByteArray& bytes) {
   const QString why = writeWhole(path, bytes);
-  return why.isEmpty() ? why : tr("%1: %2").arg(path, why);
+  return why.isEmpty() ? why : PaperWords::tr("%1: %2").arg(path, why);
 }
 
 QString nameOf(const QString& path, int page) {
@@ -110,7 +108,7 @@ bool canWrite(const QString& path) {
 Written writePages(const Pages& pages, const QString& path, Paper paper) {
   Written written;
   if (!canWrite(path)) {
-    written.problem = tr("%1: the name should end in .pdf, .png or .svg").arg(path);
+    written.problem = PaperWords::tr("%1: the name should end in .pdf, .png or .svg").arg(path);
     return written;
   }
   const bool whole = endsIn(path, "pdf");

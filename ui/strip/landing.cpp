@@ -1,44 +1,42 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/strip/landing.h"
 
-#include <QCoreApplication>
-
 #include "core/model/edits.h"
 #include "core/model/limits.h"
+#include "ui/text/contexts.h"
 #include "ui/text/words.h"
 
 namespace grainwise::ui {
-namespace {
-QString tr(const char* text) { return QCoreApplication::translate("Strip", text); }
-}  // namespace
 
 QString placeWords(PartKind kind) {
   switch (kind) {
     case PartKind::runningLine:
-      return tr("The running line stands first, behind the head.");
+      return StripWords::tr("The running line stands first, behind the head.");
     case PartKind::head:
-      return tr("A head stands between the running line and the tip.");
+      return StripWords::tr("A head stands between the running line and the tip.");
     case PartKind::tip:
-      return tr("A tip stands between the head and the leader.");
+      return StripWords::tr("A tip stands between the head and the leader.");
     case PartKind::leader:
-      return tr("A leader stands between the tip and the tippet.");
+      return StripWords::tr("A leader stands between the tip and the tippet.");
     case PartKind::tippet:
-      return tr("A tippet stands between the leader and the fly.");
+      return StripWords::tr("A tippet stands between the leader and the fly.");
     case PartKind::fly:
-      return tr("The fly stands at the end of the line.");
+      return StripWords::tr("The fly stands at the end of the line.");
   }
   return {};
 }
 
 QString noRoomWords(const Rig& rig, PartKind kind) {
-  if (kind == PartKind::fly) return tr("A line carries one fly: drop a new one on it to change it.");
+  if (kind == PartKind::fly)
+    return StripWords::tr("A line carries one fly: drop a new one on it to change it.");
   if (kind == PartKind::runningLine) {
-    return tr("A line has one running line: drop a new one on it to change it.");
+    return StripWords::tr("A line has one running line: drop a new one on it to change it.");
   }
   if (rig.parts.size() >= limits::kParts) {
-    return tr("%1 parts are the most that a line can have: take one off first.").arg(limits::kParts);
+    return StripWords::tr("%1 parts are the most that a line can have: take one off first.")
+        .arg(limits::kParts);
   }
-  return tr("%1 head pieces are the most that a line can have: take one off first.")
+  return StripWords::tr("%1 head pieces are the most that a line can have: take one off first.")
       .arg(limits::kHeadPieces);
 }
 
@@ -47,7 +45,7 @@ Landing landingOfNew(const Rig& rig, const Part& part, std::size_t wanted, Displ
   if (const auto slots = edits::slotsFor(rig, part.kind)) {
     landing.index = edits::nearestSlot(*slots, wanted);
     landing.rig = edits::inserted(rig, landing.index, part);
-    landing.step = tr("Add %1").arg(partWords(part, units));
+    landing.step = StripWords::tr("Add %1").arg(partWords(part, units));
     return landing;
   }
   for (std::size_t i = 0; i < rig.parts.size(); ++i) {
@@ -55,7 +53,7 @@ Landing landingOfNew(const Rig& rig, const Part& part, std::size_t wanted, Displ
     if (!single || rig.parts[i].kind != part.kind) continue;
     landing.index = i;
     landing.rig = edits::replaced(rig, i, part);
-    landing.step = tr("Change to %1").arg(partWords(part, units));
+    landing.step = StripWords::tr("Change to %1").arg(partWords(part, units));
     return landing;
   }
   landing.why = rig.parts.size() >= limits::kParts ? noRoomWords(rig, PartKind::tip)
@@ -72,7 +70,7 @@ Landing landingOfMoved(const Rig& rig, std::size_t from, std::size_t wanted) {
     return landing;
   }
   landing.rig = edits::moved(rig, from, landing.index);
-  landing.step = tr("Move %1").arg(kindWords(kind));
+  landing.step = StripWords::tr("Move %1").arg(kindWords(kind));
   return landing;
 }
 

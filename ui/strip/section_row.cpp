@@ -17,9 +17,12 @@ namespace {
 
 constexpr int kFieldWidth = 108;
 constexpr std::array<const char*, 6> kKnownWords{
-    QT_TRANSLATE_NOOP("SectionRow", "floats"), QT_TRANSLATE_NOOP("SectionRow", "sinks at a rate"),
-    QT_TRANSLATE_NOOP("SectionRow", "has a density"), QT_TRANSLATE_NOOP("SectionRow", "has a diameter"),
-    QT_TRANSLATE_NOOP("SectionRow", "is nylon"), QT_TRANSLATE_NOOP("SectionRow", "is fluorocarbon")};
+    QT_TRANSLATE_NOOP("grainwise::ui::SectionRow", "floats"),
+    QT_TRANSLATE_NOOP("grainwise::ui::SectionRow", "sinks at a rate"),
+    QT_TRANSLATE_NOOP("grainwise::ui::SectionRow", "has a density"),
+    QT_TRANSLATE_NOOP("grainwise::ui::SectionRow", "has a diameter"),
+    QT_TRANSLATE_NOOP("grainwise::ui::SectionRow", "is nylon"),
+    QT_TRANSLATE_NOOP("grainwise::ui::SectionRow", "is fluorocarbon")};
 
 bool byDiameterAlone(SectionRow::KnownBy known) {
   return known == SectionRow::KnownBy::nylon || known == SectionRow::KnownBy::fluorocarbon;
@@ -63,6 +66,9 @@ Section remade(const Section& old, SectionRow::KnownBy known) {
   }
   return s;
 }
+
+/// What stands in an empty second field: the same to the end.
+QString levelWords() { return SectionRow::tr("level"); }
 
 }  // namespace
 
@@ -143,7 +149,7 @@ NumberField* SectionRow::addAlong(QGridLayout* grid, const QString& name, Measur
                                   const Limit& limit, const char* key,
                                   std::optional<Along<Q>> Section::*member, int column) {
   NumberField* rod = addField(name, measure, limit);
-  NumberField* fly = addField(tr("to"), measure, limit);
+  NumberField* fly = addField(SectionRow::tr("to"), measure, limit);
   fly->setOptional(true);
   rod->setObjectName(QStringLiteral("section%1_%2").arg(m_row).arg(QLatin1String(key)));
   fly->setObjectName(rod->objectName() + QStringLiteral("_fly"));
@@ -155,7 +161,7 @@ NumberField* SectionRow::addAlong(QGridLayout* grid, const QString& name, Measur
     if (!along) return;
     const std::string first = along->pair ? k + "/0" : k;
     rod->setValue(along->rodEnd.value(), QString::fromStdString(digitsOf(s.kept, first)));
-    fly->setDerived(along->pair ? QString() : tr("level"));
+    fly->setDerived(along->pair ? QString() : levelWords());
     fly->setValue(along->pair ? std::optional(along->flyEnd.value()) : std::nullopt,
                   QString::fromStdString(digitsOf(s.kept, k + "/1")));
   });

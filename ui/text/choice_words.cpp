@@ -10,18 +10,17 @@
 namespace grainwise::ui {
 namespace {
 
-using Say = ChoiceWords;
 constexpr std::size_t kMostClauses = 3;
 
 /// "2.7–4.4 ft": two rounded lengths with one unit.
 QString spanWords(Feet low, Feet high, DisplayUnits units) {
-  return Say::tr("%1–%2 %3", "from, to, unit")
+  return ChoiceWords::tr("%1–%2 %3", "from, to, unit")
       .arg(numberText(shownValue(low.value(), Measure::length, units), 1),
            numberText(shownValue(high.value(), Measure::length, units), 1), lengthUnit(units));
 }
 
 QString jointClause(const Junction& j, DisplayUnits units) {
-  return Say::tr("%1 (%2 %3)", "what a joint does, its figures, unit")
+  return ChoiceWords::tr("%1 (%2 %3)", "what a joint does, its figures, unit")
       .arg(junctionWords(j.verdict), junctionFigures(j, units), lineMassUnit(units));
 }
 
@@ -33,14 +32,17 @@ QString depthClause(const DepthFit& depth, const std::optional<WantedWater>& wan
     case DepthWay::inside:
       return where;
     case DepthWay::tooShallow:
-      return (*depth.share > 0.0 ? Say::tr("rather shallow: %1") : Say::tr("too shallow: %1"))
+      return (*depth.share > 0.0 ? ChoiceWords::tr("rather shallow: %1")
+                                 : ChoiceWords::tr("too shallow: %1"))
           .arg(where);
     case DepthWay::tooDeep:
-      return (*depth.share > 0.0 ? Say::tr("rather deep: %1") : Say::tr("too deep: %1")).arg(where);
+      return (*depth.share > 0.0 ? ChoiceWords::tr("rather deep: %1")
+                                 : ChoiceWords::tr("too deep: %1"))
+          .arg(where);
     case DepthWay::onBottom:
-      return Say::tr("lies on the bottom");
+      return ChoiceWords::tr("lies on the bottom");
     case DepthWay::onTop:
-      return Say::tr("stays on top");
+      return ChoiceWords::tr("stays on top");
   }
   return where;
 }
@@ -49,58 +51,58 @@ QString strokeClause(const Stroke& stroke) {
   QString text;
   switch (stroke.verdict) {
     case StrokeVerdict::same:
-      text = Say::tr("same stroke");
+      text = ChoiceWords::tr("same stroke");
       break;
     case StrokeVerdict::adjustLonger:
-      text = Say::tr("longer sweep");
+      text = ChoiceWords::tr("longer sweep");
       break;
     case StrokeVerdict::adjustShorter:
-      text = Say::tr("shorter sweep");
+      text = ChoiceWords::tr("shorter sweep");
       break;
     case StrokeVerdict::different:
-      text = Say::tr("a different cast");
+      text = ChoiceWords::tr("a different cast");
       break;
   }
-  if (stroke.slowerLift) text = Say::tr("%1, slower lift").arg(text);
-  if (stroke.quickerLift) text = Say::tr("%1, quicker lift").arg(text);
+  if (stroke.slowerLift) text = ChoiceWords::tr("%1, slower lift").arg(text);
+  if (stroke.quickerLift) text = ChoiceWords::tr("%1, quicker lift").arg(text);
   return text;
 }
 
 QString driveClause(DriveVerdict verdict) {
   switch (verdict) {
     case DriveVerdict::carries:
-      return Say::tr("carries the fly");
+      return ChoiceWords::tr("carries the fly");
     case DriveVerdict::marginal:
-      return Say::tr("only just carries the fly");
+      return ChoiceWords::tr("only just carries the fly");
     case DriveVerdict::doesNotCarry:
       break;
   }
-  return Say::tr("does not carry the fly");
+  return ChoiceWords::tr("does not carry the fly");
 }
 
 QString reserveClause(ReserveVerdict verdict) {
   switch (verdict) {
     case ReserveVerdict::heap:
-      return Say::tr("will land in a heap");
+      return ChoiceWords::tr("will land in a heap");
     case ReserveVerdict::probablyNot:
-      return Say::tr("probably will not turn over");
+      return ChoiceWords::tr("probably will not turn over");
     case ReserveVerdict::marginal:
-      return Say::tr("turns over with little speed to spare");
+      return ChoiceWords::tr("turns over with little speed to spare");
     case ReserveVerdict::toSpare:
       break;
   }
-  return Say::tr("turns over with speed to spare");
+  return ChoiceWords::tr("turns over with speed to spare");
 }
 
 QString criterionClause(Criterion criterion, const TipFigures& f,
                         const std::optional<WantedWater>& wanted, DisplayUnits units) {
-  const QString both = Say::tr("%1: %2", "a figure: what it means");
+  const QString both = ChoiceWords::tr("%1: %2", "a figure: what it means");
   switch (criterion) {
     case Criterion::junction:
       return f.joint ? jointClause(*f.joint, units) : QString();
     case Criterion::tipShare:
       if (!f.grip.tipShareVerdict) return {};
-      return both.arg(Say::tr("%1 of the head").arg(percentText(*f.grip.tipShare)),
+      return both.arg(ChoiceWords::tr("%1 of the head").arg(percentText(*f.grip.tipShare)),
                       tipShareWords(*f.grip.tipShareVerdict));
     case Criterion::anchor:
       return f.grip.anchorVerdict ? anchorWords(*f.grip.anchorVerdict) : QString();
@@ -108,7 +110,7 @@ QString criterionClause(Criterion criterion, const TipFigures& f,
       return f.lengthVerdict ? lengthWords(*f.lengthVerdict) : QString();
     case Criterion::flyAgainstTip:
       if (!f.fly.tipToFlyVerdict) return {};
-      return both.arg(Say::tr("tip %1 × fly").arg(ratioText(*f.fly.tipToFly)),
+      return both.arg(ChoiceWords::tr("tip %1 × fly").arg(ratioText(*f.fly.tipToFly)),
                       flyWords(*f.fly.tipToFlyVerdict));
     case Criterion::drive:
       return f.driveVerdict ? driveClause(*f.driveVerdict) : QString();
@@ -125,8 +127,9 @@ QString criterionClause(Criterion criterion, const TipFigures& f,
 QString praise(const TipChoice& choice, const std::optional<WantedWater>& wanted,
                DisplayUnits units) {
   const TipFigures& f = choice.figures;
-  QStringList clauses{Say::tr("carries the fly")};
-  if (f.grip.tipShare) clauses << Say::tr("%1 of the head").arg(percentText(*f.grip.tipShare));
+  QStringList clauses{ChoiceWords::tr("carries the fly")};
+  if (f.grip.tipShare)
+    clauses << ChoiceWords::tr("%1 of the head").arg(percentText(*f.grip.tipShare));
   if (f.depth) clauses << depthClause(*f.depth, wanted, units);
   if (f.stroke) clauses << strokeClause(*f.stroke);
   return clauses.join(QStringLiteral(", "));
@@ -135,37 +138,37 @@ QString praise(const TipChoice& choice, const std::optional<WantedWater>& wanted
 QString refusal(const WalletCell& cell) {
   switch (cell.reason.value_or(Criterion::stroke)) {
     case Criterion::junction:
-      return Say::tr("hinges or collapses at the joint");
+      return ChoiceWords::tr("hinges or collapses at the joint");
     case Criterion::tipShare:
-      return Say::tr("wrong share of the head");
+      return ChoiceWords::tr("wrong share of the head");
     case Criterion::anchor:
-      return Say::tr("too little in the water");
+      return ChoiceWords::tr("too little in the water");
     case Criterion::workingLength:
-      return Say::tr("wrong length on this rod");
+      return ChoiceWords::tr("wrong length on this rod");
     case Criterion::flyAgainstTip:
-      return Say::tr("the fly is too heavy for it");
+      return ChoiceWords::tr("the fly is too heavy for it");
     case Criterion::drive:
-      return Say::tr("does not carry the fly");
+      return ChoiceWords::tr("does not carry the fly");
     case Criterion::reserve:
-      return Say::tr("will not turn over");
+      return ChoiceWords::tr("will not turn over");
     case Criterion::depth:
       break;
     case Criterion::stroke:
-      return Say::tr("another stroke");
+      return ChoiceWords::tr("another stroke");
   }
   switch (cell.way) {
     case DepthWay::tooShallow:
-      return Say::tr("too shallow");
+      return ChoiceWords::tr("too shallow");
     case DepthWay::tooDeep:
-      return Say::tr("too deep");
+      return ChoiceWords::tr("too deep");
     case DepthWay::onBottom:
-      return Say::tr("lies on the bottom");
+      return ChoiceWords::tr("lies on the bottom");
     case DepthWay::onTop:
-      return Say::tr("stays on top");
+      return ChoiceWords::tr("stays on top");
     case DepthWay::inside:
       break;
   }
-  return Say::tr("not in the wanted water");
+  return ChoiceWords::tr("not in the wanted water");
 }
 
 }  // namespace
@@ -184,22 +187,22 @@ Grade gradeOf(Standing standing) {
 
 QString choiceName(const Shelf& shelf, const std::optional<std::size_t>& part,
                    DisplayUnits units) {
-  return part ? partWords(shelf.parts[*part], units) : Say::tr("no tip");
+  return part ? partWords(shelf.parts[*part], units) : ChoiceWords::tr("no tip");
 }
 
 QString bandWords(const DepthBand& band, bool onBottom, DisplayUnits units) {
-  if (onBottom) return Say::tr("on the bottom");
-  return Say::tr("%1 down").arg(spanWords(band.low, band.high, units));
+  if (onBottom) return ChoiceWords::tr("on the bottom");
+  return ChoiceWords::tr("%1 down").arg(spanWords(band.low, band.high, units));
 }
 
 QString choiceDepth(const std::optional<DepthFit>& depth, DisplayUnits units) {
   if (!depth) return {};
-  if (!depth->band) return Say::tr("on top");
+  if (!depth->band) return ChoiceWords::tr("on top");
   return bandWords(*depth->band, isOnBottom(depth->state), units);
 }
 
 QString wantedWords(const WantedWater& wanted, DisplayUnits units) {
-  return Say::tr("%1 down").arg(spanWords(wanted.low, wanted.high, units));
+  return ChoiceWords::tr("%1 down").arg(spanWords(wanted.low, wanted.high, units));
 }
 
 QString choiceSentence(const TipChoice& choice, const std::optional<WantedWater>& wanted,
@@ -223,51 +226,57 @@ QString needWords(ChoiceNeed need) {
     case ChoiceNeed::none:
       return {};
     case ChoiceNeed::head:
-      return Say::tr("No head to put a tip on: start from a rod, or drop a head on the line.");
+      return ChoiceWords::tr(
+          "No head to put a tip on: start from a rod, or drop a head on the line.");
     case ChoiceNeed::fly:
-      return Say::tr("No fly, and everything behind it is there to carry it: drop a fly on the line "
-                     "first.");
+      return ChoiceWords::tr(
+          "No fly, and everything behind it is there to carry it: drop a fly on the line "
+          "first.");
     case ChoiceNeed::flyMass:
-      return Say::tr("The fly has no mass yet: weigh it, or build it from hook, eyes and wire.");
+      return ChoiceWords::tr(
+          "The fly has no mass yet: weigh it, or build it from hook, eyes and wire.");
     case ChoiceNeed::shelf:
-      return Say::tr("The shelf has no tip and no coated leader: add some to it.");
+      return ChoiceWords::tr("The shelf has no tip and no coated leader: add some to it.");
     case ChoiceNeed::pool:
-      return Say::tr("No pool yet, so depth is not judged: choose the pool to be fished.");
+      return ChoiceWords::tr("No pool yet, so depth is not judged: choose the pool to be fished.");
     case ChoiceNeed::wantedWater:
-      return Say::tr("This pool does not say where the fly is wanted, so depth is not judged: say so "
-                     "under Pools.");
+      return ChoiceWords::tr(
+          "This pool does not say where the fly is wanted, so depth is not judged: say so "
+          "under Pools.");
     case ChoiceNeed::nothingFits:
-      return Say::tr("Nothing on the shelf will do; what comes nearest stands first. Look under Fixes, "
-                     "or try another fly or head.");
+      return ChoiceWords::tr(
+          "Nothing on the shelf will do; what comes nearest stands first. Look under Fixes, "
+          "or try another fly or head.");
   }
   return {};
 }
 
 QString adviceWords(const WaterChange& change, DisplayUnits units) {
   const QString depth = roundLengthText(change.depth, units);
-  const QString end = change.inside ? Say::tr("about %1 down, where it is wanted").arg(depth)
-                                    : Say::tr("about %1 down, nearer to it").arg(depth);
+  const QString end = change.inside
+                          ? ChoiceWords::tr("about %1 down, where it is wanted").arg(depth)
+                          : ChoiceWords::tr("about %1 down, nearer to it").arg(depth);
   QString what;
   switch (change.handle) {
     case WaterHandle::angle:
-      what = Say::tr("cast at %1°").arg(numberText(change.to, 0));
+      what = ChoiceWords::tr("cast at %1°").arg(numberText(change.to, 0));
       break;
     case WaterHandle::mend:
-      what = Say::tr("%1 s of slack").arg(numberText(change.to, 0));
+      what = ChoiceWords::tr("%1 s of slack").arg(numberText(change.to, 0));
       break;
     case WaterHandle::lineOut:
-      what = Say::tr("%1 of line out").arg(lengthText(Feet(change.to), units));
+      what = ChoiceWords::tr("%1 of line out").arg(lengthText(Feet(change.to), units));
       break;
   }
-  return Say::tr("%1: %2", "a change on the water: what it does").arg(what, end);
+  return ChoiceWords::tr("%1: %2", "a change on the water: what it does").arg(what, end);
 }
 
 QString uncoveredWords(const WalletUse& use, const Shelf& shelf, const WalletGrid& grid,
                        DisplayUnits units) {
-  if (!use.nearest) return Say::tr("nothing was tried");
+  if (!use.nearest) return ChoiceWords::tr("nothing was tried");
   const QString nearest = choiceName(shelf, grid.tips[*use.nearest], units);
-  if (use.beyondLimit) return Say::tr("%1 would do, but for the limits set").arg(nearest);
-  return Say::tr("nearest is %1: %2").arg(nearest, refusal(use.cell));
+  if (use.beyondLimit) return ChoiceWords::tr("%1 would do, but for the limits set").arg(nearest);
+  return ChoiceWords::tr("nearest is %1: %2").arg(nearest, refusal(use.cell));
 }
 
 }  // namespace grainwise::ui

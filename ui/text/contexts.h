@@ -18,4 +18,20 @@ class ChoiceWords {
   Q_DECLARE_TR_FUNCTIONS(ChoiceWords)
 };
 
+class StripWords {
+  Q_DECLARE_TR_FUNCTIONS(StripWords)
+};
+
+class CardWords {
+  Q_DECLARE_TR_FUNCTIONS(CardWords)
+};
+
+class PictureWords {
+  Q_DECLARE_TR_FUNCTIONS(PictureWords)
+};
+
+class PaperWords {
+  Q_DECLARE_TR_FUNCTIONS(PaperWords)
+};
+
 }  // namespace grainwise::ui
