@@ -57,7 +57,7 @@ void NumberField::refreshText() {
   if (m_value) {
     const QString plain = editText(*m_value, m_measure, m_look->units());
     const bool tradeUnit = plain == editText(*m_value, m_measure, DisplayUnits{});
-    text = tradeUnit && !m_digits.isEmpty() ? m_digits : plain;
+    text = tradeUnit && !m_digits.isEmpty() ? localDigits(m_digits) : plain;
   }
   m_edit->setText(text);
   setError({});

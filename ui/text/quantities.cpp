@@ -196,11 +196,18 @@ std::optional<Typed> parseTyped(const QString& text, Measure measure, DisplayUni
   return Typed{(shown - unit->offset) / unit->perFileUnit, {}};
 }
 
+QString localDigits(QString fileDigits) {
+  if (QLocale().decimalPoint() == QLatin1String(",")) {
+    fileDigits.replace(QLatin1Char('.'), QLatin1Char(','));
+  }
+  return fileDigits;
+}
+
 QString editText(double fileValue, Measure measure, DisplayUnits units) {
   const double shown = shownValue(fileValue, measure, units);
-  if (shown != fileValue) return plainNotation(shown);
+  if (shown != fileValue) return localDigits(plainNotation(shown));
   const QString text = QString::fromStdString(shortest(fileValue));
-  return text.contains(QLatin1Char('e')) ? plainNotation(fileValue) : text;
+  return localDigits(text.contains(QLatin1Char('e')) ? plainNotation(fileValue) : text);
 }
 
 }  // namespace grainwise::ui

@@ -52,6 +52,9 @@ struct Typed {
 };
 std::optional<Typed> parseTyped(const QString& text, Measure measure, DisplayUnits units);
 
+/// Digits as files hold them with the person's decimal sign, a point or a comma.
+QString localDigits(QString fileDigits);
+
 /// The number to put into a field for editing, in the display unit, full precision, no unit.
 QString editText(double fileValue, Measure measure, DisplayUnits units);
 

@@ -34,7 +34,7 @@ struct Spelling {
   const char* typed;  ///< lower case
   const Unit* unit;
 };
-constexpr std::array<Spelling, 50> kSpellings{{
+constexpr std::array<Spelling, 75> kSpellings{{
     {"ft", &kFeet}, {"feet", &kFeet}, {"foot", &kFeet}, {"'", &kFeet}, {"\u2032", &kFeet},
     {"\u2019", &kFeet}, {"m", &kMetres}, {"metre", &kMetres}, {"metres", &kMetres},
     {"cm", &kCentimetres}, {"in", &kInchesOfLength}, {"inch", &kInchesOfLength},
@@ -49,6 +49,14 @@ constexpr std::array<Spelling, 50> kSpellings{{
     {"\u00b0c", &kCelsius}, {"\u00b0 c", &kCelsius}, {"celsius", &kCelsius}, {"f", &kFahrenheit},
     {"\u00b0f", &kFahrenheit}, {"\u00b0 f", &kFahrenheit}, {"fahrenheit", &kFahrenheit},
     {"deg c", &kCelsius}, {"deg f", &kFahrenheit}, {"fps", &kFeetPerSecond},
+    // German, Norwegian, Spanish.
+    {"fu\u00df", &kFeet}, {"fuss", &kFeet}, {"fot", &kFeet}, {"pie", &kFeet}, {"pies", &kFeet},
+    {"meter", &kMetres}, {"metro", &kMetres}, {"metros", &kMetres}, {"zoll", &kInchesOfLength},
+    {"tomme", &kInchesOfLength}, {"tommer", &kInchesOfLength}, {"pulgada", &kInchesOfLength},
+    {"pulgadas", &kInchesOfLength}, {"zoll", &kInches}, {"tomme", &kInches}, {"tommer", &kInches},
+    {"pulgada", &kInches}, {"pulgadas", &kInches}, {"grano", &kGrains}, {"granos", &kGrains},
+    {"gramm", &kGrams}, {"gramo", &kGrams}, {"gramos", &kGrams}, {"gr/fu\u00df", &kGrainsPerFoot},
+    {"gr/fot", &kGrainsPerFoot},
 }};
 
 }  // namespace
