@@ -7,8 +7,11 @@
 #include <QUndoGroup>
 #include <QWidget>
 #include <array>
+#include <utility>
 
+#include "ui/theme/language.h"
 #include "ui/theme/look.h"
+#include "ui/window/settings.h"
 
 namespace grainwise::ui {
 namespace {
@@ -153,6 +156,19 @@ void Actions::addView(QMenu* menu) {
   still->setChecked(m_look->reduceMotion());
   connect(still, &QAction::toggled, m_look, &Look::setReduceMotion);
   m_all.append(still);
+  addLanguages(menu->addMenu(tr("Language")));
+}
+
+void Actions::addLanguages(QMenu* menu) {
+  auto* group = new QActionGroup(this);
+  const QString now = Settings().language();
+  QList<Language> all = languages();
+  all.prepend({QString(), tr("As the system")});
+  for (const Language& one : std::as_const(all)) {
+    QAction* choice = addChoice(menu, group, one.name, one.code == now);
+    choice->setObjectName(QStringLiteral("language_") + one.code);
+    connect(choice, &QAction::triggered, this, [this, code = one.code] { Q_EMIT languageChosen(code); });
+  }
 }
 
 void Actions::addCompare(QMenu* menu) {

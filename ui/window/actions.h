@@ -72,6 +72,11 @@ class Actions : public QObject {
   QAction* alignFly;
   QAction* oneWater;
 
+ Q_SIGNALS:
+  /// Another language was chosen, by its code; empty for the system's. The window speaks it from its
+  /// next start.
+  void languageChosen(const QString& code);
+
  private:
   QAction* add(QMenu* menu, const QString& name, const QString& words, const QKeySequence& key = {});
   void addFile(QMenu* menu);
@@ -80,6 +85,7 @@ class Actions : public QObject {
   void addCompare(QMenu* menu);
   void addClinic(QMenu* menu);
   void addUnits();
+  void addLanguages(QMenu* menu);
   QAction* addChoice(QMenu* menu, QActionGroup* group, const QString& words, bool checked);
 
   Look* m_look;

@@ -44,12 +44,13 @@
 namespace grainwise::ui {
 namespace {
 
-constexpr auto kFilter = QT_TRANSLATE_NOOP("MainWindow", "Rigs and decks (*.rig.json *.deck.json);;All files (*)");
+constexpr auto kFilter = QT_TRANSLATE_NOOP(
+    "grainwise::ui::MainWindow", "Rigs and decks (*.rig.json *.deck.json);;All files (*)");
 constexpr auto kEnding = ".rig.json";
 
 MainWindow::Unsaved askByDialog(QWidget* parent, const QString& name) {
-  QMessageBox box(QMessageBox::Question, QObject::tr("Unsaved changes"),
-                  QObject::tr("Save the changes to \"%1\" first?").arg(name),
+  QMessageBox box(QMessageBox::Question, MainWindow::tr("Unsaved changes"),
+                  MainWindow::tr("Save the changes to \"%1\" first?").arg(name),
                   QMessageBox::Save | QMessageBox::Discard | QMessageBox::Cancel, parent);
   box.setTextFormat(Qt::PlainText);
   switch (box.exec()) {
@@ -64,7 +65,7 @@ MainWindow::Unsaved askByDialog(QWidget* parent, const QString& name) {
 
 /// The ending is part of the question: the dialog itself asks before a file of that name is replaced.
 QString askWhereToSave(QWidget* parent, const QString& path) {
-  QFileDialog dialog(parent, QObject::tr("Save the rig"), path, MainWindow::tr(kFilter));
+  QFileDialog dialog(parent, MainWindow::tr("Save the rig"), path, MainWindow::tr(kFilter));
   dialog.setAcceptMode(QFileDialog::AcceptSave);
   dialog.setDefaultSuffix(QLatin1String(kEnding + 1));
   if (!path.isEmpty()) dialog.selectFile(path);
@@ -216,6 +217,11 @@ void MainWindow::connectActions() {
   onBench(a.rod, [this] { m_bench->openRod(false); });
   onBench(a.water, [this] { m_bench->openWater(); });
   onBench(a.rename, [this] { m_bench->openName(); });
+  connect(&a, &Actions::languageChosen, this, [this](const QString& code) {
+    m_settings.setLanguage(code);
+    m_notice->tell(QStringLiteral("language"),
+                   tr("Grainwise speaks the chosen language from its next start."), {});
+  });
   on(a.about, [this] { about(); });
   on(a.help, [this] { showHelp(); });
   addSamples();

@@ -53,7 +53,7 @@ void NoticeBar::show(const Notice& notice) {
   m_words->setText(notice.words);
   m_words->setAccessibleName(notice.words);
   std::vector<Answer> answers = notice.answers;
-  answers.emplace_back(tr("Later"), [] {});
+  answers.emplace_back(answers.empty() ? tr("Close") : tr("Later"), [] {});
   for (std::size_t i = 0; i < answers.size(); ++i) {
     auto* button = new PillButton(m_look, PillButton::Form::sentence, answers[i].first, this);
     button->setObjectName(QStringLiteral("notice%1").arg(i));

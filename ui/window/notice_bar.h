@@ -25,7 +25,7 @@ class NoticeBar : public QWidget {
   explicit NoticeBar(Look* look, QWidget* parent = nullptr);
 
   using Answer = std::pair<QString, std::function<void()>>;
-  /// Any answer, and "Later", closes the notice first.
+  /// Any answer, and "Later", closes the notice first; one that wants no answer has "Close".
   void tell(const QString& key, const QString& words, const std::vector<Answer>& answers);
   /// Takes a notice back that no longer holds.
   void withdraw(const QString& key);

@@ -17,6 +17,7 @@
 #include "core/io/shelf_file.h"
 #include "ui/document/pool_book.h"
 #include "ui/strip/strip_view.h"
+#include "ui/theme/language.h"
 #include "ui/window/bench_face.h"
 #include "ui/window/clinic_host.h"
 #include "ui/window/compare_host.h"
@@ -114,6 +115,7 @@ int runWorkbench(int argc, char** argv) {
   QApplication::setStyle(QStringLiteral("Fusion"));
   QApplication app(argc, argv);
   std::setlocale(LC_NUMERIC, "C");
+  const Speaking speaking(Settings().language());
   MainWindow window(loadShelf());
   loadPools(*window.pools());
   openFirst(window, QApplication::arguments());

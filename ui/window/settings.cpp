@@ -12,6 +12,7 @@ constexpr auto kReduceMotion = "look/reduce_motion";
 constexpr auto kMetres = "units/metres";
 constexpr auto kGrams = "units/grams";
 constexpr auto kCelsius = "units/celsius";
+constexpr auto kLanguage = "language";
 constexpr auto kGeometry = "window/geometry";
 constexpr auto kLast = "files/last";
 constexpr auto kRecent = "files/recent";
@@ -40,6 +41,12 @@ void Settings::store(const Look& look) {
   s.setValue(key(kMetres), look.units().metres);
   s.setValue(key(kGrams), look.units().grams);
   s.setValue(key(kCelsius), look.units().celsius);
+}
+
+QString Settings::language() const { return QSettings().value(key(kLanguage)).toString(); }
+
+void Settings::setLanguage(const QString& code) {
+  code.isEmpty() ? QSettings().remove(key(kLanguage)) : QSettings().setValue(key(kLanguage), code);
 }
 
 QByteArray Settings::geometry() const { return QSettings().value(key(kGeometry)).toByteArray(); }

@@ -17,6 +17,10 @@ class Settings {
   void restore(Look& look) const;
   void store(const Look& look);
 
+  /// The code of the language that was chosen; empty for the system's.
+  [[nodiscard]] QString language() const;
+  void setLanguage(const QString& code);
+
   [[nodiscard]] QByteArray geometry() const;
   void setGeometry(const QByteArray& geometry);
 

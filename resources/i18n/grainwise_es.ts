@@ -1,0 +1,6412 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="es_ES" sourcelanguage="en">
+<context>
+    <name>Bench</name>
+    <message>
+        <source>%1 m</source>
+        <translation>%1 m</translation>
+    </message>
+    <message>
+        <source>nylon %1</source>
+        <translation>nailon %1</translation>
+    </message>
+    <message>
+        <source>fluorocarbon %1</source>
+        <translation>fluorocarbono %1</translation>
+    </message>
+    <message>
+        <source>floating %1</source>
+        <translation>flotante %1</translation>
+    </message>
+    <message>
+        <source>sinking %1</source>
+        <translation>hundible %1</translation>
+    </message>
+    <message>
+        <source>sinking %1, %2</source>
+        <translation>hundible %1, %2</translation>
+    </message>
+    <message>
+        <source>%1, piece %2</source>
+        <translation>%1, pieza %2</translation>
+    </message>
+    <message>
+        <source>%1, sinking piece</source>
+        <translation>%1, pieza hundible</translation>
+    </message>
+    <message>
+        <source>%1, floating piece</source>
+        <translation>%1, pieza flotante</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translation>; </translation>
+    </message>
+    <message>
+        <source>%1: no such spool, %2 wanted. Not cut: %3.</source>
+        <translation>%1: no hay tal bobina, hacen falta %2. Sin cortar: %3.</translation>
+    </message>
+    <message>
+        <source>%1: %2 short. Not cut: %3.</source>
+        <translation>%1: faltan %2. Sin cortar: %3.</translation>
+    </message>
+    <message>
+        <source>%1: enough in all, but no spool is long enough. Not cut: %2.</source>
+        <translation>%1: en total alcanza, pero ninguna bobina es bastante larga. Sin cortar: %2.</translation>
+    </message>
+    <message>
+        <source>far too light: were these grams?</source>
+        <translation>demasiado ligero: ¿eran gramos?</translation>
+    </message>
+    <message>
+        <source>far too heavy: were these grains?</source>
+        <translation>demasiado pesado: ¿eran grains?</translation>
+    </message>
+    <message>
+        <source>%1 light, %2</source>
+        <translation>le faltan %1, %2</translation>
+    </message>
+    <message>
+        <source>%1 heavy, %2</source>
+        <translation>le sobran %1, %2</translation>
+    </message>
+    <message>
+        <source>as it should be, within %1</source>
+        <translation>como debe ser, con margen de %1</translation>
+    </message>
+    <message>
+        <source>%1 lb</source>
+        <translation>%1 lb</translation>
+    </message>
+    <message>
+        <source>%1–%2 lb</source>
+        <translation>%1–%2 lb</translation>
+    </message>
+    <message>
+        <source>Weakest: the knot at the fly, about %1</source>
+        <translation>Lo más débil: el nudo de la mosca, unas %1</translation>
+    </message>
+    <message>
+        <source>Weakest: the knot from %1 to %2, about %3</source>
+        <translation>Lo más débil: el nudo de %1 a %2, unas %3</translation>
+    </message>
+    <message>
+        <source>line %1: %2</source>
+        <translation>línea %1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>CardWords</name>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+</context>
+<context>
+    <name>ChoiceWords</name>
+    <message>
+        <source>%1–%2 %3</source>
+        <comment>from, to, unit</comment>
+        <translation>%1–%2 %3</translation>
+    </message>
+    <message>
+        <source>%1 (%2 %3)</source>
+        <comment>what a joint does, its figures, unit</comment>
+        <translation>%1 (%2 %3)</translation>
+    </message>
+    <message>
+        <source>rather shallow: %1</source>
+        <translation>algo somero: %1</translation>
+    </message>
+    <message>
+        <source>too shallow: %1</source>
+        <translation>demasiado somero: %1</translation>
+    </message>
+    <message>
+        <source>rather deep: %1</source>
+        <translation>algo hondo: %1</translation>
+    </message>
+    <message>
+        <source>too deep: %1</source>
+        <translation>demasiado hondo: %1</translation>
+    </message>
+    <message>
+        <source>lies on the bottom</source>
+        <translation>queda en el fondo</translation>
+    </message>
+    <message>
+        <source>stays on top</source>
+        <translation>se queda arriba</translation>
+    </message>
+    <message>
+        <source>same stroke</source>
+        <translation>mismo gesto</translation>
+    </message>
+    <message>
+        <source>longer sweep</source>
+        <translation>barrido más largo</translation>
+    </message>
+    <message>
+        <source>shorter sweep</source>
+        <translation>barrido más corto</translation>
+    </message>
+    <message>
+        <source>a different cast</source>
+        <translation>otro lance</translation>
+    </message>
+    <message>
+        <source>%1, slower lift</source>
+        <translation>%1, levantada más lenta</translation>
+    </message>
+    <message>
+        <source>%1, quicker lift</source>
+        <translation>%1, levantada más rápida</translation>
+    </message>
+    <message>
+        <source>carries the fly</source>
+        <translation>lleva la mosca</translation>
+    </message>
+    <message>
+        <source>only just carries the fly</source>
+        <translation>lleva la mosca por poco</translation>
+    </message>
+    <message>
+        <source>does not carry the fly</source>
+        <translation>no lleva la mosca</translation>
+    </message>
+    <message>
+        <source>will land in a heap</source>
+        <translation>caerá amontonada</translation>
+    </message>
+    <message>
+        <source>probably will not turn over</source>
+        <translation>probablemente no se despliegue</translation>
+    </message>
+    <message>
+        <source>turns over with little speed to spare</source>
+        <translation>se despliega con poca reserva</translation>
+    </message>
+    <message>
+        <source>turns over with speed to spare</source>
+        <translation>se despliega con reserva</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a figure: what it means</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 of the head</source>
+        <translation>%1 de la cabeza</translation>
+    </message>
+    <message>
+        <source>tip %1 × fly</source>
+        <translation>punta %1 × mosca</translation>
+    </message>
+    <message>
+        <source>hinges or collapses at the joint</source>
+        <translation>hace bisagra o se desploma en la unión</translation>
+    </message>
+    <message>
+        <source>wrong share of the head</source>
+        <translation>proporción equivocada de la cabeza</translation>
+    </message>
+    <message>
+        <source>too little in the water</source>
+        <translation>demasiado poco en el agua</translation>
+    </message>
+    <message>
+        <source>wrong length on this rod</source>
+        <translation>longitud equivocada para esta caña</translation>
+    </message>
+    <message>
+        <source>the fly is too heavy for it</source>
+        <translation>la mosca le pesa demasiado</translation>
+    </message>
+    <message>
+        <source>will not turn over</source>
+        <translation>no se desplegará</translation>
+    </message>
+    <message>
+        <source>another stroke</source>
+        <translation>otro gesto</translation>
+    </message>
+    <message>
+        <source>too shallow</source>
+        <translation>demasiado somero</translation>
+    </message>
+    <message>
+        <source>too deep</source>
+        <translation>demasiado hondo</translation>
+    </message>
+    <message>
+        <source>not in the wanted water</source>
+        <translation>fuera del agua deseada</translation>
+    </message>
+    <message>
+        <source>no tip</source>
+        <translation>sin punta</translation>
+    </message>
+    <message>
+        <source>on the bottom</source>
+        <translation>en el fondo</translation>
+    </message>
+    <message>
+        <source>%1 down</source>
+        <translation>a %1 de hondo</translation>
+    </message>
+    <message>
+        <source>on top</source>
+        <translation>en la superficie</translation>
+    </message>
+    <message>
+        <source>No head to put a tip on: start from a rod, or drop a head on the line.</source>
+        <translation>No hay cabeza para una punta: empiece desde una caña o suelte una cabeza en la línea.</translation>
+    </message>
+    <message>
+        <source>No fly, and everything behind it is there to carry it: drop a fly on the line first.</source>
+        <translation>No hay mosca, y todo lo que va detrás está para llevarla: suelte primero una mosca en la línea.</translation>
+    </message>
+    <message>
+        <source>The fly has no mass yet: weigh it, or build it from hook, eyes and wire.</source>
+        <translation>La mosca aún no tiene masa: pésela, o constrúyala con anzuelo, ojos e hilo de lastre.</translation>
+    </message>
+    <message>
+        <source>The shelf has no tip and no coated leader: add some to it.</source>
+        <translation>En el estante no hay puntas ni bajos recubiertos: añada algunos.</translation>
+    </message>
+    <message>
+        <source>No pool yet, so depth is not judged: choose the pool to be fished.</source>
+        <translation>Aún no hay pozo, así que no se juzga la profundidad: elija el pozo que se va a pescar.</translation>
+    </message>
+    <message>
+        <source>This pool does not say where the fly is wanted, so depth is not judged: say so under Pools.</source>
+        <translation>Este pozo no dice dónde se quiere la mosca, así que no se juzga la profundidad: indíquelo en Pozos.</translation>
+    </message>
+    <message>
+        <source>Nothing on the shelf will do; what comes nearest stands first. Look under Fixes, or try another fly or head.</source>
+        <translation>Nada del estante sirve; lo más cercano va primero. Mire en Arreglos, o pruebe otra mosca u otra cabeza.</translation>
+    </message>
+    <message>
+        <source>about %1 down, where it is wanted</source>
+        <translation>unos %1 de hondo, donde se quiere</translation>
+    </message>
+    <message>
+        <source>about %1 down, nearer to it</source>
+        <translation>unos %1 de hondo, más cerca</translation>
+    </message>
+    <message>
+        <source>cast at %1°</source>
+        <translation>lance a %1°</translation>
+    </message>
+    <message>
+        <source>%1 s of slack</source>
+        <translation>%1 s de línea floja</translation>
+    </message>
+    <message>
+        <source>%1 of line out</source>
+        <translation>%1 de línea fuera</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a change on the water: what it does</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>nothing was tried</source>
+        <translation>no se probó nada</translation>
+    </message>
+    <message>
+        <source>%1 would do, but for the limits set</source>
+        <translation>%1 serviría, si no fuera por los límites puestos</translation>
+    </message>
+    <message>
+        <source>nearest is %1: %2</source>
+        <translation>lo más cercano es %1: %2</translation>
+    </message>
+    <message>
+        <source>the joint</source>
+        <translation>la unión</translation>
+    </message>
+    <message>
+        <source>the head on this rod</source>
+        <translation>la cabeza en esta caña</translation>
+    </message>
+    <message>
+        <source>the length on this rod</source>
+        <translation>la longitud en esta caña</translation>
+    </message>
+    <message>
+        <source>the tip&apos;s share of the head</source>
+        <translation>la parte de la punta en la cabeza</translation>
+    </message>
+    <message>
+        <source>the line in the water</source>
+        <translation>la línea en el agua</translation>
+    </message>
+    <message>
+        <source>the fly against the tip</source>
+        <translation>la mosca frente a la punta</translation>
+    </message>
+    <message>
+        <source>the fly against the leader</source>
+        <translation>la mosca frente al bajo</translation>
+    </message>
+    <message>
+        <source>how the line carries the fly</source>
+        <translation>cómo lleva la línea la mosca</translation>
+    </message>
+    <message>
+        <source>the turnover</source>
+        <translation>el despliegue</translation>
+    </message>
+    <message>
+        <source>the depth</source>
+        <translation>la profundidad</translation>
+    </message>
+    <message>
+        <source>trim %1 off the front of %2</source>
+        <translation>recortar %1 por delante de %2</translation>
+    </message>
+    <message>
+        <source>trim %1 off the rear of %2</source>
+        <translation>recortar %1 por detrás de %2</translation>
+    </message>
+    <message>
+        <source>cut %1 off the fly end of %2</source>
+        <translation>cortar %1 del extremo de mosca de %2</translation>
+    </message>
+    <message>
+        <source>cut %1 off the rod end of %2</source>
+        <translation>cortar %1 del extremo de caña de %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>what is changed: for which part</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>put on a tip: %1</source>
+        <translation>poner una punta: %1</translation>
+    </message>
+    <message>
+        <source>take off %1</source>
+        <translation>quitar %1</translation>
+    </message>
+    <message>
+        <source>cast at %1° instead of %2°</source>
+        <translation>lanzar a %1° en vez de %2°</translation>
+    </message>
+    <message>
+        <source>%1 s of slack instead of %2</source>
+        <translation>%1 s de línea floja en vez de %2</translation>
+    </message>
+    <message>
+        <source>%1 of line out instead of %2</source>
+        <translation>%1 de línea fuera en vez de %2</translation>
+    </message>
+    <message>
+        <source>tie %1 shorter by %2</source>
+        <translation>anudar %1 más corto en %2</translation>
+    </message>
+    <message>
+        <source>tie %1 longer by %2</source>
+        <translation>anudar %1 más largo en %2</translation>
+    </message>
+    <message>
+        <source>put %1 behind the head</source>
+        <translation>poner %1 detrás de la cabeza</translation>
+    </message>
+    <message>
+        <source>change the tip</source>
+        <translation>cambiar la punta</translation>
+    </message>
+    <message>
+        <source>take the tip off</source>
+        <translation>quitar la punta</translation>
+    </message>
+    <message>
+        <source>change the leader</source>
+        <translation>cambiar el bajo</translation>
+    </message>
+    <message>
+        <source>change the tippet</source>
+        <translation>cambiar el terminal</translation>
+    </message>
+    <message>
+        <source>change the fly</source>
+        <translation>cambiar la mosca</translation>
+    </message>
+    <message>
+        <source>change the head</source>
+        <translation>cambiar la cabeza</translation>
+    </message>
+    <message>
+        <source>change the swing</source>
+        <translation>cambiar el swing</translation>
+    </message>
+    <message>
+        <source>cut the tip</source>
+        <translation>cortar la punta</translation>
+    </message>
+    <message>
+        <source>tie the leader anew</source>
+        <translation>anudar de nuevo el bajo</translation>
+    </message>
+    <message>
+        <source>change the extension</source>
+        <translation>cambiar la extensión</translation>
+    </message>
+    <message>
+        <source>trim the head</source>
+        <translation>recortar la cabeza</translation>
+    </message>
+    <message>
+        <source>eases %1</source>
+        <translation>alivia %1</translation>
+    </message>
+    <message>
+        <source>repairs %1</source>
+        <translation>arregla %1</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <comment>what a change repairs; what it does to the stroke</comment>
+        <translation>%1; %2</translation>
+    </message>
+</context>
+<context>
+    <name>CompareWords</name>
+    <message>
+        <source>%1 longer</source>
+        <translation>%1 más largo</translation>
+    </message>
+    <message>
+        <source>%1 shorter</source>
+        <translation>%1 más corto</translation>
+    </message>
+    <message>
+        <source>%1 heavier</source>
+        <translation>%1 más pesado</translation>
+    </message>
+    <message>
+        <source>%1 lighter</source>
+        <translation>%1 más ligero</translation>
+    </message>
+    <message>
+        <source>%1 of it sink instead of %2</source>
+        <translation>se hunden %1 en vez de %2</translation>
+    </message>
+    <message>
+        <source>sinks at %1 instead of %2</source>
+        <translation>se hunde a %1 en vez de %2</translation>
+    </message>
+    <message>
+        <source>%1 at the rod end instead of %2</source>
+        <translation>%1 en el extremo de caña en vez de %2</translation>
+    </message>
+    <message>
+        <source>%1 at the fly end instead of %2</source>
+        <translation>%1 en el extremo de mosca en vez de %2</translation>
+    </message>
+    <message>
+        <source>%1 at the butt instead of %2</source>
+        <translation>%1 en el extremo grueso en vez de %2</translation>
+    </message>
+    <message>
+        <source>%1 at the front instead of %2</source>
+        <translation>%1 delante en vez de %2</translation>
+    </message>
+    <message>
+        <source>another taper</source>
+        <translation>otro perfil</translation>
+    </message>
+    <message>
+        <source>bulkier</source>
+        <translation>más voluminoso</translation>
+    </message>
+    <message>
+        <source>sparser</source>
+        <translation>más ralo</translation>
+    </message>
+    <message>
+        <source>more compact</source>
+        <translation>más compacto</translation>
+    </message>
+    <message>
+        <source>less compact</source>
+        <translation>menos compacto</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>nada</translation>
+    </message>
+    <message>
+        <source>length %1, now %2</source>
+        <translation>longitud %1, ahora %2</translation>
+    </message>
+    <message>
+        <source>line number %1, now %2</source>
+        <translation>número de línea %1, ahora %2</translation>
+    </message>
+    <message>
+        <source>head from %1, now %2</source>
+        <translation>cabeza desde %1, ahora %2</translation>
+    </message>
+    <message>
+        <source>head up to %1, now %2</source>
+        <translation>cabeza hasta %1, ahora %2</translation>
+    </message>
+    <message>
+        <source>surface %1, now %2</source>
+        <translation>superficie %1, ahora %2</translation>
+    </message>
+    <message>
+        <source>%1 deep, now %2</source>
+        <translation>%1 de hondo, ahora %2</translation>
+    </message>
+    <message>
+        <source>%1, now %2</source>
+        <translation>%1, ahora %2</translation>
+    </message>
+    <message>
+        <source>salt %1 g/kg, now %2</source>
+        <translation>sal %1 g/kg, ahora %2</translation>
+    </message>
+    <message>
+        <source>line speed %1, now %2</source>
+        <translation>velocidad de línea %1, ahora %2</translation>
+    </message>
+    <message>
+        <source>loop %1, now %2</source>
+        <translation>bucle %1, ahora %2</translation>
+    </message>
+    <message>
+        <source>launched at %1°, now %2°</source>
+        <translation>salida a %1°, ahora %2°</translation>
+    </message>
+    <message>
+        <source>rod tip at %1, now %2</source>
+        <translation>puntera a %1, ahora %2</translation>
+    </message>
+    <message>
+        <source>overhang %1, now %2</source>
+        <translation>vuelo %1, ahora %2</translation>
+    </message>
+    <message>
+        <source>line out %1, now %2</source>
+        <translation>línea fuera %1, ahora %2</translation>
+    </message>
+    <message>
+        <source>angle %1°, now %2°</source>
+        <translation>ángulo %1°, ahora %2°</translation>
+    </message>
+    <message>
+        <source>slack %1 s, now %2 s</source>
+        <translation>línea floja %1 s, ahora %2 s</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>no joint</source>
+        <translation>sin unión</translation>
+    </message>
+    <message>
+        <source>Joint </source>
+        <translation>Unión </translation>
+    </message>
+    <message>
+        <source>Now lands in a heap: more line speed, a shorter leader or a smaller fly</source>
+        <translation>Ahora cae amontonada: más velocidad de línea, un bajo más corto o una mosca menor</translation>
+    </message>
+    <message>
+        <source>Now probably does not turn over: more line speed or a smaller fly</source>
+        <translation>Ahora probablemente no se despliegue: más velocidad de línea o una mosca menor</translation>
+    </message>
+    <message>
+        <source>Now turns over with little speed to spare: a clean stroke</source>
+        <translation>Ahora se despliega con poca reserva: un gesto limpio</translation>
+    </message>
+    <message>
+        <source>Now turns over with speed to spare</source>
+        <translation>Ahora se despliega con reserva</translation>
+    </message>
+    <message>
+        <source>Nothing to turn over</source>
+        <translation>Nada que desplegar</translation>
+    </message>
+    <message>
+        <source>Now there is a line to turn over</source>
+        <translation>Ahora hay línea que desplegar</translation>
+    </message>
+    <message>
+        <source>Turns over more easily</source>
+        <translation>Se despliega con más facilidad</translation>
+    </message>
+    <message>
+        <source>Turns over less easily</source>
+        <translation>Se despliega con menos facilidad</translation>
+    </message>
+    <message>
+        <source>The line now does not carry the fly</source>
+        <translation>La línea ahora no lleva la mosca</translation>
+    </message>
+    <message>
+        <source>The line now only just carries the fly</source>
+        <translation>La línea ahora lleva la mosca por poco</translation>
+    </message>
+    <message>
+        <source>The line now carries the fly</source>
+        <translation>La línea ahora lleva la mosca</translation>
+    </message>
+    <message>
+        <source>Carries the fly better</source>
+        <translation>Lleva mejor la mosca</translation>
+    </message>
+    <message>
+        <source>Carries the fly less well</source>
+        <translation>Lleva peor la mosca</translation>
+    </message>
+    <message>
+        <source>Now kicks: a heavier fly, a longer leader or a lighter tip</source>
+        <translation>Ahora da latigazo: una mosca más pesada, un bajo más largo o una punta más ligera</translation>
+    </message>
+    <message>
+        <source>Now dies before the fly is round</source>
+        <translation>Ahora muere antes de que llegue la mosca</translation>
+    </message>
+    <message>
+        <source>The fly comes round faster</source>
+        <translation>La mosca llega más rápida</translation>
+    </message>
+    <message>
+        <source>The fly comes round softer</source>
+        <translation>La mosca llega más suave</translation>
+    </message>
+    <message>
+        <source>the joints</source>
+        <translation>las uniones</translation>
+    </message>
+    <message>
+        <source>the head on the rod</source>
+        <translation>la cabeza en la caña</translation>
+    </message>
+    <message>
+        <source>the length of the line</source>
+        <translation>la longitud de la línea</translation>
+    </message>
+    <message>
+        <source>the share of the tip</source>
+        <translation>la parte de la punta</translation>
+    </message>
+    <message>
+        <source>the anchor</source>
+        <translation>el anclaje</translation>
+    </message>
+    <message>
+        <source>what the fly asks of the line</source>
+        <translation>lo que la mosca pide a la línea</translation>
+    </message>
+    <message>
+        <source>how the line carries the fly</source>
+        <translation>cómo lleva la línea la mosca</translation>
+    </message>
+    <message>
+        <source>turnover</source>
+        <translation>despliegue</translation>
+    </message>
+    <message>
+        <source>how fast the fly comes round</source>
+        <translation>cómo de rápida llega la mosca</translation>
+    </message>
+    <message>
+        <source>depth</source>
+        <translation>profundidad</translation>
+    </message>
+    <message>
+        <source>the time of the swing</source>
+        <translation>el tiempo del swing</translation>
+    </message>
+    <message>
+        <source>the stroke</source>
+        <translation>el gesto</translation>
+    </message>
+    <message>
+        <source>%1, another</source>
+        <translation>%1, otro</translation>
+    </message>
+    <message>
+        <source>%1 → %2</source>
+        <translation>%1 → %2</translation>
+    </message>
+    <message>
+        <source>Only A has %1</source>
+        <translation>Solo A tiene %1</translation>
+    </message>
+    <message>
+        <source>Only B has %1</source>
+        <translation>Solo B tiene %1</translation>
+    </message>
+    <message>
+        <source>Another rod</source>
+        <translation>Otra caña</translation>
+    </message>
+    <message>
+        <source>Another water</source>
+        <translation>Otra agua</translation>
+    </message>
+    <message>
+        <source>Another cast</source>
+        <translation>Otro lance</translation>
+    </message>
+    <message>
+        <source>Another swing</source>
+        <translation>Otro swing</translation>
+    </message>
+    <message>
+        <source>%1 to %2 %3</source>
+        <translation>de %1 a %2 %3</translation>
+    </message>
+    <message>
+        <source>both on the bottom</source>
+        <translation>ambos en el fondo</translation>
+    </message>
+    <message>
+        <source>B lies on the bottom</source>
+        <translation>B queda en el fondo</translation>
+    </message>
+    <message>
+        <source>A lies on the bottom</source>
+        <translation>A queda en el fondo</translation>
+    </message>
+    <message>
+        <source>no difference for certain</source>
+        <translation>sin diferencia segura</translation>
+    </message>
+    <message>
+        <source>B %1 deeper (%2)</source>
+        <translation>B %1 más hondo (%2)</translation>
+    </message>
+    <message>
+        <source>B %1 shallower (%2)</source>
+        <translation>B %1 más somero (%2)</translation>
+    </message>
+    <message>
+        <source>same stroke</source>
+        <translation>mismo gesto</translation>
+    </message>
+    <message>
+        <source>a longer sweep</source>
+        <translation>un barrido más largo</translation>
+    </message>
+    <message>
+        <source>a shorter sweep</source>
+        <translation>un barrido más corto</translation>
+    </message>
+    <message>
+        <source>a different cast</source>
+        <translation>otro lance</translation>
+    </message>
+    <message>
+        <source>%1, slower lift</source>
+        <translation>%1, levantada más lenta</translation>
+    </message>
+    <message>
+        <source>%1, quicker lift</source>
+        <translation>%1, levantada más rápida</translation>
+    </message>
+    <message>
+        <source>Lies on the bottom as before</source>
+        <translation>Queda en el fondo como antes</translation>
+    </message>
+    <message>
+        <source>Now lies on the bottom</source>
+        <translation>Ahora queda en el fondo</translation>
+    </message>
+    <message>
+        <source>Now swims clear of the bottom</source>
+        <translation>Ahora nada libre del fondo</translation>
+    </message>
+    <message>
+        <source>Swims %1 deeper (%2)</source>
+        <translation>Nada %1 más hondo (%2)</translation>
+    </message>
+    <message>
+        <source>Swims %1 shallower (%2)</source>
+        <translation>Nada %1 más somero (%2)</translation>
+    </message>
+    <message>
+        <source>wrong head for this rod</source>
+        <translation>cabeza equivocada para esta caña</translation>
+    </message>
+    <message>
+        <source>fits the rod</source>
+        <translation>va bien con la caña</translation>
+    </message>
+    <message>
+        <source>a touch light</source>
+        <translation>algo ligera</translation>
+    </message>
+    <message>
+        <source>a touch heavy</source>
+        <translation>algo pesada</translation>
+    </message>
+    <message>
+        <source>Head </source>
+        <translation>Cabeza </translation>
+    </message>
+    <message>
+        <source>Line of %1 rods</source>
+        <translation>Línea de %1 cañas</translation>
+    </message>
+    <message>
+        <source>Tip %1 of the head</source>
+        <translation>Punta %1 de la cabeza</translation>
+    </message>
+    <message>
+        <source>Anchor of %1 rods</source>
+        <translation>Anclaje de %1 cañas</translation>
+    </message>
+    <message>
+        <source>Tip %1 × the fly</source>
+        <translation>Punta %1 × la mosca</translation>
+    </message>
+    <message>
+        <source>Leader %1 × the fly</source>
+        <translation>Bajo %1 × la mosca</translation>
+    </message>
+    <message>
+        <source>Now it has a depth</source>
+        <translation>Ahora tiene una profundidad</translation>
+    </message>
+    <message>
+        <source>Now it has no depth</source>
+        <translation>Ahora no tiene profundidad</translation>
+    </message>
+    <message>
+        <source>Takes %1 s longer to come round</source>
+        <translation>Tarda %1 s más en cruzar</translation>
+    </message>
+    <message>
+        <source>Comes round %1 s sooner</source>
+        <translation>Cruza %1 s antes</translation>
+    </message>
+    <message>
+        <source>Now it comes round</source>
+        <translation>Ahora llega a cruzar</translation>
+    </message>
+    <message>
+        <source>Now it never comes round</source>
+        <translation>Ahora nunca llega a cruzar</translation>
+    </message>
+    <message>
+        <source>No more than is known: %1</source>
+        <translation>No más de lo que se sabe: %1</translation>
+    </message>
+    <message>
+        <source>Choose it on the lines</source>
+        <translation>Señalarlo en las líneas</translation>
+    </message>
+    <message>
+        <source>no cast to show</source>
+        <translation>no hay lance que mostrar</translation>
+    </message>
+    <message>
+        <source>the fly is round after %1 s</source>
+        <translation>la mosca llega a los %1 s</translation>
+    </message>
+    <message>
+        <source>does not turn over</source>
+        <translation>no se despliega</translation>
+    </message>
+    <message>
+        <source>no swing to show</source>
+        <translation>no hay swing que mostrar</translation>
+    </message>
+    <message>
+        <source>straight below after %1 s</source>
+        <translation>recta aguas abajo a los %1 s</translation>
+    </message>
+    <message>
+        <source>never comes straight below</source>
+        <translation>nunca llega recta aguas abajo</translation>
+    </message>
+    <message>
+        <source>A is better here</source>
+        <translation>A es mejor aquí</translation>
+    </message>
+    <message>
+        <source>B is better here</source>
+        <translation>B es mejor aquí</translation>
+    </message>
+    <message>
+        <source>no difference</source>
+        <translation>sin diferencia</translation>
+    </message>
+    <message>
+        <source>no more than is known</source>
+        <translation>no más de lo que se sabe</translation>
+    </message>
+    <message>
+        <source>both fit</source>
+        <translation>ambos van bien</translation>
+    </message>
+    <message>
+        <source>no better in either</source>
+        <translation>ninguno es mejor</translation>
+    </message>
+    <message>
+        <source>on the bottom</source>
+        <translation>en el fondo</translation>
+    </message>
+</context>
+<context>
+    <name>Paper</name>
+    <message>
+        <source>Cut sheet: %1</source>
+        <translation>Hoja de corte: %1</translation>
+    </message>
+    <message>
+        <source>%1. Marks run from one end of each spool; each spool to its own scale.</source>
+        <translation>%1. Las marcas cuentan desde un extremo de cada bobina; cada bobina a su propia escala.</translation>
+    </message>
+    <message>
+        <source>Blades cut and heat burns: cut away from yourself, weld with the window open, wear glasses when you test a knot or loop.</source>
+        <translation>Las hojas cortan y el calor quema: corte hacia fuera, suelde con la ventana abierta, póngase gafas al probar un nudo o un lazo.</translation>
+    </message>
+    <message>
+        <source>Labels. Rings on the tip: a long one counts 5 grains a foot, a short one 1; behind the gap, quarters that sink.</source>
+        <translation>Etiquetas. Anillos en la punta: uno largo cuenta 5 grains por pie, uno corto 1; tras el hueco, los cuartos que se hunden.</translation>
+    </message>
+</context>
+<context>
+    <name>PaperWords</name>
+    <message>
+        <source>card %1: %2</source>
+        <translation>ficha %1: %2</translation>
+    </message>
+    <message>
+        <source>This deck has no cards yet.</source>
+        <translation>Esta serie aún no tiene fichas.</translation>
+    </message>
+    <message>
+        <source>page %1 of %2</source>
+        <translation>página %1 de %2</translation>
+    </message>
+    <message>
+        <source>Depths are estimates and no guide to wading.</source>
+        <translation>Las profundidades son estimaciones y no sirven de guía para vadear.</translation>
+    </message>
+    <message>
+        <source>%1, card %2 of %3</source>
+        <translation>%1, ficha %2 de %3</translation>
+    </message>
+    <message>
+        <source>Answer</source>
+        <translation>Respuesta</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notas</translation>
+    </message>
+    <message>
+        <source>no fly yet</source>
+        <translation>aún sin mosca</translation>
+    </message>
+    <message>
+        <source>bottom</source>
+        <translation>fondo</translation>
+    </message>
+    <message>
+        <source>no swing</source>
+        <translation>sin swing</translation>
+    </message>
+    <message>
+        <source>on top</source>
+        <translation>en la superficie</translation>
+    </message>
+    <message>
+        <source>%1–%2</source>
+        <translation>%1–%2</translation>
+    </message>
+    <message>
+        <source>Head on rod</source>
+        <translation>Cabeza en caña</translation>
+    </message>
+    <message>
+        <source>%1 in %2–%3</source>
+        <translation>%1 en %2–%3</translation>
+    </message>
+    <message>
+        <source>Working length</source>
+        <translation>Longitud de trabajo</translation>
+    </message>
+    <message>
+        <source>%1 rods</source>
+        <translation>%1 cañas</translation>
+    </message>
+    <message>
+        <source>Tip share</source>
+        <translation>Parte de punta</translation>
+    </message>
+    <message>
+        <source>%1: %2 of %3</source>
+        <translation>%1: %2 de %3</translation>
+    </message>
+    <message>
+        <source>no rule for this style of head</source>
+        <translation>sin regla para este estilo de cabeza</translation>
+    </message>
+    <message>
+        <source>In the water</source>
+        <translation>En el agua</translation>
+    </message>
+    <message>
+        <source>Fly against tip</source>
+        <translation>Mosca frente a punta</translation>
+    </message>
+    <message>
+        <source>%1 ×: %2 on %3</source>
+        <translation>%1 ×: %2 sobre %3</translation>
+    </message>
+    <message>
+        <source>Fly against leader</source>
+        <translation>Mosca frente a bajo</translation>
+    </message>
+    <message>
+        <source>%1 ×</source>
+        <translation>%1 ×</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>Rig</source>
+        <translation>Montaje</translation>
+    </message>
+    <message>
+        <source>What each foot weighs: %1, over %2 from the back of the head</source>
+        <translation>Lo que pesa cada pie: %1, en %2 desde la parte trasera de la cabeza</translation>
+    </message>
+    <message>
+        <source>metres</source>
+        <translation>metros</translation>
+    </message>
+    <message>
+        <source>feet</source>
+        <translation>pies</translation>
+    </message>
+    <message>
+        <source>What it says</source>
+        <translation>Lo que dice</translation>
+    </message>
+    <message>
+        <source>Turnover</source>
+        <translation>Despliegue</translation>
+    </message>
+    <message>
+        <source>Circle: fits. Triangle: watch it. Square: wrong. Limits are common practice or ours.</source>
+        <translation>Círculo: va bien. Triángulo: atención. Cuadrado: mal. Los límites son práctica común o nuestros.</translation>
+    </message>
+    <message>
+        <source>How deep on the swing, %1, an estimate: four swings in five</source>
+        <translation>Qué hondo en el swing, %1, una estimación: cuatro swings de cada cinco</translation>
+    </message>
+    <message>
+        <source>State a pool&apos;s speed and depth to have its depths here.</source>
+        <translation>Indique la corriente y el fondo de un pozo para tener aquí sus profundidades.</translation>
+    </message>
+    <message>
+        <source>Pool</source>
+        <translation>Pozo</translation>
+    </message>
+    <message>
+        <source>Deep</source>
+        <translation>Hondo</translation>
+    </message>
+    <message>
+        <source>Slower water</source>
+        <translation>Agua más lenta</translation>
+    </message>
+    <message>
+        <source>As stated</source>
+        <translation>Como se indica</translation>
+    </message>
+    <message>
+        <source>Faster water</source>
+        <translation>Agua más rápida</translation>
+    </message>
+    <message>
+        <source>This water</source>
+        <translation>Esta agua</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Wallet: what I pack</source>
+        <translation>Cartera: lo que llevo</translation>
+    </message>
+    <message>
+        <source>Tip</source>
+        <translation>Punta</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Longitud</translation>
+    </message>
+    <message>
+        <source>Weight</source>
+        <translation>Peso</translation>
+    </message>
+    <message>
+        <source>For which pool</source>
+        <translation>Para qué pozo</translation>
+    </message>
+    <message>
+        <source>Packed</source>
+        <translation>Guardada</translation>
+    </message>
+    <message>
+        <source>Safety</source>
+        <translation>Seguridad</translation>
+    </message>
+    <message>
+        <source>estimate, side %1 of 2</source>
+        <translation>estimación, lado %1 de 2</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Fecha</translation>
+    </message>
+    <message>
+        <source>Teacher</source>
+        <translation>Profesor</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Try in this order</source>
+        <translation>Pruebe en este orden</translation>
+    </message>
+    <message>
+        <source>1. Angle and slack: cast squarer, mend a second longer. It costs nothing.</source>
+        <translation>1. Ángulo y línea floja: lance más de través, un mend un segundo más largo. No cuesta nada.</translation>
+    </message>
+    <message>
+        <source>2. The fly: the same weight on a slimmer fly sinks further, then a heavier one.</source>
+        <translation>2. La mosca: el mismo peso en una mosca más fina baja más; después, una más pesada.</translation>
+    </message>
+    <message>
+        <source>3. The tip: keep its length, let more or less of it sink; then its weight.</source>
+        <translation>3. La punta: conserve su longitud, deje que se hunda más o menos de ella; después, su peso.</translation>
+    </message>
+    <message>
+        <source>What I changed, and what happened</source>
+        <translation>Qué cambié y qué pasó</translation>
+    </message>
+    <message>
+        <source>%1: the name should end in .pdf, .png or .svg</source>
+        <translation>%1: el nombre debe acabar en .pdf, .png o .svg</translation>
+    </message>
+</context>
+<context>
+    <name>PictureWords</name>
+    <message>
+        <source>the rig %1</source>
+        <translation>el montaje %1</translation>
+    </message>
+    <message>
+        <source>a rig</source>
+        <translation>un montaje</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 ×</source>
+        <translation>%1 ×</translation>
+    </message>
+    <message>
+        <source>rods of line: %1</source>
+        <translation>cañas de línea: %1</translation>
+    </message>
+    <message>
+        <source>of the head: %1</source>
+        <translation>de la cabeza: %1</translation>
+    </message>
+    <message>
+        <source>in %1–%2: %3</source>
+        <translation>en %1–%2: %3</translation>
+    </message>
+    <message>
+        <source>the wet fly</source>
+        <translation>la mosca mojada</translation>
+    </message>
+    <message>
+        <source>bottom</source>
+        <translation>fondo</translation>
+    </message>
+    <message>
+        <source>it lies on the bed</source>
+        <translation>queda en el fondo</translation>
+    </message>
+    <message>
+        <source>on top</source>
+        <translation>en la superficie</translation>
+    </message>
+    <message>
+        <source>nothing pulls it under</source>
+        <translation>nada la lleva abajo</translation>
+    </message>
+    <message>
+        <source>%1–%2</source>
+        <translation>%1–%2</translation>
+    </message>
+    <message>
+        <source>of %1 down, an estimate</source>
+        <translation>de %1 de hondo, una estimación</translation>
+    </message>
+    <message>
+        <source>%1 on the way across; an estimate, of %2</source>
+        <translation>%1 mientras cruza; una estimación, de %2</translation>
+    </message>
+    <message>
+        <source>%1: the heaviest foot</source>
+        <translation>%1: el pie más pesado</translation>
+    </message>
+    <message>
+        <source>this card names no rig</source>
+        <translation>esta ficha no nombra ningún montaje</translation>
+    </message>
+    <message>
+        <source>Missing here:</source>
+        <translation>Falta aquí:</translation>
+    </message>
+    <message>
+        <source>%1 s</source>
+        <translation>%1 s</translation>
+    </message>
+    <message>
+        <source>lands</source>
+        <translation>cae</translation>
+    </message>
+    <message>
+        <source>There is no cast to show of this rig.</source>
+        <translation>No hay lance de este montaje que mostrar.</translation>
+    </message>
+    <message>
+        <source>No water stated: give its depth and speed.</source>
+        <translation>Sin agua indicada: dé su fondo y su corriente.</translation>
+    </message>
+    <message>
+        <source>No fly of known weight yet.</source>
+        <translation>Aún no hay mosca de peso conocido.</translation>
+    </message>
+    <message>
+        <source>Still water: there is no swing.</source>
+        <translation>Agua quieta: no hay swing.</translation>
+    </message>
+    <message>
+        <source>Everything floats: it fishes on top.</source>
+        <translation>Todo flota: pesca en la superficie.</translation>
+    </message>
+    <message>
+        <source>The fly floats: it fishes on top.</source>
+        <translation>La mosca flota: pesca en la superficie.</translation>
+    </message>
+    <message>
+        <source>%1–%2 %3</source>
+        <translation>%1–%2 %3</translation>
+    </message>
+    <message>
+        <source>No rig.</source>
+        <translation>Sin montaje.</translation>
+    </message>
+</context>
+<context>
+    <name>StripWords</name>
+    <message>
+        <source>The running line stands first, behind the head.</source>
+        <translation>La línea de disparo va primero, detrás de la cabeza.</translation>
+    </message>
+    <message>
+        <source>A head stands between the running line and the tip.</source>
+        <translation>Una cabeza va entre la línea de disparo y la punta.</translation>
+    </message>
+    <message>
+        <source>A tip stands between the head and the leader.</source>
+        <translation>Una punta va entre la cabeza y el bajo.</translation>
+    </message>
+    <message>
+        <source>A leader stands between the tip and the tippet.</source>
+        <translation>Un bajo va entre la punta y el terminal.</translation>
+    </message>
+    <message>
+        <source>A tippet stands between the leader and the fly.</source>
+        <translation>Un terminal va entre el bajo y la mosca.</translation>
+    </message>
+    <message>
+        <source>The fly stands at the end of the line.</source>
+        <translation>La mosca va al final de la línea.</translation>
+    </message>
+    <message>
+        <source>A line carries one fly: drop a new one on it to change it.</source>
+        <translation>Una línea lleva una mosca: suelte otra sobre ella para cambiarla.</translation>
+    </message>
+    <message>
+        <source>A line has one running line: drop a new one on it to change it.</source>
+        <translation>Una línea tiene una línea de disparo: suelte otra sobre ella para cambiarla.</translation>
+    </message>
+    <message>
+        <source>%1 parts are the most that a line can have: take one off first.</source>
+        <translation>Una línea no puede tener más de %1 partes: quite una primero.</translation>
+    </message>
+    <message>
+        <source>%1 head pieces are the most that a line can have: take one off first.</source>
+        <translation>Una línea no puede tener más de %1 piezas de cabeza: quite una primero.</translation>
+    </message>
+    <message>
+        <source>Add %1</source>
+        <translation>Añadir: %1</translation>
+    </message>
+    <message>
+        <source>Change to %1</source>
+        <translation>Cambiar a: %1</translation>
+    </message>
+    <message>
+        <source>Move %1</source>
+        <translation>Mover: %1</translation>
+    </message>
+</context>
+<context>
+    <name>WalletCard</name>
+    <message>
+        <source>Wallet: 1 tip</source>
+        <translation>Cartera: 1 punta</translation>
+    </message>
+    <message>
+        <source>Wallet: %1 tips</source>
+        <translation>Cartera: %1 puntas</translation>
+    </message>
+    <message>
+        <source>%1. Depths are estimates.</source>
+        <translation>%1. Las profundidades son estimaciones.</translation>
+    </message>
+    <message>
+        <source>%1   %2</source>
+        <comment>slot, tip</comment>
+        <translation>%1   %2</translation>
+    </message>
+    <message>
+        <source>%1   (and a spare)</source>
+        <comment>slot and tip</comment>
+        <translation>%1   (y una de repuesto)</translation>
+    </message>
+    <message>
+        <source>slot %1</source>
+        <translation>hueco %1</translation>
+    </message>
+    <message>
+        <source>no tip</source>
+        <translation>sin punta</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>fly: slot</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>fly and slot, depth</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 (watch)</source>
+        <translation>%1 (atención)</translation>
+    </message>
+    <message>
+        <source>Nothing serves</source>
+        <translation>Nada sirve</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <comment>pool, fly: why</comment>
+        <translation>%1, %2: %3</translation>
+    </message>
+    <message>
+        <source>Local rules on weighted lines and flies, lead, barbs and hooks decide, not this card. No guide to wading. Rods conduct: keep clear of power lines, and stop in lightning.</source>
+        <translation>Deciden las normas locales sobre líneas y moscas lastradas, plomo, arponcillos y anzuelos, no esta ficha. No es guía para vadear. Las cañas conducen: lejos de los tendidos eléctricos, y pare si hay tormenta.</translation>
+    </message>
+    <message>
+        <source>Wallet</source>
+        <translation>Cartera</translation>
+    </message>
+</context>
+<context>
+    <name>WholeFile</name>
+    <message>
+        <source>this is a folder or a device, no file</source>
+        <translation>esto es una carpeta o un dispositivo, no un archivo</translation>
+    </message>
+    <message>
+        <source>the disk took only %1 of %2 bytes</source>
+        <translation>el disco solo admitió %1 de %2 bytes</translation>
+    </message>
+</context>
+<context>
+    <name>Why</name>
+    <message>
+        <source>the drag along the line</source>
+        <translation>el arrastre de la línea</translation>
+    </message>
+    <message>
+        <source>the drag of the fly</source>
+        <translation>el arrastre de la mosca</translation>
+    </message>
+    <message>
+        <source>the line speed</source>
+        <translation>la velocidad de línea</translation>
+    </message>
+    <message>
+        <source>%1 (%2 to %3)</source>
+        <comment>a figure, from, to</comment>
+        <translation>%1 (%2 a %3)</translation>
+    </message>
+    <message>
+        <source>%1; the verdict hangs on %2</source>
+        <comment>figure with range, an input</comment>
+        <translation>%1; el veredicto depende de: %2</translation>
+    </message>
+    <message>
+        <source>Cast: %1 line speed%2, a loop of %3, %4° up, rod tip %5 above the water.</source>
+        <translation>Lance: velocidad de línea %1%2, un bucle de %3, %4° hacia arriba, puntera a %5 sobre el agua.</translation>
+    </message>
+    <message>
+        <source> (a learner&apos;s, 20 % less)</source>
+        <translation> (la de quien aprende, 20 % menos)</translation>
+    </message>
+    <message>
+        <source>Reserve %1: line speed against the least that turns over%2.</source>
+        <translation>Reserva %1: velocidad de línea frente a la mínima que despliega%2.</translation>
+    </message>
+    <message>
+        <source>, %1</source>
+        <translation>, %1</translation>
+    </message>
+    <message>
+        <source>Drive %1, least at %2 in %3.</source>
+        <translation>Impulso %1, mínimo en %2, en %3.</translation>
+    </message>
+    <message>
+        <source>The last %1 coast on the speed they have.</source>
+        <translation>Los últimos %1 siguen con la velocidad que traen.</translation>
+    </message>
+    <message>
+        <source>The fly stops on the way: no pace.</source>
+        <translation>La mosca se para por el camino: no hay ritmo.</translation>
+    </message>
+    <message>
+        <source>Pace %1: the fly arrives at %2 after %3 s, %4 above the water.</source>
+        <translation>Ritmo %1: la mosca llega a %2 a los %3 s, a %4 sobre el agua.</translation>
+    </message>
+    <message>
+        <source>The bare nylon keeps %1 of its speed%2.</source>
+        <translation>El nailon desnudo conserva %1 de su velocidad%2.</translation>
+    </message>
+    <message>
+        <source>: the fly is too bulky for this leader</source>
+        <translation>: la mosca es demasiado voluminosa para este bajo</translation>
+    </message>
+    <message>
+        <source>Pace: under %1 dies, to %2 soft, to %3 firm, to %4 lively, beyond kicks (after a step up of over %5 from %3 on).</source>
+        <translation>Ritmo: bajo %1 muere, hasta %2 suave, hasta %3 firme, hasta %4 vivo, más allá da latigazo (tras una subida de más de %5, desde %3).</translation>
+    </message>
+    <message>
+        <source>A loop rolls down the line. Each foot that passes through it pulls with half its mass per foot times the square of the speed at which the legs part.</source>
+        <translation>Un bucle rueda por la línea. Cada pie que pasa por él tira con la mitad de su masa por pie por el cuadrado de la velocidad con que se separan las ramas.</translation>
+    </message>
+    <message>
+        <source>Against that: the drag along the line still flying, the drag of the fly, and weight.</source>
+        <translation>En contra: el arrastre de la línea que aún vuela, el de la mosca y el peso.</translation>
+    </message>
+    <message>
+        <source>Drive = the least of pull / need over the front %1 of line that is not bare nylon.</source>
+        <translation>Impulso = el mínimo de tiro / necesidad en los %1 delanteros de línea que no son nailon desnudo.</translation>
+    </message>
+    <message>
+        <source>In brackets: drag along the line %1–%2, drag of the fly × or ÷ %3, line speed ± %4, each alone.</source>
+        <translation>Entre paréntesis: arrastre de la línea %1–%2, arrastre de la mosca × o ÷ %3, velocidad de línea ± %4, cada uno por separado.</translation>
+    </message>
+    <message>
+        <source>Reserve: under %1 lands in a heap, under %2 probably will not, under %3 marginal.</source>
+        <translation>Reserva: bajo %1 cae amontonada, bajo %2 probablemente no, bajo %3 justo.</translation>
+    </message>
+    <message>
+        <source>Drive: %1 and over carries, under %2 does not.</source>
+        <translation>Impulso: desde %1 la lleva, bajo %2 no.</translation>
+    </message>
+    <message>
+        <source>Wind, the stroke and the caster are left out. The limits are ours.</source>
+        <translation>Quedan fuera el viento, el gesto y el lanzador. Los límites son nuestros.</translation>
+    </message>
+    <message>
+        <source>Once it has swung round it hangs at %1: %2.</source>
+        <translation>Una vez cruzada queda colgada a %1: %2.</translation>
+    </message>
+    <message>
+        <source>Four swings out of five lie in the range; its middle is %1. From real runs.</source>
+        <translation>Cuatro swings de cada cinco caen en el margen; su centro es %1. De cálculos completos.</translation>
+    </message>
+    <message>
+        <source>Four swings out of five lie in the range; its middle is %1. A live estimate.</source>
+        <translation>Cuatro swings de cada cinco caen en el margen; su centro es %1. Una estimación al momento.</translation>
+    </message>
+    <message>
+        <source>The last %1 of line are under water.</source>
+        <translation>Los últimos %1 de línea están bajo el agua.</translation>
+    </message>
+    <message>
+        <source>The floating line ends %1 down.</source>
+        <translation>La línea flotante acaba a %1 de hondo.</translation>
+    </message>
+    <message>
+        <source>No floating line takes up the pull: the rod holds the line, and raising the tip raises the fly.</source>
+        <translation>Ninguna línea flotante recoge el tiro: la caña sostiene la línea, y levantar la puntera levanta la mosca.</translation>
+    </message>
+    <message>
+        <source>Every piece of line is pushed by the current at its depth and pulled down by its weight in water; the shape is where all of them balance.</source>
+        <translation>Cada trozo de línea es empujado por la corriente de su profundidad y bajado por su peso en el agua; la forma es aquella en que todo se equilibra.</translation>
+    </message>
+    <message>
+        <source>A tip hangs far shallower than its sink rate for a fixed time would have it: the water planes it up.</source>
+        <translation>Una punta cuelga mucho menos honda de lo que daría su velocidad de hundimiento en un tiempo fijo: el agua la planea hacia arriba.</translation>
+    </message>
+    <message>
+        <source>The range covers the current ± %1, sink rates ± %2, drag ± %3, the fly&apos;s drag × or ÷ %4, the mend ± %5 s and the angle ± %6°.</source>
+        <translation>El margen cubre la corriente ± %1, las velocidades de hundimiento ± %2, el arrastre ± %3, el de la mosca × o ÷ %4, el mend ± %5 s y el ángulo ± %6°.</translation>
+    </message>
+    <message>
+        <source>An even current and bed: seams, boulders and back eddies are left out.</source>
+        <translation>Corriente y lecho parejos: quedan fuera vetas, piedras y contracorrientes.</translation>
+    </message>
+    <message>
+        <source>No verdict: how deep is right is for the day and you. The estimates are ours.</source>
+        <translation>Sin veredicto: qué profundidad conviene lo deciden el día y usted. Las estimaciones son nuestras.</translation>
+    </message>
+    <message>
+        <source>The rule is common practice, no source; the limits are ours.</source>
+        <translation>La regla es práctica común, sin fuente; los límites son nuestros.</translation>
+    </message>
+    <message>
+        <source>%1–%2</source>
+        <comment>a range of grains, the second with unit</comment>
+        <translation>%1–%2</translation>
+    </message>
+    <message>
+        <source>Not yet: %1.</source>
+        <translation>Aún no: %1.</translation>
+    </message>
+    <message>
+        <source>%1, %2 into %3: %4. Ratio %5; right at the joint %6 to %7.</source>
+        <translation>%1, %2 en %3: %4. Razón %5; justo en la unión, %6 a %7.</translation>
+    </message>
+    <message>
+        <source>A small pulse sends back %1 of itself at the joint in the tile. A whole loop loses nothing by that: no verdict follows.</source>
+        <translation>Un pulso pequeño devuelve %1 de sí mismo en la unión del recuadro. Un bucle entero no pierde nada por eso: de ahí no sale veredicto.</translation>
+    </message>
+    <message>
+        <source>Ratio = mean weight per foot of the %1 on the fly&apos;s side / that of the %1 on the rod&apos;s side. Where the line is shorter, what there is; loops are not counted.</source>
+        <translation>Razón = peso medio por pie de los %1 del lado de la mosca / el de los %1 del lado de la caña. Donde la línea es más corta, lo que haya; los lazos no cuentan.</translation>
+    </message>
+    <message>
+        <source>A loop bends about five feet of line at once, so the last inch of a taper decides nothing.</source>
+        <translation>Un bucle dobla unos cinco pies de línea a la vez, así que la última pulgada de un perfil no decide nada.</translation>
+    </message>
+    <message>
+        <source>Over %1 it hinges. %2–%1: unless slow and open. %3–%2: steps up, has to be forced.</source>
+        <translation>Sobre %1 hace bisagra. %2–%1: salvo lento y abierto. %3–%2: sube, hay que forzarla.</translation>
+    </message>
+    <message>
+        <source>%1–%2 runs level. %3–%1 is a smooth drop. Under %3 the front collapses.</source>
+        <translation>%1–%2 sigue nivelada. %3–%1 es una caída suave. Bajo %3 se desploma la parte delantera.</translation>
+    </message>
+    <message>
+        <source>Into more than %1 of bare nylon: %2 and over is stout enough, under %3 will pile.</source>
+        <translation>A más de %1 de nailon desnudo: desde %2 es bastante robusto, bajo %3 se amontona.</translation>
+    </message>
+    <message>
+        <source>Tips and coated leaders, loops included: %1. Head: %2.</source>
+        <translation>Puntas y bajos recubiertos, lazos incluidos: %1. Cabeza: %2.</translation>
+    </message>
+    <message>
+        <source>Tip share: %1.</source>
+        <translation>Parte de punta: %1.</translation>
+    </message>
+    <message>
+        <source>Anchor, all that is between head and fly: %1 on a rod of %2, %3 rods.</source>
+        <translation>Anclaje, todo lo que hay entre cabeza y mosca: %1 con una caña de %2, %3 cañas.</translation>
+    </message>
+    <message>
+        <source>To lift: %1 of sinking line.</source>
+        <translation>Por levantar: %1 de línea hundible.</translation>
+    </message>
+    <message>
+        <source>To lift: nothing sinks.</source>
+        <translation>Por levantar: nada se hunde.</translation>
+    </message>
+    <message>
+        <source>The trade&apos;s table names a ten-foot tip of %1 for a short head of these grains (common practice, no source). It is this rule with cliffs: a teaching line, not the verdict.</source>
+        <translation>La tabla del oficio nombra una punta de diez pies de %1 para una cabeza corta de estos grains (práctica común, sin fuente). Es esta regla con escalones: una línea para enseñar, no el veredicto.</translation>
+    </message>
+    <message>
+        <source>Tip share = grains of tips and coated leaders / grains of the head.</source>
+        <translation>Parte de punta = grains de puntas y bajos recubiertos / grains de la cabeza.</translation>
+    </message>
+    <message>
+        <source>Anchor = everything between head and fly / length of the rod: what the water can hold.</source>
+        <translation>Anclaje = todo lo que hay entre cabeza y mosca / longitud de la caña: lo que el agua puede sujetar.</translation>
+    </message>
+    <message>
+        <source>Tip share, short heads: under %1 no grip, to %2 light, to %3 right, to %4 heavy, beyond too much tip.</source>
+        <translation>Parte de punta, cabezas cortas: bajo %1 sin agarre, hasta %2 ligera, hasta %3 bien, hasta %4 pesada, más allá demasiada punta.</translation>
+    </message>
+    <message>
+        <source>Fine tapers and long bellies: up to %1, no lower limit.</source>
+        <translation>Perfiles finos y vientres largos: hasta %1, sin límite inferior.</translation>
+    </message>
+    <message>
+        <source>Anchor: under %1 rods too little in the water, %2–%3 good.</source>
+        <translation>Anclaje: bajo %1 cañas, demasiado poco en el agua; %2–%3 bien.</translation>
+    </message>
+    <message>
+        <source>The last %1 of line weigh %2, the wet fly %3: %4 times the fly.</source>
+        <translation>Los últimos %1 de línea pesan %2, la mosca mojada %3: %4 veces la mosca.</translation>
+    </message>
+    <message>
+        <source>The fly is as heavy as %1 of that line.</source>
+        <translation>La mosca pesa tanto como %1 de esa línea.</translation>
+    </message>
+    <message>
+        <source>Bare nylon: %1, %2.</source>
+        <translation>Nailon desnudo: %1, %2.</translation>
+    </message>
+    <message>
+        <source>Bare nylon: %1, %2, %3 times the fly.</source>
+        <translation>Nailon desnudo: %1, %2, %3 veces la mosca.</translation>
+    </message>
+    <message>
+        <source>Fly = grains of the last %1 of line that is not bare nylon, loops not counted / grains of the wet fly.</source>
+        <translation>Mosca = grains de los últimos %1 de línea que no son nailon desnudo, sin contar lazos / grains de la mosca mojada.</translation>
+    </message>
+    <message>
+        <source>A big fly that is light is not heavy; how bulky it is does not count here.</source>
+        <translation>Una mosca grande y ligera no es pesada; su volumen no cuenta aquí.</translation>
+    </message>
+    <message>
+        <source>%1 and over: the tip carries it. %2–%1: heavy, slow and open stroke. Under %2: too heavy for this tip.</source>
+        <translation>Desde %1: la punta la lleva. %2–%1: pesada, gesto lento y abierto. Bajo %2: demasiado pesada para esta punta.</translation>
+    </message>
+    <message>
+        <source>With more than %1 of nylon, its grains against the fly too: %2 and over is fine, under %3 too heavy for this leader.</source>
+        <translation>Con más de %1 de nailon, también sus grains frente a la mosca: desde %2 va bien, bajo %3 demasiado pesada para este bajo.</translation>
+    </message>
+    <message>
+        <source>For reference, the trade association&apos;s table (AFFTA), one hand #%1: %2 over the first 30 ft, aim %3.</source>
+        <translation>Como referencia, la tabla de la asociación del sector (AFFTA), una mano #%1: %2 en los primeros 30 ft, objetivo %3.</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <comment>grains, at which length of line</comment>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>For reference, the trade association&apos;s table (AFFTA), two hands #%1: %2. No tolerance is published and no verdict follows.</source>
+        <translation>Como referencia, la tabla de la asociación del sector (AFFTA), dos manos #%1: %2. No se publica tolerancia y de ahí no sale veredicto.</translation>
+    </message>
+    <message>
+        <source>Window %1: ours, from the line number alone, since the rod states none.</source>
+        <translation>Ventana %1: nuestra, solo por el número de línea, pues la caña no indica ninguna.</translation>
+    </message>
+    <message>
+        <source>Window %1: the rod&apos;s own.</source>
+        <translation>Ventana %1: la de la propia caña.</translation>
+    </message>
+    <message>
+        <source>Head, all its pieces: %1. With the tip: %2, of which the window does not speak.</source>
+        <translation>Cabeza, todas sus piezas: %1. Con la punta: %2, de lo que la ventana no habla.</translation>
+    </message>
+    <message>
+        <source>Working length: %1, %2 rods.</source>
+        <translation>Longitud de trabajo: %1, %2 cañas.</translation>
+    </message>
+    <message>
+        <source>The 30 ft of head nearest the fly: %1.</source>
+        <translation>Los 30 ft de cabeza más cercanos a la mosca: %1.</translation>
+    </message>
+    <message>
+        <source>The grains on a rod are for the head alone, by the style of head.</source>
+        <translation>Los grains de una caña son solo para la cabeza, según su estilo.</translation>
+    </message>
+    <message>
+        <source>Working length = back of the head to the end of the tip, for a fine taper the head alone / length of the rod.</source>
+        <translation>Longitud de trabajo = de la parte trasera de la cabeza al final de la punta, en un perfil fino solo la cabeza / longitud de la caña.</translation>
+    </message>
+    <message>
+        <source>Within %1 of the window it fits; to %2 a touch light or heavy; beyond, the wrong head for this rod.</source>
+        <translation>A menos de %1 de la ventana va bien; hasta %2, algo ligera o pesada; más allá, cabeza equivocada para esta caña.</translation>
+    </message>
+    <message>
+        <source>Working length for this head: usual %1–%2 rods, limits %3–%4.</source>
+        <translation>Longitud de trabajo para esta cabeza: usual %1–%2 cañas, límites %3–%4.</translation>
+    </message>
+    <message>
+        <source>The rod maker&apos;s own figure comes first.</source>
+        <translation>La cifra del fabricante de la caña va por delante.</translation>
+    </message>
+</context>
+<context>
+    <name>Words</name>
+    <message>
+        <source>%1 to %2</source>
+        <comment>grains per foot at both ends of a tip, the second with unit</comment>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>floating</source>
+        <translation>flotante</translation>
+    </message>
+    <message>
+        <source>1/4 sinking</source>
+        <translation>1/4 hundible</translation>
+    </message>
+    <message>
+        <source>1/2 sinking</source>
+        <translation>1/2 hundible</translation>
+    </message>
+    <message>
+        <source>3/4 sinking</source>
+        <translation>3/4 hundible</translation>
+    </message>
+    <message>
+        <source>%1 sinking</source>
+        <comment>per cent of a tip</comment>
+        <translation>%1 hundible</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>style of a head, its grains: short head 525</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>mono %1</source>
+        <comment>a nylon running line, its diameter</comment>
+        <translation>mono %1</translation>
+    </message>
+    <message>
+        <source>running line %1</source>
+        <comment>its diameter</comment>
+        <translation>disparo %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a fly, its mass with unit</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>a fly, its grains: leech 33</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>kind of part, its length: leader 4 ft</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>short heads %1–%2</source>
+        <translation>cabezas cortas %1–%2</translation>
+    </message>
+    <message>
+        <source>fine tapers %1–%2</source>
+        <translation>perfiles finos %1–%2</translation>
+    </message>
+    <message>
+        <source>long bellies %1–%2</source>
+        <translation>vientres largos %1–%2</translation>
+    </message>
+    <message>
+        <source>lines %1–%2</source>
+        <translation>líneas %1–%2</translation>
+    </message>
+    <message>
+        <source>heads %1–%2</source>
+        <translation>cabezas %1–%2</translation>
+    </message>
+    <message>
+        <source>running line</source>
+        <translation>línea de disparo</translation>
+    </message>
+    <message>
+        <source>head</source>
+        <translation>cabeza</translation>
+    </message>
+    <message>
+        <source>tip</source>
+        <translation>punta</translation>
+    </message>
+    <message>
+        <source>leader</source>
+        <translation>bajo</translation>
+    </message>
+    <message>
+        <source>tippet</source>
+        <translation>terminal</translation>
+    </message>
+    <message>
+        <source>fly</source>
+        <translation>mosca</translation>
+    </message>
+    <message>
+        <source>short head</source>
+        <translation>cabeza corta</translation>
+    </message>
+    <message>
+        <source>fine-taper head</source>
+        <translation>cabeza de perfil fino</translation>
+    </message>
+    <message>
+        <source>long belly</source>
+        <translation>vientre largo</translation>
+    </message>
+    <message>
+        <source>one-hand line</source>
+        <translation>línea de una mano</translation>
+    </message>
+    <message>
+        <source>extension</source>
+        <translation>extensión</translation>
+    </message>
+    <message>
+        <source>level tip</source>
+        <translation>punta nivelada</translation>
+    </message>
+    <message>
+        <source>float/sink tip</source>
+        <translation>punta flotante/hundible</translation>
+    </message>
+    <message>
+        <source>tapered tip</source>
+        <translation>punta cónica</translation>
+    </message>
+    <message>
+        <source>plain leader</source>
+        <translation>bajo simple</translation>
+    </message>
+    <message>
+        <source>coated leader</source>
+        <translation>bajo recubierto</translation>
+    </message>
+    <message>
+        <source>fly, mass not known</source>
+        <translation>mosca, masa desconocida</translation>
+    </message>
+    <message>
+        <source>fly, %1 grams</source>
+        <translation>mosca, %1 gramos</translation>
+    </message>
+    <message>
+        <source>fly, %1 grains</source>
+        <translation>mosca, %1 grains</translation>
+    </message>
+    <message>
+        <source>%1, %2, %3</source>
+        <comment>kind of part, its length, its mass per length, for the ear</comment>
+        <translation>%1, %2, %3</translation>
+    </message>
+    <message>
+        <source>%1 metres</source>
+        <translation>%1 metros</translation>
+    </message>
+    <message>
+        <source>%1 feet</source>
+        <translation>%1 pies</translation>
+    </message>
+    <message>
+        <source>%1 grams a metre</source>
+        <translation>%1 gramos por metro</translation>
+    </message>
+    <message>
+        <source>%1 grains a foot</source>
+        <translation>%1 grains por pie</translation>
+    </message>
+    <message>
+        <source>rod</source>
+        <translation>caña</translation>
+    </message>
+    <message>
+        <source>#%1</source>
+        <comment>line number</comment>
+        <translation>#%1</translation>
+    </message>
+    <message>
+        <source>one hand</source>
+        <translation>una mano</translation>
+    </message>
+    <message>
+        <source>%1 deep</source>
+        <translation>%1 de hondo</translation>
+    </message>
+    <message>
+        <source>water</source>
+        <translation>agua</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a pool, its water</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 ×</source>
+        <comment>so many times</comment>
+        <translation>%1 ×</translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <comment>a length of line, the rod&apos;s length with unit</comment>
+        <translation>%1 en %2</translation>
+    </message>
+    <message>
+        <source>no joint yet: add a tip or leader</source>
+        <translation>aún sin unión: añada punta o bajo</translation>
+    </message>
+    <message>
+        <source>no rule for a one-hand line</source>
+        <translation>sin regla para una línea de una mano</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>grains of the tip, of the head with unit</comment>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>no rule for this head</source>
+        <translation>sin regla para esta cabeza</translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <comment>grains of line, of the fly with unit</comment>
+        <translation>%1 sobre %2</translation>
+    </message>
+    <message>
+        <source>no line to carry it yet</source>
+        <translation>aún sin línea que la lleve</translation>
+    </message>
+    <message>
+        <source>in %1–%2</source>
+        <comment>a head&apos;s grains in the rod&apos;s window</comment>
+        <translation>en %1–%2</translation>
+    </message>
+    <message>
+        <source>for %1–%2</source>
+        <comment>a head&apos;s grains outside the window</comment>
+        <translation>para %1–%2</translation>
+    </message>
+    <message>
+        <source>no line in the water yet</source>
+        <translation>aún sin línea en el agua</translation>
+    </message>
+    <message>
+        <source>%1–%2</source>
+        <comment>a range of depth</comment>
+        <translation>%1–%2</translation>
+    </message>
+    <message>
+        <source>of %1</source>
+        <comment>the depth of the water with unit</comment>
+        <translation>de %1</translation>
+    </message>
+    <message>
+        <source>the coated leader</source>
+        <translation>el bajo recubierto</translation>
+    </message>
+    <message>
+        <source>the head</source>
+        <translation>la cabeza</translation>
+    </message>
+    <message>
+        <source>the tip</source>
+        <translation>la punta</translation>
+    </message>
+    <message>
+        <source>the leader</source>
+        <translation>el bajo</translation>
+    </message>
+    <message>
+        <source>the tippet</source>
+        <translation>el terminal</translation>
+    </message>
+    <message>
+        <source>the line</source>
+        <translation>la línea</translation>
+    </message>
+    <message>
+        <source>%1 does not carry the fly: more mass per foot there, or a smaller fly</source>
+        <translation>%1 no lleva la mosca: más masa por pie ahí, o una mosca menor</translation>
+    </message>
+    <message>
+        <source>%1 only just carries the fly: a smaller fly, or more mass per foot there</source>
+        <translation>%1 lleva la mosca por poco: una mosca menor, o más masa por pie ahí</translation>
+    </message>
+    <message>
+        <source>The fly is too heavy for this tip: a denser tip or a lighter fly</source>
+        <translation>La mosca pesa demasiado para esta punta: una punta más densa o una mosca más ligera</translation>
+    </message>
+    <message>
+        <source>The fly is heavy for this tip: a slow, open stroke</source>
+        <translation>La mosca es pesada para esta punta: un gesto lento y abierto</translation>
+    </message>
+    <message>
+        <source>Will land in a heap: more line speed, a shorter leader or a smaller fly</source>
+        <translation>Caerá amontonada: más velocidad de línea, un bajo más corto o una mosca menor</translation>
+    </message>
+    <message>
+        <source>Probably will not turn over: more line speed, a shorter leader or a smaller fly</source>
+        <translation>Probablemente no se despliegue: más velocidad de línea, un bajo más corto o una mosca menor</translation>
+    </message>
+    <message>
+        <source>Turns over with little speed to spare: a clean stroke, or a shorter leader</source>
+        <translation>Se despliega con poca reserva: un gesto limpio, o un bajo más corto</translation>
+    </message>
+    <message>
+        <source>Turns over with speed to spare</source>
+        <translation>Se despliega con reserva</translation>
+    </message>
+    <message>
+        <source>Turnover is read once there is a head</source>
+        <translation>El despliegue se lee cuando hay una cabeza</translation>
+    </message>
+    <message>
+        <source>Turnover is read once there is a fly</source>
+        <translation>El despliegue se lee cuando hay una mosca</translation>
+    </message>
+    <message>
+        <source>Turnover is read once the fly has a mass</source>
+        <translation>El despliegue se lee cuando la mosca tiene masa</translation>
+    </message>
+    <message>
+        <source>Too little line in front of the loop to read a turnover</source>
+        <translation>Demasiado poca línea delante del bucle para leer un despliegue</translation>
+    </message>
+    <message>
+        <source>Over 300 ft from the rod tip: no turnover is read</source>
+        <translation>Más de 300 ft desde la puntera: no se lee despliegue</translation>
+    </message>
+    <message>
+        <source>The line is too slow for a loop: give the cast more line speed</source>
+        <translation>La línea va demasiado lenta para un bucle: dé más velocidad de línea al lance</translation>
+    </message>
+    <message>
+        <source>Turns over and kicks: a heavier fly, a longer leader or a lighter tip</source>
+        <translation>Se despliega y da latigazo: una mosca más pesada, un bajo más largo o una punta más ligera</translation>
+    </message>
+    <message>
+        <source>%1 carries the fly, and it turns over with speed to spare</source>
+        <translation>%1 lleva la mosca, y se despliega con reserva</translation>
+    </message>
+    <message>
+        <source>swings clear of the bottom</source>
+        <translation>cruza libre del fondo</translation>
+    </message>
+    <message>
+        <source>near the bottom</source>
+        <translation>cerca del fondo</translation>
+    </message>
+    <message>
+        <source>touches the bottom</source>
+        <translation>roza el fondo</translation>
+    </message>
+    <message>
+        <source>lies on the bottom</source>
+        <translation>queda en el fondo</translation>
+    </message>
+    <message>
+        <source>still water: no swing</source>
+        <translation>agua quieta: no hay swing</translation>
+    </message>
+    <message>
+        <source>all floats: it fishes on top</source>
+        <translation>todo flota: pesca en la superficie</translation>
+    </message>
+    <message>
+        <source>the fly floats: it fishes on top</source>
+        <translation>la mosca flota: pesca en la superficie</translation>
+    </message>
+    <message>
+        <source>Touches the bottom for %1 of the swing.</source>
+        <translation>Roza el fondo en %1 del swing.</translation>
+    </message>
+    <message>
+        <source>Swings at %1, %2 deep after the mend.</source>
+        <translation>Cruza a %1, %2 de hondo tras el mend.</translation>
+    </message>
+    <message>
+        <source>Comes to rest on the bottom before it is round.</source>
+        <translation>Se posa en el fondo antes de cruzar.</translation>
+    </message>
+    <message>
+        <source>Still not round at the end of the run.</source>
+        <translation>Al final del cálculo aún no ha cruzado.</translation>
+    </message>
+    <message>
+        <source>The run broke off: this line cannot be followed to the end.</source>
+        <translation>El cálculo se interrumpió: esta línea no se puede seguir hasta el final.</translation>
+    </message>
+    <message>
+        <source>Hangs at %1.</source>
+        <translation>Cuelga a %1.</translation>
+    </message>
+    <message>
+        <source>Round in %1 s.</source>
+        <translation>Cruza en %1 s.</translation>
+    </message>
+    <message>
+        <source>hinges here: the %1 is heavier than the line behind it</source>
+        <translation>aquí hace bisagra: lo de delante (%1) pesa más que la línea de detrás</translation>
+    </message>
+    <message>
+        <source>hinges here unless the stroke is slow and open</source>
+        <translation>aquí hace bisagra salvo con gesto lento y abierto</translation>
+    </message>
+    <message>
+        <source>big drop here: the front collapses</source>
+        <translation>gran caída aquí: se desploma la parte delantera</translation>
+    </message>
+    <message>
+        <source>into a short leader, no rule</source>
+        <translation>a un bajo corto, sin regla</translation>
+    </message>
+    <message>
+        <source>the butt of the leader is stout enough</source>
+        <translation>el extremo grueso del bajo es bastante robusto</translation>
+    </message>
+    <message>
+        <source>the butt of the leader is thin: a stouter one turns over better</source>
+        <translation>el extremo grueso del bajo es fino: uno más robusto se despliega mejor</translation>
+    </message>
+    <message>
+        <source>fits, just under the window</source>
+        <translation>va bien, justo bajo la ventana</translation>
+    </message>
+    <message>
+        <source>fits, just over the window</source>
+        <translation>va bien, justo sobre la ventana</translation>
+    </message>
+    <message>
+        <source>fits, at the light end</source>
+        <translation>va bien, en el extremo ligero</translation>
+    </message>
+    <message>
+        <source>fits, at the heavy end</source>
+        <translation>va bien, en el extremo pesado</translation>
+    </message>
+    <message>
+        <source>fits this rod</source>
+        <translation>va bien con esta caña</translation>
+    </message>
+    <message>
+        <source>Hinge</source>
+        <translation>Bisagra</translation>
+    </message>
+    <message>
+        <source>Head on rod</source>
+        <translation>Cabeza en caña</translation>
+    </message>
+    <message>
+        <source>Length on rod</source>
+        <translation>Longitud en caña</translation>
+    </message>
+    <message>
+        <source>Tip share</source>
+        <translation>Parte de punta</translation>
+    </message>
+    <message>
+        <source>Anchor</source>
+        <translation>Anclaje</translation>
+    </message>
+    <message>
+        <source>Fly</source>
+        <translation>Mosca</translation>
+    </message>
+    <message>
+        <source>Fly on leader</source>
+        <translation>Mosca en el bajo</translation>
+    </message>
+    <message>
+        <source>Turnover</source>
+        <translation>Despliegue</translation>
+    </message>
+    <message>
+        <source>Depth, estimate</source>
+        <translation>Profundidad, estimada</translation>
+    </message>
+    <message>
+        <source>hinges here</source>
+        <translation>aquí hace bisagra</translation>
+    </message>
+    <message>
+        <source>hinges unless slow and open</source>
+        <translation>bisagra salvo lento y abierto</translation>
+    </message>
+    <message>
+        <source>steps up: has to be forced</source>
+        <translation>sube: hay que forzarla</translation>
+    </message>
+    <message>
+        <source>runs level</source>
+        <translation>sigue nivelada</translation>
+    </message>
+    <message>
+        <source>smooth drop</source>
+        <translation>caída suave</translation>
+    </message>
+    <message>
+        <source>big drop: front collapses</source>
+        <translation>gran caída: se desploma</translation>
+    </message>
+    <message>
+        <source>into the leader</source>
+        <translation>al bajo</translation>
+    </message>
+    <message>
+        <source>stout enough butt</source>
+        <translation>extremo grueso robusto</translation>
+    </message>
+    <message>
+        <source>thin butt</source>
+        <translation>extremo grueso fino</translation>
+    </message>
+    <message>
+        <source>butt too thin: will pile</source>
+        <translation>muy fino: se amontona</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>grains per foot either side of a joint</comment>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>figures of a joint: what they mean</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 %2: %3</source>
+        <comment>figures of a joint, their unit: what they mean</comment>
+        <translation>%1 %2: %3</translation>
+    </message>
+    <message>
+        <source>steps up from the %1 by %2: %3</source>
+        <comment>kind of part, ratio, verdict</comment>
+        <translation>sube desde %1 en %2: %3</translation>
+    </message>
+    <message>
+        <source>steps down from the %1 by %2: %3</source>
+        <comment>kind of part, ratio, verdict</comment>
+        <translation>baja desde %1 en %2: %3</translation>
+    </message>
+    <message>
+        <source>a touch light for this rod</source>
+        <translation>algo ligera para esta caña</translation>
+    </message>
+    <message>
+        <source>a touch heavy for this rod</source>
+        <translation>algo pesada para esta caña</translation>
+    </message>
+    <message>
+        <source>too light a head for this rod</source>
+        <translation>cabeza muy ligera para esta caña</translation>
+    </message>
+    <message>
+        <source>too heavy a head for this rod</source>
+        <translation>cabeza muy pesada para esta caña</translation>
+    </message>
+    <message>
+        <source>usual for this rod</source>
+        <translation>usual para esta caña</translation>
+    </message>
+    <message>
+        <source>on the short side</source>
+        <translation>más bien corta</translation>
+    </message>
+    <message>
+        <source>on the long side</source>
+        <translation>más bien larga</translation>
+    </message>
+    <message>
+        <source>too short for this rod</source>
+        <translation>demasiado corta para esta caña</translation>
+    </message>
+    <message>
+        <source>too long for this rod</source>
+        <translation>demasiado larga para esta caña</translation>
+    </message>
+    <message>
+        <source>no grip: a heavier tip</source>
+        <translation>sin agarre: punta más pesada</translation>
+    </message>
+    <message>
+        <source>light: small flies</source>
+        <translation>ligera: moscas pequeñas</translation>
+    </message>
+    <message>
+        <source>right for this head</source>
+        <translation>bien para esta cabeza</translation>
+    </message>
+    <message>
+        <source>heavy: roll it up first</source>
+        <translation>pesada: primero ruédela arriba</translation>
+    </message>
+    <message>
+        <source>too much tip for this head</source>
+        <translation>demasiada punta para la cabeza</translation>
+    </message>
+    <message>
+        <source>too little in the water</source>
+        <translation>demasiado poco en el agua</translation>
+    </message>
+    <message>
+        <source>a short anchor</source>
+        <translation>un anclaje corto</translation>
+    </message>
+    <message>
+        <source>enough in the water</source>
+        <translation>bastante en el agua</translation>
+    </message>
+    <message>
+        <source>a long anchor</source>
+        <translation>un anclaje largo</translation>
+    </message>
+    <message>
+        <source>the tip carries it</source>
+        <translation>la punta la lleva</translation>
+    </message>
+    <message>
+        <source>heavy: slow, open stroke</source>
+        <translation>pesada: gesto lento y abierto</translation>
+    </message>
+    <message>
+        <source>too heavy for this tip</source>
+        <translation>pesa demasiado para esta punta</translation>
+    </message>
+    <message>
+        <source>the leader carries it</source>
+        <translation>el bajo la lleva</translation>
+    </message>
+    <message>
+        <source>heavy for this leader</source>
+        <translation>pesada para este bajo</translation>
+    </message>
+    <message>
+        <source>too heavy for this leader</source>
+        <translation>demasiado pesada para el bajo</translation>
+    </message>
+    <message>
+        <source>drop a head on the line</source>
+        <translation>suelte una cabeza en la línea</translation>
+    </message>
+    <message>
+        <source>drop a fly on the line</source>
+        <translation>suelte una mosca en la línea</translation>
+    </message>
+    <message>
+        <source>no rod yet: choose one</source>
+        <translation>aún sin caña: elija una</translation>
+    </message>
+    <message>
+        <source>no rod length yet: type it</source>
+        <translation>aún sin longitud: escríbala</translation>
+    </message>
+    <message>
+        <source>say what style of head it is</source>
+        <translation>diga el estilo de la cabeza</translation>
+    </message>
+    <message>
+        <source>no water yet: choose a pool</source>
+        <translation>aún sin agua: elija un pozo</translation>
+    </message>
+    <message>
+        <source>give the rod a grain window</source>
+        <translation>dé a la caña una ventana</translation>
+    </message>
+    <message>
+        <source>weigh the fly and type it</source>
+        <translation>pese la mosca y escríbalo</translation>
+    </message>
+    <message>
+        <source>drop a tip on the line</source>
+        <translation>suelte una punta en la línea</translation>
+    </message>
+    <message>
+        <source>too little line to cast a loop</source>
+        <translation>poca línea para lanzar un bucle</translation>
+    </message>
+    <message>
+        <source>over 300 ft of line: nobody casts that</source>
+        <translation>más de 300 ft: eso no lo lanza nadie</translation>
+    </message>
+    <message>
+        <source>too slow for a loop: give more line speed</source>
+        <translation>muy lenta para un bucle: más velocidad</translation>
+    </message>
+    <message>
+        <source>Same stroke as the rig you opened</source>
+        <translation>El mismo gesto que con el montaje abierto</translation>
+    </message>
+    <message>
+        <source>Same timing as the rig you opened, slower lift</source>
+        <translation>El mismo compás que con el montaje abierto, levantada más lenta</translation>
+    </message>
+    <message>
+        <source>Same timing as the rig you opened, quicker lift</source>
+        <translation>El mismo compás que con el montaje abierto, levantada más rápida</translation>
+    </message>
+    <message>
+        <source>A longer sweep than the rig you opened</source>
+        <translation>Un barrido más largo que con el montaje abierto</translation>
+    </message>
+    <message>
+        <source>A longer sweep than the rig you opened, slower lift</source>
+        <translation>Un barrido más largo que con el montaje abierto, levantada más lenta</translation>
+    </message>
+    <message>
+        <source>A longer sweep than the rig you opened, quicker lift</source>
+        <translation>Un barrido más largo que con el montaje abierto, levantada más rápida</translation>
+    </message>
+    <message>
+        <source>A shorter sweep than the rig you opened</source>
+        <translation>Un barrido más corto que con el montaje abierto</translation>
+    </message>
+    <message>
+        <source>A shorter sweep than the rig you opened, slower lift</source>
+        <translation>Un barrido más corto que con el montaje abierto, levantada más lenta</translation>
+    </message>
+    <message>
+        <source>A shorter sweep than the rig you opened, quicker lift</source>
+        <translation>Un barrido más corto que con el montaje abierto, levantada más rápida</translation>
+    </message>
+    <message>
+        <source>A different cast from the rig you opened</source>
+        <translation>Otro lance que con el montaje abierto</translation>
+    </message>
+    <message>
+        <source>A different cast from the rig you opened, slower lift</source>
+        <translation>Otro lance que con el montaje abierto, levantada más lenta</translation>
+    </message>
+    <message>
+        <source>A different cast from the rig you opened, quicker lift</source>
+        <translation>Otro lance que con el montaje abierto, levantada más rápida</translation>
+    </message>
+    <message>
+        <source>fits</source>
+        <translation>va bien</translation>
+    </message>
+    <message>
+        <source>watch</source>
+        <translation>atención</translation>
+    </message>
+    <message>
+        <source>wrong</source>
+        <translation>mal</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::Actions</name>
+    <message>
+        <source>Menu</source>
+        <translation>Menú</translation>
+    </message>
+    <message>
+        <source>Units</source>
+        <translation>Unidades</translation>
+    </message>
+    <message>
+        <source>Open recent</source>
+        <translation>Abrir reciente</translation>
+    </message>
+    <message>
+        <source>&amp;File</source>
+        <translation>&amp;Archivo</translation>
+    </message>
+    <message>
+        <source>&amp;Edit</source>
+        <translation>&amp;Editar</translation>
+    </message>
+    <message>
+        <source>&amp;View</source>
+        <translation>&amp;Ver</translation>
+    </message>
+    <message>
+        <source>&amp;Compare</source>
+        <translation>&amp;Comparar</translation>
+    </message>
+    <message>
+        <source>C&amp;linic</source>
+        <translation>C&amp;lase</translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation>A&amp;yuda</translation>
+    </message>
+    <message>
+        <source>Help</source>
+        <translation>Ayuda</translation>
+    </message>
+    <message>
+        <source>Sample rigs</source>
+        <translation>Montajes de muestra</translation>
+    </message>
+    <message>
+        <source>About Grainwise</source>
+        <translation>Acerca de Grainwise</translation>
+    </message>
+    <message>
+        <source>Quit</source>
+        <translation>Salir</translation>
+    </message>
+    <message>
+        <source>New, empty line</source>
+        <translation>Nuevo, línea vacía</translation>
+    </message>
+    <message>
+        <source>Start from a rod…</source>
+        <translation>Empezar desde una caña…</translation>
+    </message>
+    <message>
+        <source>Open…</source>
+        <translation>Abrir…</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Guardar</translation>
+    </message>
+    <message>
+        <source>Save as…</source>
+        <translation>Guardar como…</translation>
+    </message>
+    <message>
+        <source>Handout on paper…</source>
+        <translation>Hoja en papel…</translation>
+    </message>
+    <message>
+        <source>Handout as PDF or picture…</source>
+        <translation>Hoja como PDF o imagen…</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Deshacer</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation>Rehacer</translation>
+    </message>
+    <message>
+        <source>Edit the part</source>
+        <translation>Editar la parte</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Intro</translation>
+    </message>
+    <message>
+        <source>Move towards the rod</source>
+        <translation>Mover hacia la caña</translation>
+    </message>
+    <message>
+        <source>Alt+Left</source>
+        <translation>Alt+Izquierda</translation>
+    </message>
+    <message>
+        <source>Move towards the fly</source>
+        <translation>Mover hacia la mosca</translation>
+    </message>
+    <message>
+        <source>Alt+Right</source>
+        <translation>Alt+Derecha</translation>
+    </message>
+    <message>
+        <source>Duplicate</source>
+        <translation>Duplicar</translation>
+    </message>
+    <message>
+        <source>Ctrl+D</source>
+        <translation>Ctrl+D</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Quitar</translation>
+    </message>
+    <message>
+        <source>Delete</source>
+        <translation>Supr</translation>
+    </message>
+    <message>
+        <source>Name and notes…</source>
+        <translation>Nombre y notas…</translation>
+    </message>
+    <message>
+        <source>Rod…</source>
+        <translation>Caña…</translation>
+    </message>
+    <message>
+        <source>Water…</source>
+        <translation>Agua…</translation>
+    </message>
+    <message>
+        <source>Shelf</source>
+        <translation>Estante</translation>
+    </message>
+    <message>
+        <source>Part</source>
+        <translation>Parte</translation>
+    </message>
+    <message>
+        <source>Make</source>
+        <translation>Hacer</translation>
+    </message>
+    <message>
+        <source>Weigh in</source>
+        <translation>Pesar</translation>
+    </message>
+    <message>
+        <source>W</source>
+        <translation>W</translation>
+    </message>
+    <message>
+        <source>Fixes</source>
+        <translation>Arreglos</translation>
+    </message>
+    <message>
+        <source>Tips</source>
+        <translation>Puntas</translation>
+    </message>
+    <message>
+        <source>Pools</source>
+        <translation>Pozos</translation>
+    </message>
+    <message>
+        <source>Pack a wallet…</source>
+        <translation>Preparar una cartera…</translation>
+    </message>
+    <message>
+        <source>Cast</source>
+        <translation>Lance</translation>
+    </message>
+    <message>
+        <source>River</source>
+        <translation>Río</translation>
+    </message>
+    <message>
+        <source>Depths in all pools</source>
+        <translation>Profundidad en todos los pozos</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Claro</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Oscuro</translation>
+    </message>
+    <message>
+        <source>Sunlight</source>
+        <translation>Sol</translation>
+    </message>
+    <message>
+        <source>Projector</source>
+        <translation>Proyector</translation>
+    </message>
+    <message>
+        <source>Larger type</source>
+        <translation>Letra mayor</translation>
+    </message>
+    <message>
+        <source>Smaller type</source>
+        <translation>Letra menor</translation>
+    </message>
+    <message>
+        <source>Reduce motion</source>
+        <translation>Menos movimiento</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Idioma</translation>
+    </message>
+    <message>
+        <source>As the system</source>
+        <translation>Como el sistema</translation>
+    </message>
+    <message>
+        <source>Swap A and B</source>
+        <translation>Intercambiar A y B</translation>
+    </message>
+    <message>
+        <source>Copy this rig to the other</source>
+        <translation>Copiar este montaje al otro</translation>
+    </message>
+    <message>
+        <source>Fly to fly, or rear to rear</source>
+        <translation>Mosca con mosca, o trasera con trasera</translation>
+    </message>
+    <message>
+        <source>One water, or each its own</source>
+        <translation>Una sola agua, o cada uno la suya</translation>
+    </message>
+    <message>
+        <source>Card from this picture</source>
+        <translation>Ficha de esta imagen</translation>
+    </message>
+    <message>
+        <source>Show the deck</source>
+        <translation>Mostrar la serie</translation>
+    </message>
+    <message>
+        <source>Show from the chosen card</source>
+        <translation>Mostrar desde la ficha elegida</translation>
+    </message>
+    <message>
+        <source>Feet and inches</source>
+        <translation>Pies y pulgadas</translation>
+    </message>
+    <message>
+        <source>Metres and millimetres</source>
+        <translation>Metros y milímetros</translation>
+    </message>
+    <message>
+        <source>Grains</source>
+        <translation>Grains</translation>
+    </message>
+    <message>
+        <source>Grams</source>
+        <translation>Gramos</translation>
+    </message>
+    <message>
+        <source>Fahrenheit</source>
+        <translation>Fahrenheit</translation>
+    </message>
+    <message>
+        <source>Celsius</source>
+        <translation>Celsius</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::Autosave</name>
+    <message>
+        <source>the folder %1 could not be made</source>
+        <translation>no se pudo crear la carpeta %1</translation>
+    </message>
+    <message>
+        <source>nothing can be written in %1</source>
+        <translation>no se puede escribir nada en %1</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::BenchFace</name>
+    <message>
+        <source>Shelf</source>
+        <translation>Estante</translation>
+    </message>
+    <message>
+        <source>Part</source>
+        <translation>Parte</translation>
+    </message>
+    <message>
+        <source>Cast</source>
+        <translation>Lance</translation>
+    </message>
+    <message>
+        <source>River</source>
+        <translation>Río</translation>
+    </message>
+    <message>
+        <source>Depths in all pools</source>
+        <translation>Profundidad en todos los pozos</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Por qué</translation>
+    </message>
+    <message>
+        <source>Rod</source>
+        <translation>Caña</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation>Agua</translation>
+    </message>
+    <message>
+        <source>Name and notes</source>
+        <translation>Nombre y notas</translation>
+    </message>
+    <message>
+        <source>Problems</source>
+        <translation>Problemas</translation>
+    </message>
+    <message>
+        <source>Tips</source>
+        <translation>Puntas</translation>
+    </message>
+    <message>
+        <source>Fixes</source>
+        <translation>Arreglos</translation>
+    </message>
+    <message>
+        <source>Pools</source>
+        <translation>Pozos</translation>
+    </message>
+    <message>
+        <source>Why: %1</source>
+        <translation>Por qué: %1</translation>
+    </message>
+    <message>
+        <source>Make</source>
+        <translation>Hacer</translation>
+    </message>
+    <message>
+        <source>Weigh in</source>
+        <translation>Pesar</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::Block</name>
+    <message>
+        <source>Opens the part for editing</source>
+        <translation>Abre la parte para editarla</translation>
+    </message>
+    <message>
+        <source>Moves the part towards the fly</source>
+        <translation>Mueve la parte hacia la mosca</translation>
+    </message>
+    <message>
+        <source>Moves the part towards the rod</source>
+        <translation>Mueve la parte hacia la caña</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::CardForm</name>
+    <message>
+        <source>none</source>
+        <translation>nada</translation>
+    </message>
+    <message>
+        <source>%1 (in the deck)</source>
+        <translation>%1 (en la serie)</translation>
+    </message>
+    <message>
+        <source>unnamed rig</source>
+        <translation>montaje sin nombre</translation>
+    </message>
+    <message>
+        <source>The line</source>
+        <translation>La línea</translation>
+    </message>
+    <message>
+        <source>What each foot weighs</source>
+        <translation>Lo que pesa cada pie</translation>
+    </message>
+    <message>
+        <source>The cast</source>
+        <translation>El lance</translation>
+    </message>
+    <message>
+        <source>The river</source>
+        <translation>El río</translation>
+    </message>
+    <message>
+        <source>Two rigs compared</source>
+        <translation>Dos montajes comparados</translation>
+    </message>
+    <message>
+        <source>Words alone</source>
+        <translation>Solo palabras</translation>
+    </message>
+    <message>
+        <source>Title</source>
+        <translation>Título</translation>
+    </message>
+    <message>
+        <source>The one line</source>
+        <translation>La única línea</translation>
+    </message>
+    <message>
+        <source>Question</source>
+        <translation>Pregunta</translation>
+    </message>
+    <message>
+        <source>Answer, on the next press</source>
+        <translation>Respuesta, a la siguiente pulsación</translation>
+    </message>
+    <message>
+        <source>Notes, for your screen only</source>
+        <translation>Notas, solo para su pantalla</translation>
+    </message>
+    <message>
+        <source>What the card shows</source>
+        <translation>Lo que muestra la ficha</translation>
+    </message>
+    <message>
+        <source>Rig</source>
+        <translation>Montaje</translation>
+    </message>
+    <message>
+        <source>Rig B</source>
+        <translation>Montaje B</translation>
+    </message>
+    <message>
+        <source>Change title</source>
+        <translation>Cambiar título</translation>
+    </message>
+    <message>
+        <source>Change line</source>
+        <translation>Cambiar línea</translation>
+    </message>
+    <message>
+        <source>Change question</source>
+        <translation>Cambiar pregunta</translation>
+    </message>
+    <message>
+        <source>Change answer</source>
+        <translation>Cambiar respuesta</translation>
+    </message>
+    <message>
+        <source>Change notes</source>
+        <translation>Cambiar notas</translation>
+    </message>
+    <message>
+        <source>Change picture</source>
+        <translation>Cambiar imagen</translation>
+    </message>
+    <message>
+        <source>Bench</source>
+        <translation>Banco</translation>
+    </message>
+    <message>
+        <source>File…</source>
+        <translation>Archivo…</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <translation>Ninguno</translation>
+    </message>
+    <message>
+        <source>Take the rig that stands on the bench into the deck</source>
+        <translation>Lleva a la serie el montaje que está en el banco</translation>
+    </message>
+    <message>
+        <source>Take the bench&apos;s rig</source>
+        <translation>Tomar el montaje del banco</translation>
+    </message>
+    <message>
+        <source>Name a rig file</source>
+        <translation>Nombrar un archivo de montaje</translation>
+    </message>
+    <message>
+        <source>Take the rig out</source>
+        <translation>Quitar el montaje</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::CardView</name>
+    <message>
+        <source>The card as the class sees it</source>
+        <translation>La ficha como la ve la clase</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::CastFeed</name>
+    <message>
+        <source>The figures of this rig are too far out to follow its loop</source>
+        <translation>Las cifras de este montaje son demasiado extremas para seguir su bucle</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::CastPanel</name>
+    <message>
+        <source>real time</source>
+        <translation>tiempo real</translation>
+    </message>
+    <message>
+        <source>1/2</source>
+        <translation>1/2</translation>
+    </message>
+    <message>
+        <source>1/4</source>
+        <translation>1/4</translation>
+    </message>
+    <message>
+        <source>1/10</source>
+        <translation>1/10</translation>
+    </message>
+    <message>
+        <source>Where you cast for real: eyes covered, hooks and power lines far from people and rod.</source>
+        <translation>Donde lance de verdad: ojos protegidos, anzuelos y tendidos eléctricos lejos de la gente y de la caña.</translation>
+    </message>
+    <message>
+        <source>A learner: 20 % less speed</source>
+        <translation>Quien aprende: 20 % menos velocidad</translation>
+    </message>
+    <message>
+        <source>Line speed</source>
+        <translation>Velocidad de línea</translation>
+    </message>
+    <message>
+        <source>Loop</source>
+        <translation>Bucle</translation>
+    </message>
+    <message>
+        <source>Upwards</source>
+        <translation>Hacia arriba</translation>
+    </message>
+    <message>
+        <source>Rod tip</source>
+        <translation>Puntera</translation>
+    </message>
+    <message>
+        <source>Air at</source>
+        <translation>Aire a</translation>
+    </message>
+    <message>
+        <source>Launch angle</source>
+        <translation>Ángulo de salida</translation>
+    </message>
+    <message>
+        <source>Turns over after %1 s, %2 above the water, the fly at %3.</source>
+        <translation>Se despliega a los %1 s, a %2 sobre el agua, la mosca a %3.</translation>
+    </message>
+    <message>
+        <source>The fly never comes round: the loop dies on the way.</source>
+        <translation>La mosca nunca llega: el bucle muere por el camino.</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::CastView</name>
+    <message>
+        <source>The cast, seen from the side</source>
+        <translation>El lance, visto de lado</translation>
+    </message>
+    <message>
+        <source>still moving</source>
+        <translation>aún en movimiento</translation>
+    </message>
+    <message>
+        <source>lost to the air</source>
+        <translation>cedido al aire</translation>
+    </message>
+    <message>
+        <source>lost to the fly</source>
+        <translation>cedido a la mosca</translation>
+    </message>
+    <message>
+        <source>An unrolling loop of %1 seconds.</source>
+        <translation>Un bucle que se despliega en %1 segundos.</translation>
+    </message>
+    <message>
+        <source>%1 s</source>
+        <translation>%1 s</translation>
+    </message>
+    <message>
+        <source>being computed anew</source>
+        <translation>se está calculando de nuevo</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::ChoiceList</name>
+    <message>
+        <source>%1 (on)</source>
+        <comment>a tip that is fitted</comment>
+        <translation>%1 (puesta)</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <comment>tip, verdict: sentence</comment>
+        <translation>%1, %2: %3</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::ChooserPanel</name>
+    <message>
+        <source>Looking through the shelf: %1</source>
+        <translation>Mirando en el estante: %1</translation>
+    </message>
+    <message>
+        <source>Pool to choose for</source>
+        <translation>Pozo para el que se elige</translation>
+    </message>
+    <message>
+        <source>Kind of tip</source>
+        <translation>Clase de punta</translation>
+    </message>
+    <message>
+        <source>tips and coated leaders</source>
+        <translation>puntas y bajos recubiertos</translation>
+    </message>
+    <message>
+        <source>tips only</source>
+        <translation>solo puntas</translation>
+    </message>
+    <message>
+        <source>coated leaders only</source>
+        <translation>solo bajos recubiertos</translation>
+    </message>
+    <message>
+        <source>same stroke</source>
+        <translation>mismo gesto</translation>
+    </message>
+    <message>
+        <source>hide refused</source>
+        <translation>ocultar descartadas</translation>
+    </message>
+    <message>
+        <source>in the wallet</source>
+        <translation>en la cartera</translation>
+    </message>
+    <message>
+        <source>Tips, the best first</source>
+        <translation>Puntas, la mejor primero</translation>
+    </message>
+    <message>
+        <source>the rig&apos;s own water, nothing wanted</source>
+        <translation>el agua del propio montaje, nada deseado</translation>
+    </message>
+    <message>
+        <source>Leave the pool</source>
+        <translation>Dejar el pozo</translation>
+    </message>
+    <message>
+        <source>Go to %1</source>
+        <translation>Ir a %1</translation>
+    </message>
+    <message>
+        <source>Wanted %1.</source>
+        <translation>Se quiere %1.</translation>
+    </message>
+    <message>
+        <source>Before another tip:</source>
+        <translation>Antes que otra punta:</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>tip: sentence</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>on top</source>
+        <translation>en la superficie</translation>
+    </message>
+    <message>
+        <source>bottom</source>
+        <translation>fondo</translation>
+    </message>
+    <message>
+        <source>%1 → %2</source>
+        <comment>how a tip differs → its depth</comment>
+        <translation>%1 → %2</translation>
+    </message>
+    <message>
+        <source>Same length:</source>
+        <translation>Misma longitud:</translation>
+    </message>
+    <message>
+        <source>Same length, sinking:</source>
+        <translation>Misma longitud, hundible:</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>nada</translation>
+    </message>
+    <message>
+        <source>or:</source>
+        <translation>o:</translation>
+    </message>
+    <message>
+        <source>Put on %1</source>
+        <translation>Poner %1</translation>
+    </message>
+    <message>
+        <source>Take the tip off</source>
+        <translation>Quitar la punta</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::ClinicFace</name>
+    <message>
+        <source>Decks (*.deck.json);;All files (*)</source>
+        <translation>Series (*.deck.json);;Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>Unsaved changes</source>
+        <translation>Cambios sin guardar</translation>
+    </message>
+    <message>
+        <source>Save the changes to &quot;%1&quot; first?</source>
+        <translation>¿Guardar primero los cambios de &quot;%1&quot;?</translation>
+    </message>
+    <message>
+        <source>Open a deck</source>
+        <translation>Abrir una serie</translation>
+    </message>
+    <message>
+        <source>Save the deck</source>
+        <translation>Guardar la serie</translation>
+    </message>
+    <message>
+        <source>A rig in the deck&apos;s folder</source>
+        <translation>Un montaje en la carpeta de la serie</translation>
+    </message>
+    <message>
+        <source>Rigs (*.rig.json)</source>
+        <translation>Montajes (*.rig.json)</translation>
+    </message>
+    <message>
+        <source>Title of the deck</source>
+        <translation>Título de la serie</translation>
+    </message>
+    <message>
+        <source>Cards of the deck</source>
+        <translation>Fichas de la serie</translation>
+    </message>
+    <message>
+        <source>With its answer</source>
+        <translation>Con su respuesta</translation>
+    </message>
+    <message>
+        <source>Screen for the class</source>
+        <translation>Pantalla para la clase</translation>
+    </message>
+    <message>
+        <source>New</source>
+        <translation>Nuevo</translation>
+    </message>
+    <message>
+        <source>Open…</source>
+        <translation>Abrir…</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Guardar</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation>Imprimir</translation>
+    </message>
+    <message>
+        <source>Card from the bench</source>
+        <translation>Ficha del banco</translation>
+    </message>
+    <message>
+        <source>Blank card</source>
+        <translation>Ficha en blanco</translation>
+    </message>
+    <message>
+        <source>Up</source>
+        <translation>Arriba</translation>
+    </message>
+    <message>
+        <source>Down</source>
+        <translation>Abajo</translation>
+    </message>
+    <message>
+        <source>Twice</source>
+        <translation>Doble</translation>
+    </message>
+    <message>
+        <source>Delete</source>
+        <translation>Supr</translation>
+    </message>
+    <message>
+        <source>Show (F5)</source>
+        <translation>Mostrar (F5)</translation>
+    </message>
+    <message>
+        <source>From this card (Shift+F5)</source>
+        <translation>Desde esta ficha (Mayús+F5)</translation>
+    </message>
+    <message>
+        <source>Duplicate card</source>
+        <translation>Duplicar ficha</translation>
+    </message>
+    <message>
+        <source>Delete card</source>
+        <translation>Borrar ficha</translation>
+    </message>
+    <message>
+        <source>Move card</source>
+        <translation>Mover ficha</translation>
+    </message>
+    <message>
+        <source>Add card</source>
+        <translation>Añadir ficha</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>no title yet</source>
+        <translation>aún sin título</translation>
+    </message>
+    <message>
+        <source>Card %1: %2</source>
+        <translation>Ficha %1: %2</translation>
+    </message>
+    <message>
+        <source>Save the deck first: rig files are named from its folder on.</source>
+        <translation>Guarde antes la serie: los archivos de montaje se nombran desde su carpeta.</translation>
+    </message>
+    <message>
+        <source>%1 lies outside the deck&apos;s folder: copy it there, or take it from the bench into the deck.</source>
+        <translation>%1 está fuera de la carpeta de la serie: cópielo allí, o llévelo del banco a la serie.</translation>
+    </message>
+    <message>
+        <source>%1 was not opened</source>
+        <translation>%1 no se abrió</translation>
+    </message>
+    <message>
+        <source>%1, %2 × %3</source>
+        <translation>%1, %2 × %3</translation>
+    </message>
+    <message>
+        <source>A deck is being shown</source>
+        <translation>Se está mostrando una serie</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::ClinicHost</name>
+    <message>
+        <source>Clinic</source>
+        <translation>Clase</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::CompareChart</name>
+    <message>
+        <source>What each foot weighs, of A and of B</source>
+        <translation>Lo que pesa cada pie de A y de B</translation>
+    </message>
+    <message>
+        <source>Left and Right move the cursor by half a foot, with Shift by a tenth</source>
+        <translation>Izquierda y Derecha mueven el cursor medio pie, con Mayús una décima</translation>
+    </message>
+    <message>
+        <source>%1 %2 to the fly</source>
+        <translation>%1 %2 hasta la mosca</translation>
+    </message>
+    <message>
+        <source>both alike</source>
+        <translation>ambos iguales</translation>
+    </message>
+    <message>
+        <source>B %1 heavier</source>
+        <translation>B %1 más pesado</translation>
+    </message>
+    <message>
+        <source>B %1 lighter</source>
+        <translation>B %1 más ligero</translation>
+    </message>
+    <message>
+        <source>%1: A %2, B %3 %4, %5</source>
+        <translation>%1: A %2, B %3 %4, %5</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::CompareFace</name>
+    <message>
+        <source>Copy %1 to %2</source>
+        <translation>Copiar %1 a %2</translation>
+    </message>
+    <message>
+        <source>Take the water of %1</source>
+        <translation>Tomar el agua de %1</translation>
+    </message>
+    <message>
+        <source>Differences</source>
+        <translation>Diferencias</translation>
+    </message>
+    <message>
+        <source>Cast</source>
+        <translation>Lance</translation>
+    </message>
+    <message>
+        <source>River</source>
+        <translation>Río</translation>
+    </message>
+    <message>
+        <source>Problems</source>
+        <translation>Problemas</translation>
+    </message>
+    <message>
+        <source>Swap A and B</source>
+        <translation>Intercambiar A y B</translation>
+    </message>
+    <message>
+        <source>A becomes B and B becomes A (X)</source>
+        <translation>A pasa a ser B y B pasa a ser A (X)</translation>
+    </message>
+    <message>
+        <source>Fly to fly</source>
+        <translation>Mosca con mosca</translation>
+    </message>
+    <message>
+        <source>Lay the flies under each other instead of the rears of the heads</source>
+        <translation>Pone las moscas una bajo otra en vez de las traseras de las cabezas</translation>
+    </message>
+    <message>
+        <source>One water</source>
+        <translation>Una sola agua</translation>
+    </message>
+    <message>
+        <source>Both fish the same water: a change for one is a change for the other</source>
+        <translation>Ambos pescan la misma agua: un cambio para uno vale para el otro</translation>
+    </message>
+    <message>
+        <source>Shelf, for %1</source>
+        <translation>Estante, para %1</translation>
+    </message>
+    <message>
+        <source>Part of %1</source>
+        <translation>Parte de %1</translation>
+    </message>
+    <message>
+        <source>Rod of %1</source>
+        <translation>Caña de %1</translation>
+    </message>
+    <message>
+        <source>Water of %1</source>
+        <translation>Agua de %1</translation>
+    </message>
+    <message>
+        <source>Name and notes of %1</source>
+        <translation>Nombre y notas de %1</translation>
+    </message>
+    <message>
+        <source>Try %1</source>
+        <translation>Probar: %1</translation>
+    </message>
+    <message>
+        <source>What if %1 had this? Enter keeps it, Escape does not.</source>
+        <translation>¿Y si %1 tuviera esto? Intro lo deja puesto, Esc no.</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::CompareHost</name>
+    <message>
+        <source>Compare</source>
+        <translation>Comparar</translation>
+    </message>
+    <message>
+        <source>%1 was not opened</source>
+        <translation>%1 no se abrió</translation>
+    </message>
+    <message>
+        <source>%1 was not saved</source>
+        <translation>%1 no se guardó</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::CutDrawing</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1, %2 on the spool</source>
+        <translation>%1, %2 en la bobina</translation>
+    </message>
+    <message>
+        <source>%1 left</source>
+        <translation>quedan %1</translation>
+    </message>
+    <message>
+        <source>Short: %1</source>
+        <translation>Faltan: %1</translation>
+    </message>
+    <message>
+        <source>%1: %2 spools opened; by the lengths alone none opens fewer than %3</source>
+        <translation>%1: %2 bobinas abiertas; por las longitudes solas nada abre menos de %3</translation>
+    </message>
+    <message>
+        <source>%1: tapered, bought whole</source>
+        <translation>%1: cónica, se compra entera</translation>
+    </message>
+    <message>
+        <source>Cut sheet</source>
+        <translation>Hoja de corte</translation>
+    </message>
+    <message>
+        <source>Labels. Rings: a long one counts 5 grains a foot, a short one 1; behind the gap, quarters that sink.</source>
+        <translation>Etiquetas. Anillos: uno largo cuenta 5 grains por pie, uno corto 1; tras el hueco, los cuartos que se hunden.</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::CutPage</name>
+    <message>
+        <source>Add a rig or shelf…</source>
+        <translation>Añadir montaje o estante…</translation>
+    </message>
+    <message>
+        <source>Only this rig</source>
+        <translation>Solo este montaje</translation>
+    </message>
+    <message>
+        <source>Sheet and labels as PDF…</source>
+        <translation>Hoja y etiquetas en PDF…</translation>
+    </message>
+    <message>
+        <source>I have cut these</source>
+        <translation>Ya he cortado esto</translation>
+    </message>
+    <message>
+        <source>Takes what was cut off the spools; Undo on the Spools page puts it back</source>
+        <translation>Resta de las bobinas lo cortado; Deshacer en la página Bobinas lo devuelve</translation>
+    </message>
+    <message>
+        <source>Put the loops on the line</source>
+        <translation>Poner los lazos en la línea</translation>
+    </message>
+    <message>
+        <source>Loops of 2.5 in of each tip&apos;s line weigh in; what is stated stays</source>
+        <translation>Lazos de 2,5 in de la línea de cada punta entran en el peso; lo indicado se queda</translation>
+    </message>
+    <message>
+        <source>Cut away from yourself; weld with the window open, hot coatings give off fumes; glasses on when you test a loop or knot.</source>
+        <translation>Corte hacia fuera; suelde con la ventana abierta, el recubrimiento caliente echa vapores; gafas puestas al probar un lazo o un nudo.</translation>
+    </message>
+    <message>
+        <source>Add a rig or shelf</source>
+        <translation>Añadir montaje o estante</translation>
+    </message>
+    <message>
+        <source>Rigs and shelves (*.rig.json *.shelf.json)</source>
+        <translation>Montajes y estantes (*.rig.json *.shelf.json)</translation>
+    </message>
+    <message>
+        <source>Cut sheet as PDF</source>
+        <translation>Hoja de corte en PDF</translation>
+    </message>
+    <message>
+        <source>cut-sheet.pdf</source>
+        <translation>hoja-de-corte.pdf</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Added: %1</source>
+        <translation>Añadido: %1</translation>
+    </message>
+    <message>
+        <source>No spools yet: read a list of spools, or write them down, on the Spools page.</source>
+        <translation>Aún no hay bobinas: lea una lista, o anótelas, en la página Bobinas.</translation>
+    </message>
+    <message>
+        <source>Nothing to cut: this line has no tip, leader or tippet of level line.</source>
+        <translation>Nada que cortar: esta línea no tiene punta, bajo ni terminal de línea nivelada.</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Escrito: %1</translation>
+    </message>
+    <message>
+        <source>Not written: %1</source>
+        <translation>No escrito: %1</translation>
+    </message>
+    <message>
+        <source>Taken off the spools.</source>
+        <translation>Restado de las bobinas.</translation>
+    </message>
+    <message>
+        <source>Put loops on the tips</source>
+        <translation>Poner lazos en las puntas</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::DeckDocument</name>
+    <message>
+        <source>not saved: %1</source>
+        <translation>no guardado: %1</translation>
+    </message>
+    <message>
+        <source>the file that was there is kept; make room, or save elsewhere</source>
+        <translation>se conserva el archivo que había; haga sitio, o guarde en otro lugar</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::DepthMap</name>
+    <message>
+        <source>Map of the tips: depth against how well they carry the fly</source>
+        <translation>Mapa de las puntas: profundidad frente a lo bien que llevan la mosca</translation>
+    </message>
+    <message>
+        <source>top</source>
+        <translation>arriba</translation>
+    </message>
+    <message>
+        <source>carries the fly better →</source>
+        <translation>lleva mejor la mosca →</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::DepthTablePanel</name>
+    <message>
+        <source>Depths of this rig in all pools</source>
+        <translation>Profundidades de este montaje en todos los pozos</translation>
+    </message>
+    <message>
+        <source>%1–%2</source>
+        <comment>a range of depth</comment>
+        <translation>%1–%2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Pool</source>
+        <translation>Pozo</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation>Agua</translation>
+    </message>
+    <message>
+        <source>Low current</source>
+        <translation>Corriente baja</translation>
+    </message>
+    <message>
+        <source>Usual current</source>
+        <translation>Corriente usual</translation>
+    </message>
+    <message>
+        <source>High current</source>
+        <translation>Corriente alta</translation>
+    </message>
+    <message>
+        <source>No pools yet: add one under Pools.</source>
+        <translation>Aún no hay pozos: añada uno en Pozos.</translation>
+    </message>
+    <message>
+        <source>Live estimates. Low and high: %1 slower and faster than the pool states.</source>
+        <translation>Estimaciones al momento. Baja y alta: %1 más lenta y más rápida de lo que indica el pozo.</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::DifferenceList</name>
+    <message>
+        <source>In what B differs from A</source>
+        <translation>En qué difiere B de A</translation>
+    </message>
+    <message>
+        <source>A and B are the same line. Change one of them, drag a part across, or try a part from the Shelf.</source>
+        <translation>A y B son la misma línea. Cambie una, arrastre una parte a la otra o pruebe una parte del Estante.</translation>
+    </message>
+    <message>
+        <source>Changes no reading by itself</source>
+        <translation>Por sí solo no cambia ninguna lectura</translation>
+    </message>
+    <message>
+        <source>By itself no more than is known</source>
+        <translation>Por sí solo, no más de lo que se sabe</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::EditPanel</name>
+    <message>
+        <source>Shelf</source>
+        <translation>Estante</translation>
+    </message>
+    <message>
+        <source>Part</source>
+        <translation>Parte</translation>
+    </message>
+    <message>
+        <source>Changed for the class only: it is put back when you leave.</source>
+        <translation>Cambiado solo para la clase: se restituye al salir.</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Deshacer</translation>
+    </message>
+    <message>
+        <source>Put back</source>
+        <translation>Restituir</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::FixesPanel</name>
+    <message>
+        <source>From the wallet, now</source>
+        <translation>De la cartera, ahora</translation>
+    </message>
+    <message>
+        <source>At the bench, later</source>
+        <translation>En el banco, después</translation>
+    </message>
+    <message>
+        <source>Wrong: %1. One change, and what it repairs:</source>
+        <translation>Mal: %1. Un solo cambio, y lo que arregla:</translation>
+    </message>
+    <message>
+        <source>Nothing is wrong. To be watched: %1.</source>
+        <translation>Nada está mal. Atención a: %1.</translation>
+    </message>
+    <message>
+        <source>Nothing is wrong, and nothing is to be watched.</source>
+        <translation>Nada está mal, y nada pide atención.</translation>
+    </message>
+    <message>
+        <source>%1
+%2</source>
+        <comment>a change, what it repairs</comment>
+        <translation>%1
+%2</translation>
+    </message>
+    <message>
+        <source>nothing to do</source>
+        <translation>nada que hacer</translation>
+    </message>
+    <message>
+        <source>no single change mends it</source>
+        <translation>ningún cambio solo lo arregla</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::FlyPage</name>
+    <message>
+        <source>tungsten bead</source>
+        <translation>bola de tungsteno</translation>
+    </message>
+    <message>
+        <source>solid tungsten</source>
+        <translation>tungsteno macizo</translation>
+    </message>
+    <message>
+        <source>lead</source>
+        <translation>plomo</translation>
+    </message>
+    <message>
+        <source>brass</source>
+        <translation>latón</translation>
+    </message>
+    <message>
+        <source>tin</source>
+        <translation>estaño</translation>
+    </message>
+    <message>
+        <source>steel</source>
+        <translation>acero</translation>
+    </message>
+    <message>
+        <source>New fly</source>
+        <translation>Mosca nueva</translation>
+    </message>
+    <message>
+        <source>Name of the fly</source>
+        <translation>Nombre de la mosca</translation>
+    </message>
+    <message>
+        <source>Hook size</source>
+        <translation>Número de anzuelo</translation>
+    </message>
+    <message>
+        <source>Metal of the beads</source>
+        <translation>Metal de las bolas</translation>
+    </message>
+    <message>
+        <source>Metal of the eyes</source>
+        <translation>Metal de los ojos</translation>
+    </message>
+    <message>
+        <source>Metal of the wire</source>
+        <translation>Metal del hilo</translation>
+    </message>
+    <message>
+        <source>sparse</source>
+        <translation>rala</translation>
+    </message>
+    <message>
+        <source>medium</source>
+        <translation>media</translation>
+    </message>
+    <message>
+        <source>bulky</source>
+        <translation>voluminosa</translation>
+    </message>
+    <message>
+        <source>How bulky it is wet</source>
+        <translation>Qué volumen tiene mojada</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Beads</source>
+        <translation>Bolas</translation>
+    </message>
+    <message>
+        <source>Bead, mm</source>
+        <translation>Bola, mm</translation>
+    </message>
+    <message>
+        <source>Its hole, mm</source>
+        <translation>Su agujero, mm</translation>
+    </message>
+    <message>
+        <source>of</source>
+        <translation>de</translation>
+    </message>
+    <message>
+        <source>Eyes, gr</source>
+        <translation>Ojos, gr</translation>
+    </message>
+    <message>
+        <source>Turns of wire</source>
+        <translation>Vueltas de hilo</translation>
+    </message>
+    <message>
+        <source>Wire, mm</source>
+        <translation>Hilo, mm</translation>
+    </message>
+    <message>
+        <source>Dressing, gr</source>
+        <translation>Vestido, gr</translation>
+    </message>
+    <message>
+        <source>Water, times dressing</source>
+        <translation>Agua, veces el vestido</translation>
+    </message>
+    <message>
+        <source>Wet it is</source>
+        <translation>Mojada es</translation>
+    </message>
+    <message>
+        <source>Put it on the line</source>
+        <translation>Ponerla en la línea</translation>
+    </message>
+    <message>
+        <source>Keep it among my parts</source>
+        <translation>Guardarla entre mis partes</translation>
+    </message>
+    <message>
+        <source>No fly</source>
+        <translation>Sin mosca</translation>
+    </message>
+    <message>
+        <source>%1 dry, %2 wet; %3</source>
+        <translation>%1 seca, %2 mojada; %3</translation>
+    </message>
+    <message>
+        <source>sinks head first</source>
+        <translation>se hunde de cabeza</translation>
+    </message>
+    <message>
+        <source>sinks level</source>
+        <translation>se hunde nivelada</translation>
+    </message>
+    <message>
+        <source>Mind the point. An estimate: the scale knows better.</source>
+        <translation>Cuidado con la punta del anzuelo. Una estimación: la báscula sabe más.</translation>
+    </message>
+    <message>
+        <source>Lead: gloves, away from food and children; where it is forbidden, tungsten or tin instead. </source>
+        <translation>Plomo: guantes, lejos de comida y niños; donde esté prohibido, tungsteno o estaño. </translation>
+    </message>
+    <message>
+        <source>Tie on a new fly</source>
+        <translation>Atar una mosca nueva</translation>
+    </message>
+    <message>
+        <source>My flies</source>
+        <translation>Mis moscas</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::HelpWindow</name>
+    <message>
+        <source>Help - Grainwise</source>
+        <translation>Ayuda - Grainwise</translation>
+    </message>
+    <message>
+        <source>Search the help</source>
+        <translation>Buscar en la ayuda</translation>
+    </message>
+    <message>
+        <source>Pages of the help</source>
+        <translation>Páginas de la ayuda</translation>
+    </message>
+    <message>
+        <source>Help</source>
+        <translation>Ayuda</translation>
+    </message>
+    <message>
+        <source>No page speaks of that.</source>
+        <translation>Ninguna página habla de eso.</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::JunctionTag</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::LeaderPage</name>
+    <message>
+        <source>two-hand line</source>
+        <translation>línea de dos manos</translation>
+    </message>
+    <message>
+        <source>single-hand line</source>
+        <translation>línea de una mano</translation>
+    </message>
+    <message>
+        <source>sink tip</source>
+        <translation>punta hundible</translation>
+    </message>
+    <message>
+        <source>What the leader is tied to</source>
+        <translation>A qué se ata el bajo</translation>
+    </message>
+    <message>
+        <source>Tippet</source>
+        <translation>Terminal</translation>
+    </message>
+    <message>
+        <source>one piece</source>
+        <translation>una pieza</translation>
+    </message>
+    <message>
+        <source>two pieces</source>
+        <translation>dos piezas</translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <translation>Piezas</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Longitud</translation>
+    </message>
+    <message>
+        <source>Line&apos;s tip, diameter</source>
+        <translation>Punta de la línea, diámetro</translation>
+    </message>
+    <message>
+        <source>Tippet&apos;s packet, lb</source>
+        <translation>Resistencia del terminal, lb</translation>
+    </message>
+    <message>
+        <source>Put it on the line</source>
+        <translation>Ponerla en la línea</translation>
+    </message>
+    <message>
+        <source>%1, %2X</source>
+        <translation>%1, %2X</translation>
+    </message>
+    <message>
+        <source>nylon %1</source>
+        <translation>nailon %1</translation>
+    </message>
+    <message>
+        <source>fluoro %1</source>
+        <translation>fluoro %1</translation>
+    </message>
+    <message>
+        <source>No leader</source>
+        <translation>Sin bajo</translation>
+    </message>
+    <message>
+        <source>No nylon or fluorocarbon on the spools: read or write down your spools on the Spools page.</source>
+        <translation>No hay nailon ni fluorocarbono en las bobinas: léalas o anótelas en la página Bobinas.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>cut %1</source>
+        <translation>cortar %1</translation>
+    </message>
+    <message>
+        <source>%1 pieces, %2, %3. %4.</source>
+        <translation>%1 piezas, %2, %3. %4.</translation>
+    </message>
+    <message>
+        <source>Long behind a sink tip: the fly rides up.</source>
+        <translation>Largo tras una punta hundible: la mosca sube.</translation>
+    </message>
+    <message>
+        <source>Short: the fly follows the tip closely.</source>
+        <translation>Corto: la mosca sigue de cerca a la punta.</translation>
+    </message>
+    <message>
+        <source>A spool holds less than this takes.</source>
+        <translation>Una bobina tiene menos de lo que esto pide.</translation>
+    </message>
+    <message>
+        <source>Usual for the trade, not a rule. Glasses on when you test a knot.</source>
+        <translation>Usual en el oficio, no una regla. Gafas puestas al probar un nudo.</translation>
+    </message>
+    <message>
+        <source>%1X to %2X</source>
+        <translation>%1X a %2X</translation>
+    </message>
+    <message>
+        <source>%1 to %2 lb</source>
+        <translation>%1 a %2 lb</translation>
+    </message>
+    <message>
+        <source>For a hook of size %1 usually %2 of tippet. %3</source>
+        <translation>Para un anzuelo del %1, lo usual es un terminal de %2. %3</translation>
+    </message>
+    <message>
+        <source>Tie a new leader</source>
+        <translation>Anudar un bajo nuevo</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::Lens</name>
+    <message>
+        <source>The last six feet, magnified</source>
+        <translation>Los últimos seis pies, ampliados</translation>
+    </message>
+    <message>
+        <source>The last six feet, magnified: press or drag a part here as on the line</source>
+        <translation>Los últimos seis pies, ampliados: pulse o arrastre aquí una parte como en la línea</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::ListPage</name>
+    <message>
+        <source>nothing</source>
+        <translation>nada</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>nombre</translation>
+    </message>
+    <message>
+        <source>mass, gr</source>
+        <translation>masa, gr</translation>
+    </message>
+    <message>
+        <source>mass, g</source>
+        <translation>masa, g</translation>
+    </message>
+    <message>
+        <source>mass with its unit</source>
+        <translation>masa con su unidad</translation>
+    </message>
+    <message>
+        <source>length, ft</source>
+        <translation>longitud, ft</translation>
+    </message>
+    <message>
+        <source>length, m</source>
+        <translation>longitud, m</translation>
+    </message>
+    <message>
+        <source>length with its unit</source>
+        <translation>longitud con su unidad</translation>
+    </message>
+    <message>
+        <source>gr/ft</source>
+        <translation>gr/ft</translation>
+    </message>
+    <message>
+        <source>sinks, in/s</source>
+        <translation>se hunde, in/s</translation>
+    </message>
+    <message>
+        <source>sinking ft</source>
+        <translation>ft hundibles</translation>
+    </message>
+    <message>
+        <source>date</source>
+        <translation>fecha</translation>
+    </message>
+    <message>
+        <source>The list</source>
+        <translation>La lista</translation>
+    </message>
+    <message>
+        <source>Paste a list of tips or what the scale said, a line each:
+name, mass gr, length ft
+winter tip, 113.5, 10</source>
+        <translation>Pegue una lista de puntas o lo que dijo la báscula, una por línea:
+nombre, masa gr, longitud ft
+punta de invierno, 113.5, 10</translation>
+    </message>
+    <message>
+        <source>The columns are</source>
+        <translation>Las columnas son</translation>
+    </message>
+    <message>
+        <source>From a file…</source>
+        <translation>De un archivo…</translation>
+    </message>
+    <message>
+        <source>Keep them among my parts</source>
+        <translation>Guardarlas entre mis partes</translation>
+    </message>
+    <message>
+        <source>Read a list</source>
+        <translation>Leer una lista</translation>
+    </message>
+    <message>
+        <source>Lists (*.csv *.txt *.tsv);;All files (*)</source>
+        <translation>Listas (*.csv *.txt *.tsv);;Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>This file is over 4 MB; a list is shorter.</source>
+        <translation>Este archivo pasa de 4 MB; una lista es más corta.</translation>
+    </message>
+    <message>
+        <source>Column %1</source>
+        <translation>Columna %1</translation>
+    </message>
+    <message>
+        <source>%1 tips read.</source>
+        <translation>%1 puntas leídas.</translation>
+    </message>
+    <message>
+        <source>%1 without a sink rate take the usual one of their class.</source>
+        <translation>%1 sin velocidad de hundimiento toman la usual de su clase.</translation>
+    </message>
+    <message>
+        <source>Left out, %1</source>
+        <translation>Omitida, %1</translation>
+    </message>
+    <message>
+        <source>and %1 lines more.</source>
+        <translation>y %1 líneas más.</translation>
+    </message>
+    <message>
+        <source>My tips</source>
+        <translation>Mis puntas</translation>
+    </message>
+    <message>
+        <source>%1 kept among my parts.</source>
+        <translation>%1 guardadas entre mis partes.</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::MainWindow</name>
+    <message>
+        <source>Rigs and decks (*.rig.json *.deck.json);;All files (*)</source>
+        <translation>Montajes y series (*.rig.json *.deck.json);;Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>Unsaved changes</source>
+        <translation>Cambios sin guardar</translation>
+    </message>
+    <message>
+        <source>Save the changes to &quot;%1&quot; first?</source>
+        <translation>¿Guardar primero los cambios de &quot;%1&quot;?</translation>
+    </message>
+    <message>
+        <source>Save the rig</source>
+        <translation>Guardar el montaje</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Deshacer</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation>Rehacer</translation>
+    </message>
+    <message>
+        <source>A−</source>
+        <translation>A−</translation>
+    </message>
+    <message>
+        <source>A+</source>
+        <translation>A+</translation>
+    </message>
+    <message>
+        <source>Bench</source>
+        <translation>Banco</translation>
+    </message>
+    <message>
+        <source>Open a rig</source>
+        <translation>Abrir un montaje</translation>
+    </message>
+    <message>
+        <source>Handout into a file</source>
+        <translation>Hoja a un archivo</translation>
+    </message>
+    <message>
+        <source>Paper or picture (*.pdf *.png *.svg)</source>
+        <translation>Papel o imagen (*.pdf *.png *.svg)</translation>
+    </message>
+    <message>
+        <source>No copy of unsaved work could be kept: %1</source>
+        <translation>No se pudo guardar copia del trabajo sin guardar: %1</translation>
+    </message>
+    <message>
+        <source>Own parts or spools that could not be read; the file stays as it is</source>
+        <translation>Partes o bobinas propias que no se pudieron leer; el archivo queda como está</translation>
+    </message>
+    <message>
+        <source>Grainwise speaks the chosen language from its next start.</source>
+        <translation>Grainwise habla el idioma elegido desde el próximo inicio.</translation>
+    </message>
+    <message>
+        <source>not saved yet</source>
+        <translation>aún sin guardar</translation>
+    </message>
+    <message>
+        <source>%1[*] (%2) - Grainwise</source>
+        <translation>%1[*] (%2) - Grainwise</translation>
+    </message>
+    <message>
+        <source>unnamed rig</source>
+        <translation>montaje sin nombre</translation>
+    </message>
+    <message>
+        <source>Undo in %1</source>
+        <translation>Deshacer en %1</translation>
+    </message>
+    <message>
+        <source>Redo in %1</source>
+        <translation>Rehacer en %1</translation>
+    </message>
+    <message>
+        <source>Clear the list</source>
+        <translation>Vaciar la lista</translation>
+    </message>
+    <message>
+        <source>%1 was not opened</source>
+        <translation>%1 no se abrió</translation>
+    </message>
+    <message>
+        <source>%1 is there already; choose it by its full name, or another one.</source>
+        <translation>%1 ya está ahí; elíjalo por su nombre completo, o elija otro.</translation>
+    </message>
+    <message>
+        <source>%1 was not saved</source>
+        <translation>%1 no se guardó</translation>
+    </message>
+    <message>
+        <source>Unsaved work on &quot;%1&quot; of %2 was kept.</source>
+        <translation>Se conservó trabajo sin guardar de &quot;%1&quot; del %2.</translation>
+    </message>
+    <message>
+        <source>Open it</source>
+        <translation>Abrirlo</translation>
+    </message>
+    <message>
+        <source>Throw it away</source>
+        <translation>Tirarlo</translation>
+    </message>
+    <message>
+        <source>%1 is no longer there; saving puts it back.</source>
+        <translation>%1 ya no está ahí; al guardar vuelve a su sitio.</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Guardar</translation>
+    </message>
+    <message>
+        <source>%1 was changed by another program.</source>
+        <translation>Otro programa cambió %1.</translation>
+    </message>
+    <message>
+        <source>Open what it holds now</source>
+        <translation>Abrir lo que contiene ahora</translation>
+    </message>
+    <message>
+        <source>Drop one rig file that is on this machine, or two to compare them.</source>
+        <translation>Suelte un archivo de montaje de este equipo, o dos para compararlos.</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Escrito: %1</translation>
+    </message>
+    <message>
+        <source>About Grainwise</source>
+        <translation>Acerca de Grainwise</translation>
+    </message>
+    <message>
+        <source>Grainwise %1: a workbench for building and balancing two-handed fly rigs.
+
+Limits and verdicts are common practice or ours, never a rod maker&apos;s. Rod makers&apos; limits and a qualified instructor&apos;s advice come first.
+
+Free software under the GNU GPL, version 3 or later. Uses Qt %2, Qt Charts, nlohmann/json and tl::expected.</source>
+        <translation>Grainwise %1: un banco de trabajo para construir y equilibrar montajes de mosca a dos manos.
+
+Los límites y veredictos son práctica común o nuestros, nunca de un fabricante de cañas. Los límites de los fabricantes y el consejo de un instructor titulado van por delante.
+
+Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nlohmann/json y tl::expected.</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::MakePanel</name>
+    <message>
+        <source>Tasks at the bench</source>
+        <translation>Tareas del banco</translation>
+    </message>
+    <message>
+        <source>Cut sheet</source>
+        <translation>Hoja de corte</translation>
+    </message>
+    <message>
+        <source>Spools</source>
+        <translation>Bobinas</translation>
+    </message>
+    <message>
+        <source>Weigh-in</source>
+        <translation>Pesada</translation>
+    </message>
+    <message>
+        <source>Tie a leader</source>
+        <translation>Anudar un bajo</translation>
+    </message>
+    <message>
+        <source>Dress a fly</source>
+        <translation>Lastrar una mosca</translation>
+    </message>
+    <message>
+        <source>Trim, divide, name</source>
+        <translation>Recortar, dividir, nombrar</translation>
+    </message>
+    <message>
+        <source>Tub and river</source>
+        <translation>Cubo y río</translation>
+    </message>
+    <message>
+        <source>My parts</source>
+        <translation>Mis partes</translation>
+    </message>
+    <message>
+        <source>Read a list</source>
+        <translation>Leer una lista</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::MeasurePage</name>
+    <message>
+        <source>In a tub: let a level piece sink and time it</source>
+        <translation>En un cubo: deje hundirse una pieza nivelada y cronometre</translation>
+    </message>
+    <message>
+        <source>Piece that sinks</source>
+        <translation>Pieza que se hunde</translation>
+    </message>
+    <message>
+        <source>It falls</source>
+        <translation>Cae</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation>Agua</translation>
+    </message>
+    <message>
+        <source>Seconds, one or more: 3.2 3.3</source>
+        <translation>Segundos, uno o más: 3,2 3,3</translation>
+    </message>
+    <message>
+        <source>Times in seconds</source>
+        <translation>Tiempos en segundos</translation>
+    </message>
+    <message>
+        <source>Take this rate</source>
+        <translation>Tomar esta velocidad</translation>
+    </message>
+    <message>
+        <source>Back to the rated one</source>
+        <translation>Volver a la indicada</translation>
+    </message>
+    <message>
+        <source>Back to the rated sink</source>
+        <translation>Volver al hundimiento indicado</translation>
+    </message>
+    <message>
+        <source>In the river: how deep was the fly?</source>
+        <translation>En el río: ¿qué honda iba la mosca?</translation>
+    </message>
+    <message>
+        <source>hanging below the rod</source>
+        <translation>colgada bajo la caña</translation>
+    </message>
+    <message>
+        <source>on the swing</source>
+        <translation>en el swing</translation>
+    </message>
+    <message>
+        <source>Where it was measured</source>
+        <translation>Dónde se midió</translation>
+    </message>
+    <message>
+        <source>Depth of the fly</source>
+        <translation>Profundidad de la mosca</translation>
+    </message>
+    <message>
+        <source>Take this current</source>
+        <translation>Tomar esta corriente</translation>
+    </message>
+    <message>
+        <source>Back to the stated one</source>
+        <translation>Volver a la indicada</translation>
+    </message>
+    <message>
+        <source>Measure where you stand safely; a snagged tip comes back fast.</source>
+        <translation>Mida donde pise seguro; una punta que se desengancha vuelve rápida.</translation>
+    </message>
+    <message>
+        <source>Back to the stated current</source>
+        <translation>Volver a la corriente indicada</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Nothing on the line sinks by a rate.</source>
+        <translation>Nada de la línea se hunde a una velocidad dada.</translation>
+    </message>
+    <message>
+        <source>Rated %1. Several falls make it surer.</source>
+        <translation>Indicada %1. Varias caídas la hacen más segura.</translation>
+    </message>
+    <message>
+        <source>Timed %1</source>
+        <translation>Medida %1</translation>
+    </message>
+    <message>
+        <source>, give or take %1</source>
+        <translation>, más o menos %1</translation>
+    </message>
+    <message>
+        <source>; rated %1</source>
+        <translation>; indicada %1</translation>
+    </message>
+    <message>
+        <source>; %1</source>
+        <translation>; %1</translation>
+    </message>
+    <message>
+        <source>%1 at %4, give or take %2 (4 times in 5); rated %3.</source>
+        <translation>%1 a %4, más o menos %2 (4 veces de 5); indicada %3.</translation>
+    </message>
+    <message>
+        <source> A deeper tub would say more.</source>
+        <translation> Un cubo más hondo diría más.</translation>
+    </message>
+    <message>
+        <source>Take a timed sink rate</source>
+        <translation>Tomar una velocidad medida</translation>
+    </message>
+    <message>
+        <source>The current that explains the depth is kept with the water, and narrows the range.</source>
+        <translation>La corriente que explica la profundidad se guarda con el agua y estrecha el margen.</translation>
+    </message>
+    <message>
+        <source>Measured: %1</source>
+        <translation>Medida: %1</translation>
+    </message>
+    <message>
+        <source>; stated %1</source>
+        <translation>; indicada %1</translation>
+    </message>
+    <message>
+        <source>Fits a current of %1 at the surface, give or take %2; stated %3.</source>
+        <translation>Encaja con una corriente de %1 en superficie, más o menos %2; indicada %3.</translation>
+    </message>
+    <message>
+        <source>Take a measured current</source>
+        <translation>Tomar una corriente medida</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::NamePanel</name>
+    <message>
+        <source>Name of the rig</source>
+        <translation>Nombre del montaje</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notas</translation>
+    </message>
+    <message>
+        <source>Rename the rig</source>
+        <translation>Cambiar el nombre del montaje</translation>
+    </message>
+    <message>
+        <source>Change the notes</source>
+        <translation>Cambiar las notas</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::NoticeBar</name>
+    <message>
+        <source>Later</source>
+        <translation>Más tarde</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::NumberField</name>
+    <message>
+        <source>over %1 to %2 %3</source>
+        <translation>más de %1 a %2 %3</translation>
+    </message>
+    <message>
+        <source>%1 to %2 %3</source>
+        <translation>de %1 a %2 %3</translation>
+    </message>
+    <message>
+        <source>This is no number here; give %1.</source>
+        <translation>Esto no es aquí un número; dé %1.</translation>
+    </message>
+    <message>
+        <source>Outside what is possible; give %1.</source>
+        <translation>Fuera de lo posible; dé %1.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::OwnPartsPage</name>
+    <message>
+        <source>Search my parts</source>
+        <translation>Buscar en mis partes</translation>
+    </message>
+    <message>
+        <source>My parts</source>
+        <translation>Mis partes</translation>
+    </message>
+    <message>
+        <source>Part of the line</source>
+        <translation>Parte de la línea</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Guardarla</translation>
+    </message>
+    <message>
+        <source>Its name</source>
+        <translation>Su nombre</translation>
+    </message>
+    <message>
+        <source>Name it so</source>
+        <translation>Llamarla así</translation>
+    </message>
+    <message>
+        <source>Put it on the line</source>
+        <translation>Ponerla en la línea</translation>
+    </message>
+    <message>
+        <source>Edit it there, then keep it again: it takes the place of the old one</source>
+        <translation>Edítela allí y guárdela otra vez: ocupa el lugar de la antigua</translation>
+    </message>
+    <message>
+        <source>Copy it</source>
+        <translation>Copiarla</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Quitar</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Deshacer</translation>
+    </message>
+    <message>
+        <source>Read a shelf…</source>
+        <translation>Leer un estante…</translation>
+    </message>
+    <message>
+        <source>Write them to a file…</source>
+        <translation>Escribirlas en un archivo…</translation>
+    </message>
+    <message>
+        <source>From the line</source>
+        <translation>De la línea</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Read a shelf</source>
+        <translation>Leer un estante</translation>
+    </message>
+    <message>
+        <source>Shelves (*.shelf.json)</source>
+        <translation>Estantes (*.shelf.json)</translation>
+    </message>
+    <message>
+        <source>Write my parts</source>
+        <translation>Escribir mis partes</translation>
+    </message>
+    <message>
+        <source>my-parts.shelf.json</source>
+        <translation>mis-partes.shelf.json</translation>
+    </message>
+    <message>
+        <source>%1  (%2)</source>
+        <translation>%1  (%2)</translation>
+    </message>
+    <message>
+        <source>None yet. Keep a part of the line, and it stands on the Shelf from now on.</source>
+        <translation>Ninguna aún. Guarde una parte de la línea y desde entonces estará en el Estante.</translation>
+    </message>
+    <message>
+        <source>Kept in place of the old one.</source>
+        <translation>Guardada en lugar de la antigua.</translation>
+    </message>
+    <message>
+        <source>Kept. It stands on the Shelf.</source>
+        <translation>Guardada. Está en el Estante.</translation>
+    </message>
+    <message>
+        <source>Removed %1; Undo brings it back.</source>
+        <translation>Se quitó %1; Deshacer lo devuelve.</translation>
+    </message>
+    <message>
+        <source>There is no room for another one on the line.</source>
+        <translation>No hay sitio para otra en la línea.</translation>
+    </message>
+    <message>
+        <source>Add %1</source>
+        <translation>Añadir: %1</translation>
+    </message>
+    <message>
+        <source>%1 added, %2 there already</source>
+        <translation>%1 añadidas, %2 ya estaban</translation>
+    </message>
+    <message>
+        <source>Written.</source>
+        <translation>Escrito.</translation>
+    </message>
+    <message>
+        <source>Not written: %1</source>
+        <translation>No escrito: %1</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::OwnStore</name>
+    <message>
+        <source>%1 could not be written; it stays as it was. %2</source>
+        <translation>No se pudo escribir %1; queda como estaba. %2</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::PairPanel</name>
+    <message>
+        <source>Play</source>
+        <translation>Reproducir</translation>
+    </message>
+    <message>
+        <source>Lets both go together, at a quarter of real time</source>
+        <translation>Suelta ambos a la vez, a un cuarto del tiempo real</translation>
+    </message>
+    <message>
+        <source>Both swing together, four times as fast as on the water</source>
+        <translation>Ambos cruzan a la vez, cuatro veces más rápido que en el agua</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Tiempo</translation>
+    </message>
+    <message>
+        <source>A model of the loop, without stroke, wind or stretch. Keep everyone out of the space behind you.</source>
+        <translation>Un modelo del bucle, sin gesto, viento ni elasticidad. Que nadie esté en el espacio detrás de usted.</translation>
+    </message>
+    <message>
+        <source>Figures for the line, no guide to wading.</source>
+        <translation>Cifras para la línea, no guía para vadear.</translation>
+    </message>
+    <message>
+        <source>Pause</source>
+        <translation>Pausa</translation>
+    </message>
+    <message>
+        <source>%1 s</source>
+        <translation>%1 s</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::PairView</name>
+    <message>
+        <source>The casts of A and B</source>
+        <translation>Los lances de A y B</translation>
+    </message>
+    <message>
+        <source>The swings of A and B</source>
+        <translation>Los swings de A y B</translation>
+    </message>
+    <message>
+        <source>working…</source>
+        <translation>calculando…</translation>
+    </message>
+    <message>
+        <source>A: %1. B: %2</source>
+        <translation>A: %1. B: %2</translation>
+    </message>
+    <message>
+        <source>%1 (of before the change: working…)</source>
+        <translation>%1 (de antes del cambio: calculando…)</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::PartDrawing</name>
+    <message>
+        <source>Drag it up onto the line, or press Enter</source>
+        <translation>Arrástrela a la línea, o pulse Intro</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::PartEditor</name>
+    <message>
+        <source>Edit %1</source>
+        <translation>Editar %1</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Name of the part</source>
+        <translation>Nombre de la parte</translation>
+    </message>
+    <message>
+        <source>no style</source>
+        <translation>sin estilo</translation>
+    </message>
+    <message>
+        <source>Style</source>
+        <translation>Estilo</translation>
+    </message>
+    <message>
+        <source>Label</source>
+        <translation>Etiqueta</translation>
+    </message>
+    <message>
+        <source>Weighed</source>
+        <translation>Pesada</translation>
+    </message>
+    <message>
+        <source>Loop, rod end</source>
+        <translation>Lazo, extremo de caña</translation>
+    </message>
+    <message>
+        <source>Loop, fly end</source>
+        <translation>Lazo, extremo de mosca</translation>
+    </message>
+    <message>
+        <source>Weighed on</source>
+        <translation>Pesada el</translation>
+    </message>
+    <message>
+        <source>Weighed on, year-month-day</source>
+        <translation>Pesada el, año-mes-día</translation>
+    </message>
+    <message>
+        <source>year-month-day</source>
+        <translation>año-mes-día</translation>
+    </message>
+    <message>
+        <source>Give the weighed mass first</source>
+        <translation>Dé primero la masa pesada</translation>
+    </message>
+    <message>
+        <source>Dry</source>
+        <translation>Seca</translation>
+    </message>
+    <message>
+        <source>Wet</source>
+        <translation>Mojada</translation>
+    </message>
+    <message>
+        <source>Bulk, cm²</source>
+        <translation>Bulto, cm²</translation>
+    </message>
+    <message>
+        <source>Density, g/cm³</source>
+        <translation>Densidad, g/cm³</translation>
+    </message>
+    <message>
+        <source>Hook</source>
+        <translation>Anzuelo</translation>
+    </message>
+    <message>
+        <source>Hook size</source>
+        <translation>Número de anzuelo</translation>
+    </message>
+    <message>
+        <source>sinks head first</source>
+        <translation>se hunde de cabeza</translation>
+    </message>
+    <message>
+        <source>Add a section</source>
+        <translation>Añadir un tramo</translation>
+    </message>
+    <message>
+        <source>Choose a part on the line: click it, or use the arrow keys there.</source>
+        <translation>Elija una parte de la línea: púlsela, o use allí las flechas.</translation>
+    </message>
+    <message>
+        <source>Casts at %1 wet. Bulk and density count in the air and in the water; left empty they are taken as 1.5.</source>
+        <translation>Se lanza con %1 mojada. Bulto y densidad cuentan en el aire y en el agua; vacíos se toman como 1,5.</translation>
+    </message>
+    <message>
+        <source>%1, %2 to %3: weighs %4</source>
+        <translation>%1, %2 a %3: pesa %4</translation>
+    </message>
+    <message>
+        <source>, of it loops %1</source>
+        <translation>, de ello lazos %1</translation>
+    </message>
+    <message>
+        <source>; sections scaled by %1 % to what the scale said</source>
+        <translation>; tramos ajustados un %1 % a lo que dijo la báscula</translation>
+    </message>
+    <message>
+        <source>; sections scaled by %1 % to the label</source>
+        <translation>; tramos ajustados un %1 % a la etiqueta</translation>
+    </message>
+    <message>
+        <source>sinks %1 here</source>
+        <translation>se hunde %1 aquí</translation>
+    </message>
+    <message>
+        <source>floats</source>
+        <translation>flota</translation>
+    </message>
+    <message>
+        <source>%1, %2, %3, %4</source>
+        <translation>%1, %2, %3, %4</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::PlayerBar</name>
+    <message>
+        <source>Time</source>
+        <translation>Tiempo</translation>
+    </message>
+    <message>
+        <source>How fast it plays</source>
+        <translation>A qué velocidad se reproduce</translation>
+    </message>
+    <message>
+        <source>Pause</source>
+        <translation>Pausa</translation>
+    </message>
+    <message>
+        <source>Play</source>
+        <translation>Reproducir</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::PoolBook</name>
+    <message>
+        <source>make room, or save elsewhere</source>
+        <translation>haga sitio, o guarde en otro lugar</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::PoolsPanel</name>
+    <message>
+        <source>Pools (*.pools.json);;All files (*)</source>
+        <translation>Pozos (*.pools.json);;Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>Open pools</source>
+        <translation>Abrir pozos</translation>
+    </message>
+    <message>
+        <source>Save the pools</source>
+        <translation>Guardar los pozos</translation>
+    </message>
+    <message>
+        <source>Pools</source>
+        <translation>Pozos</translation>
+    </message>
+    <message>
+        <source>Fish here</source>
+        <translation>Pescar aquí</translation>
+    </message>
+    <message>
+        <source>Go to %1</source>
+        <translation>Ir a %1</translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation>Añadir</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Quitar</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Deshacer</translation>
+    </message>
+    <message>
+        <source>Open…</source>
+        <translation>Abrir…</translation>
+    </message>
+    <message>
+        <source>Save as…</source>
+        <translation>Guardar como…</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Surface speed</source>
+        <translation>Corriente en superficie</translation>
+    </message>
+    <message>
+        <source>Depth</source>
+        <translation>Profundidad</translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation>Temperatura</translation>
+    </message>
+    <message>
+        <source>The fly is wanted</source>
+        <translation>La mosca se quiere</translation>
+    </message>
+    <message>
+        <source>anywhere</source>
+        <translation>donde sea</translation>
+    </message>
+    <message>
+        <source>off the bottom</source>
+        <translation>sobre el fondo</translation>
+    </message>
+    <message>
+        <source>below the surface</source>
+        <translation>bajo la superficie</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>A</translation>
+    </message>
+    <message>
+        <source>Angle, degrees</source>
+        <translation>Ángulo, grados</translation>
+    </message>
+    <message>
+        <source>Slack, seconds</source>
+        <translation>Línea floja, segundos</translation>
+    </message>
+    <message>
+        <source>must be more than the first</source>
+        <translation>debe ser más que lo primero</translation>
+    </message>
+    <message>
+        <source>New pool</source>
+        <translation>Pozo nuevo</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::ProblemPanel</name>
+    <message>
+        <source>The open rig is as it was.</source>
+        <translation>El montaje abierto está como estaba.</translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>y %n más</numerusform>
+            <numerusform>y %n más</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::ProfileChart</name>
+    <message>
+        <source>g per metre</source>
+        <translation>g por metro</translation>
+    </message>
+    <message>
+        <source>gr per foot</source>
+        <translation>gr por pie</translation>
+    </message>
+    <message>
+        <source>%1 in all</source>
+        <translation>%1 en total</translation>
+    </message>
+    <message>
+        <source>what the loop needs of each foot</source>
+        <translation>lo que el bucle pide de cada pie</translation>
+    </message>
+    <message>
+        <source>What each foot weighs</source>
+        <translation>Lo que pesa cada pie</translation>
+    </message>
+    <message>
+        <source>Left and Right move the line by half a foot, with Shift by a tenth</source>
+        <translation>Izquierda y Derecha mueven la línea medio pie, con Mayús una décima</translation>
+    </message>
+    <message>
+        <source>nothing on the line yet</source>
+        <translation>aún nada en la línea</translation>
+    </message>
+    <message>
+        <source>%1: past the end of the line</source>
+        <translation>%1: pasado el final de la línea</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3 so far, %4 from the fly</source>
+        <translation>%1: %2, %3 hasta aquí, a %4 de la mosca</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3 so far, %4 from the end</source>
+        <translation>%1: %2, %3 hasta aquí, a %4 del final</translation>
+    </message>
+    <message>
+        <source>%1 of line, %2 in all, heaviest at %3 with %4. The cursor is at %5.</source>
+        <translation>%1 de línea, %2 en total, lo más pesado en %3 con %4. El cursor está en %5.</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::ReadingsTable</name>
+    <message>
+        <source>Readings of A and B</source>
+        <translation>Lecturas de A y B</translation>
+    </message>
+    <message>
+        <source>Depth</source>
+        <translation>Profundidad</translation>
+    </message>
+    <message>
+        <source>Turnover</source>
+        <translation>Despliegue</translation>
+    </message>
+    <message>
+        <source>no more than is known</source>
+        <translation>no más de lo que se sabe</translation>
+    </message>
+    <message>
+        <source>B turns over more easily</source>
+        <translation>B se despliega con más facilidad</translation>
+    </message>
+    <message>
+        <source>A turns over more easily</source>
+        <translation>A se despliega con más facilidad</translation>
+    </message>
+    <message>
+        <source>no difference</source>
+        <translation>sin diferencia</translation>
+    </message>
+    <message>
+        <source>Swing</source>
+        <translation>Swing</translation>
+    </message>
+    <message>
+        <source>%1 s</source>
+        <translation>%1 s</translation>
+    </message>
+    <message>
+        <source>Stroke</source>
+        <translation>Gesto</translation>
+    </message>
+    <message>
+        <source>same stroke</source>
+        <translation>mismo gesto</translation>
+    </message>
+    <message>
+        <source>%1: A %2, B %3, %4</source>
+        <translation>%1: A %2, B %3, %4</translation>
+    </message>
+    <message>
+        <source>A</source>
+        <translation>A</translation>
+    </message>
+    <message>
+        <source>B</source>
+        <translation>B</translation>
+    </message>
+    <message>
+        <source>depths from real swings</source>
+        <translation>profundidades de swings completos</translation>
+    </message>
+    <message>
+        <source>swinging both…</source>
+        <translation>calculando ambos…</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::RigDocument</name>
+    <message>
+        <source>the file that is there is kept as it was; make room, or save elsewhere</source>
+        <translation>el archivo que hay se conserva como estaba; haga sitio, o guarde en otro lugar</translation>
+    </message>
+    <message>
+        <source>nothing was written; make room, or save elsewhere</source>
+        <translation>no se escribió nada; haga sitio, o guarde en otro lugar</translation>
+    </message>
+    <message>
+        <source>not saved: %1</source>
+        <translation>no guardado: %1</translation>
+    </message>
+    <message>
+        <source>another program has changed this file since it was opened</source>
+        <translation>otro programa ha cambiado este archivo desde que se abrió</translation>
+    </message>
+    <message>
+        <source>save again to put yours in its place, or save elsewhere</source>
+        <translation>guarde otra vez para poner el suyo en su lugar, o guarde en otro lugar</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::RiverPanel</name>
+    <message>
+        <source>4 times</source>
+        <translation>4 veces</translation>
+    </message>
+    <message>
+        <source>real time</source>
+        <translation>tiempo real</translation>
+    </message>
+    <message>
+        <source>1/4</source>
+        <translation>1/4</translation>
+    </message>
+    <message>
+        <source>Angle</source>
+        <translation>Ángulo</translation>
+    </message>
+    <message>
+        <source>Of the landed line below straight across</source>
+        <translation>De la línea posada, por debajo de la perpendicular</translation>
+    </message>
+    <message>
+        <source>Mend</source>
+        <translation>Mend</translation>
+    </message>
+    <message>
+        <source>%1 s</source>
+        <translation>%1 s</translation>
+    </message>
+    <message>
+        <source>How long the line drifts free before it comes tight</source>
+        <translation>Cuánto deriva libre la línea antes de tensarse</translation>
+    </message>
+    <message>
+        <source>Line out</source>
+        <translation>Línea fuera</translation>
+    </message>
+    <message>
+        <source>From the rod tip to the fly</source>
+        <translation>De la puntera a la mosca</translation>
+    </message>
+    <message>
+        <source>Figures for the line, no guide to wading: judge the water by your own eyes, with a staff, a belt and company.</source>
+        <translation>Cifras para la línea, no guía para vadear: juzgue el agua con sus ojos, con bastón, cinturón y compañía.</translation>
+    </message>
+    <message>
+        <source>Depths in all pools</source>
+        <translation>Profundidad en todos los pozos</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::RiverView</name>
+    <message>
+        <source>The swing, from the side and from above</source>
+        <translation>El swing, de lado y desde arriba</translation>
+    </message>
+    <message>
+        <source>wanted</source>
+        <translation>deseado</translation>
+    </message>
+    <message>
+        <source>From above</source>
+        <translation>Desde arriba</translation>
+    </message>
+    <message>
+        <source>A swing of %1 seconds, at the deepest %2.</source>
+        <translation>Un swing de %1 segundos, lo más hondo %2.</translation>
+    </message>
+    <message>
+        <source>Four swings out of five between %1 and %2.</source>
+        <translation>Cuatro swings de cada cinco entre %1 y %2.</translation>
+    </message>
+    <message>
+        <source>%1 s, drifting after the mend</source>
+        <translation>%1 s, deriva tras el mend</translation>
+    </message>
+    <message>
+        <source>%1 s, swinging</source>
+        <translation>%1 s, cruza</translation>
+    </message>
+    <message>
+        <source>being computed anew</source>
+        <translation>se está calculando de nuevo</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::RodPanel</name>
+    <message>
+        <source>Short heads</source>
+        <translation>Cabezas cortas</translation>
+    </message>
+    <message>
+        <source>Fine tapers</source>
+        <translation>Perfiles finos</translation>
+    </message>
+    <message>
+        <source>Long bellies</source>
+        <translation>Vientres largos</translation>
+    </message>
+    <message>
+        <source>Single-hand lines</source>
+        <translation>Líneas de una mano</translation>
+    </message>
+    <message>
+        <source>Rod length</source>
+        <translation>Longitud de la caña</translation>
+    </message>
+    <message>
+        <source>Line number</source>
+        <translation>Número de línea</translation>
+    </message>
+    <message>
+        <source>one hand</source>
+        <translation>una mano</translation>
+    </message>
+    <message>
+        <source>two hands</source>
+        <translation>dos manos</translation>
+    </message>
+    <message>
+        <source>Hands</source>
+        <translation>Manos</translation>
+    </message>
+    <message>
+        <source>Style of head</source>
+        <translation>Estilo de cabeza</translation>
+    </message>
+    <message>
+        <source>Start a rig for this rod</source>
+        <translation>Empezar un montaje para esta caña</translation>
+    </message>
+    <message>
+        <source>Head, tip and leader from the Shelf; the fly is yours to choose. Undo brings the old rig back.</source>
+        <translation>Cabeza, punta y bajo del Estante; la mosca la elige usted. Deshacer trae de vuelta el montaje anterior.</translation>
+    </message>
+    <message>
+        <source>Head to start with</source>
+        <translation>Cabeza para empezar</translation>
+    </message>
+    <message>
+        <source>%1 from</source>
+        <translation>%1 desde</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>a</translation>
+    </message>
+    <message>
+        <source>Change the rod</source>
+        <translation>Cambiar la caña</translation>
+    </message>
+    <message>
+        <source>Both ends are needed.</source>
+        <translation>Hacen falta ambos extremos.</translation>
+    </message>
+    <message>
+        <source>The upper end is below the lower one.</source>
+        <translation>El extremo superior está por debajo del inferior.</translation>
+    </message>
+    <message>
+        <source>The grains on a rod are for the head alone. Without a window, ours for the line number is taken; the rod maker&apos;s figure comes first.</source>
+        <translation>Los grains de una caña son solo para la cabeza. Sin ventana se toma la nuestra para el número de línea; la cifra del fabricante va por delante.</translation>
+    </message>
+    <message>
+        <source>Start from the rod</source>
+        <translation>Empezar desde la caña</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::SectionRow</name>
+    <message>
+        <source>floats</source>
+        <translation>flota</translation>
+    </message>
+    <message>
+        <source>sinks at a rate</source>
+        <translation>se hunde a una velocidad</translation>
+    </message>
+    <message>
+        <source>has a density</source>
+        <translation>tiene una densidad</translation>
+    </message>
+    <message>
+        <source>has a diameter</source>
+        <translation>tiene un diámetro</translation>
+    </message>
+    <message>
+        <source>is nylon</source>
+        <translation>es nailon</translation>
+    </message>
+    <message>
+        <source>is fluorocarbon</source>
+        <translation>es fluorocarbono</translation>
+    </message>
+    <message>
+        <source>level</source>
+        <translation>igual</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Longitud</translation>
+    </message>
+    <message>
+        <source>Diameter</source>
+        <translation>Diámetro</translation>
+    </message>
+    <message>
+        <source>Weighs</source>
+        <translation>Pesa</translation>
+    </message>
+    <message>
+        <source>What is known of section %1</source>
+        <translation>Lo que se sabe del tramo %1</translation>
+    </message>
+    <message>
+        <source>Rated</source>
+        <translation>Indicada</translation>
+    </message>
+    <message>
+        <source>Split</source>
+        <translation>Partir</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Quitar</translation>
+    </message>
+    <message>
+        <source>Cut this section in two halves that weigh the same together</source>
+        <translation>Parte este tramo en dos mitades que juntas pesan lo mismo</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>a</translation>
+    </message>
+    <message>
+        <source>g/cm³</source>
+        <translation>g/cm³</translation>
+    </message>
+    <message>
+        <source>Take this section out</source>
+        <translation>Quitar este tramo</translation>
+    </message>
+    <message>
+        <source>A part has at least one section</source>
+        <translation>Una parte tiene al menos un tramo</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::ShelfModel</name>
+    <message>
+        <source>sinks %1</source>
+        <translation>se hunde %1</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>%1 dry, %2 wet</source>
+        <translation>%1 seca, %2 mojada</translation>
+    </message>
+    <message>
+        <source>sinks head first</source>
+        <translation>se hunde de cabeza</translation>
+    </message>
+    <message>
+        <source>up to %1</source>
+        <translation>hasta %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::ShelfView</name>
+    <message>
+        <source>Search all parts</source>
+        <translation>Buscar en todas las partes</translation>
+    </message>
+    <message>
+        <source>Groups of the Shelf</source>
+        <translation>Grupos del Estante</translation>
+    </message>
+    <message>
+        <source>Parts: drag one onto the line, or press Enter to place it</source>
+        <translation>Partes: arrastre una a la línea, o pulse Intro para colocarla</translation>
+    </message>
+    <message>
+        <source>Other parts</source>
+        <translation>Otras partes</translation>
+    </message>
+    <message>
+        <source>The Shelf is empty.</source>
+        <translation>El Estante está vacío.</translation>
+    </message>
+    <message>
+        <source>Nothing on the Shelf is found by “%1”. Fewer words find more.</source>
+        <translation>En el Estante no se encuentra nada con “%1”. Menos palabras encuentran más.</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::ShowWindow</name>
+    <message>
+        <source>Grainwise: for the class</source>
+        <translation>Grainwise: para la clase</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::Side</name>
+    <message>
+        <source>Open…</source>
+        <translation>Abrir…</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Guardar</translation>
+    </message>
+    <message>
+        <source>Line %1, from the rod to the fly</source>
+        <translation>Línea %1, de la caña a la mosca</translation>
+    </message>
+    <message>
+        <source>Copy to %1</source>
+        <translation>Copiar a %1</translation>
+    </message>
+    <message>
+        <source>Copy %1 to %2</source>
+        <translation>Copiar %1 a %2</translation>
+    </message>
+    <message>
+        <source>Makes %2 the same as %1; undo in %2 brings the old one back</source>
+        <translation>Hace %2 igual que %1; deshacer en %2 trae de vuelta el anterior</translation>
+    </message>
+    <message>
+        <source>Open a rig as %1</source>
+        <translation>Abrir un montaje como %1</translation>
+    </message>
+    <message>
+        <source>Save %1</source>
+        <translation>Guardar %1</translation>
+    </message>
+    <message>
+        <source>unnamed rig</source>
+        <translation>montaje sin nombre</translation>
+    </message>
+    <message>
+        <source>%1, not saved</source>
+        <translation>%1, sin guardar</translation>
+    </message>
+    <message>
+        <source>%1: %2. Click to rename.</source>
+        <translation>%1: %2. Pulse para cambiar el nombre.</translation>
+    </message>
+    <message>
+        <source>Rod of %1: %2. Click to change.</source>
+        <translation>Caña de %1: %2. Pulse para cambiarla.</translation>
+    </message>
+    <message>
+        <source>Water of %1: %2. Click to change.</source>
+        <translation>Agua de %1: %2. Pulse para cambiarla.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::SpoolsPage</name>
+    <message>
+        <source>Spools</source>
+        <translation>Bobinas</translation>
+    </message>
+    <message>
+        <source>sinking</source>
+        <translation>hundible</translation>
+    </message>
+    <message>
+        <source>floating</source>
+        <translation>flotante</translation>
+    </message>
+    <message>
+        <source>nylon</source>
+        <translation>nailon</translation>
+    </message>
+    <message>
+        <source>fluorocarbon</source>
+        <translation>fluorocarbono</translation>
+    </message>
+    <message>
+        <source>Kind of line</source>
+        <translation>Clase de línea</translation>
+    </message>
+    <message>
+        <source>A foot weighs</source>
+        <translation>Un pie pesa</translation>
+    </message>
+    <message>
+        <source>Sinks</source>
+        <translation>Se hunde</translation>
+    </message>
+    <message>
+        <source>Diameter</source>
+        <translation>Diámetro</translation>
+    </message>
+    <message>
+        <source>On the spool</source>
+        <translation>En la bobina</translation>
+    </message>
+    <message>
+        <source>Add this spool</source>
+        <translation>Añadir esta bobina</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Quitar</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Deshacer</translation>
+    </message>
+    <message>
+        <source>Read a list…</source>
+        <translation>Leer una lista…</translation>
+    </message>
+    <message>
+        <source>Write the list…</source>
+        <translation>Escribir la lista…</translation>
+    </message>
+    <message>
+        <source>Read a list of spools</source>
+        <translation>Leer una lista de bobinas</translation>
+    </message>
+    <message>
+        <source>Spools (*.spools.json)</source>
+        <translation>Bobinas (*.spools.json)</translation>
+    </message>
+    <message>
+        <source>Write the list of spools</source>
+        <translation>Escribir la lista de bobinas</translation>
+    </message>
+    <message>
+        <source>bench.spools.json</source>
+        <translation>banco.spools.json</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>nombre</translation>
+    </message>
+    <message>
+        <source>line</source>
+        <translation>línea</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>queda</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no length on a spool</source>
+        <translation>&quot;%1&quot; no es una longitud en una bobina</translation>
+    </message>
+    <message>
+        <source>Give what a foot weighs, how fast it sinks and what is left</source>
+        <translation>Dé lo que pesa un pie, a qué velocidad se hunde y cuánto queda</translation>
+    </message>
+    <message>
+        <source>Give what a foot weighs and what is left</source>
+        <translation>Dé lo que pesa un pie y cuánto queda</translation>
+    </message>
+    <message>
+        <source>Give the diameter and what is left</source>
+        <translation>Dé el diámetro y cuánto queda</translation>
+    </message>
+    <message>
+        <source>Choose a spool in the table first</source>
+        <translation>Elija antes una bobina en la tabla</translation>
+    </message>
+    <message>
+        <source>%1 spools read</source>
+        <translation>%1 bobinas leídas</translation>
+    </message>
+    <message>
+        <source>Written</source>
+        <translation>Escrito</translation>
+    </message>
+    <message>
+        <source>Not written: %1</source>
+        <translation>No escrito: %1</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::StripView</name>
+    <message>
+        <source>What is in the hand is no part that can be read.</source>
+        <translation>Lo que se arrastra no es una parte legible.</translation>
+    </message>
+    <message>
+        <source>Choose a part on the line first.</source>
+        <translation>Elija antes una parte en la línea.</translation>
+    </message>
+    <message>
+        <source>Duplicate %1</source>
+        <translation>Duplicar: %1</translation>
+    </message>
+    <message>
+        <source>Remove %1</source>
+        <translation>Quitar: %1</translation>
+    </message>
+    <message>
+        <source>Edit</source>
+        <translation>Editar</translation>
+    </message>
+    <message>
+        <source>Move left, towards the rod</source>
+        <translation>Mover a la izquierda, hacia la caña</translation>
+    </message>
+    <message>
+        <source>Move right, towards the fly</source>
+        <translation>Mover a la derecha, hacia la mosca</translation>
+    </message>
+    <message>
+        <source>Duplicate</source>
+        <translation>Duplicar</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Quitar</translation>
+    </message>
+    <message>
+        <source>1  the fly</source>
+        <translation>1  la mosca</translation>
+    </message>
+    <message>
+        <source>1 fly</source>
+        <translation>1 mosca</translation>
+    </message>
+    <message>
+        <source>2  a leader</source>
+        <translation>2  un bajo</translation>
+    </message>
+    <message>
+        <source>2 leader</source>
+        <translation>2 bajo</translation>
+    </message>
+    <message>
+        <source>3  a tip that carries the fly</source>
+        <translation>3  una punta que lleve la mosca</translation>
+    </message>
+    <message>
+        <source>3  a tip</source>
+        <translation>3  una punta</translation>
+    </message>
+    <message>
+        <source>4  a head that drives the tip</source>
+        <translation>4  una cabeza que mueva la punta</translation>
+    </message>
+    <message>
+        <source>4  a head</source>
+        <translation>4  una cabeza</translation>
+    </message>
+    <message>
+        <source>5  running line</source>
+        <translation>5  línea de disparo</translation>
+    </message>
+    <message>
+        <source>5 running</source>
+        <translation>5 disparo</translation>
+    </message>
+    <message>
+        <source>The line, from the rod to the fly</source>
+        <translation>La línea, de la caña a la mosca</translation>
+    </message>
+    <message>
+        <source>Start from a rod</source>
+        <translation>Empezar desde una caña</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::SummaryBar</name>
+    <message>
+        <source>A and B are the same line</source>
+        <translation>A y B son la misma línea</translation>
+    </message>
+    <message>
+        <source>No more difference than is known</source>
+        <translation>No más diferencia de la que se sabe</translation>
+    </message>
+    <message>
+        <source>B against A: %1</source>
+        <translation>B frente a A: %1</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::TeacherView</name>
+    <message>
+        <source>The next card</source>
+        <translation>La ficha siguiente</translation>
+    </message>
+    <message>
+        <source>Notes and answer</source>
+        <translation>Notas y respuesta</translation>
+    </message>
+    <message>
+        <source>All cards</source>
+        <translation>Todas las fichas</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>Seguir</translation>
+    </message>
+    <message>
+        <source>Blank (B)</source>
+        <translation>Negro (B)</translation>
+    </message>
+    <message>
+        <source>Hide numbers (H)</source>
+        <translation>Ocultar números (H)</translation>
+    </message>
+    <message>
+        <source>Slow motion (S)</source>
+        <translation>Cámara lenta (S)</translation>
+    </message>
+    <message>
+        <source>Change the rig (E)</source>
+        <translation>Cambiar el montaje (E)</translation>
+    </message>
+    <message>
+        <source>End (Esc)</source>
+        <translation>Fin (Esc)</translation>
+    </message>
+    <message>
+        <source>Answer: %1</source>
+        <translation>Respuesta: %1</translation>
+    </message>
+    <message>
+        <source>Missing: %1</source>
+        <translation>Falta: %1</translation>
+    </message>
+    <message>
+        <source>Card %1 of %2</source>
+        <translation>Ficha %1 de %2</translation>
+    </message>
+    <message>
+        <source>%1   %2:%3</source>
+        <translation>%1   %2:%3</translation>
+    </message>
+    <message>
+        <source>Time of day, and minutes since the show began</source>
+        <translation>Hora del día, y minutos desde el comienzo</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::Tile</name>
+    <message>
+        <source>opens why</source>
+        <translation>abre el porqué</translation>
+    </message>
+    <message>
+        <source>%1: why? (%2)</source>
+        <translation>%1: ¿por qué? (%2)</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::TipsPage</name>
+    <message>
+        <source>Trim before the knife</source>
+        <translation>Recortar, antes del cuchillo</translation>
+    </message>
+    <message>
+        <source>Part to trim</source>
+        <translation>Parte por recortar</translation>
+    </message>
+    <message>
+        <source>off the front</source>
+        <translation>por delante</translation>
+    </message>
+    <message>
+        <source>off the rear</source>
+        <translation>por detrás</translation>
+    </message>
+    <message>
+        <source>End to trim</source>
+        <translation>Extremo por recortar</translation>
+    </message>
+    <message>
+        <source>Take off</source>
+        <translation>Quitar</translation>
+    </message>
+    <message>
+        <source>Trim it on the line</source>
+        <translation>Recortarla en la línea</translation>
+    </message>
+    <message>
+        <source>Divide a spool</source>
+        <translation>Dividir una bobina</translation>
+    </message>
+    <message>
+        <source>Spool</source>
+        <translation>Bobina</translation>
+    </message>
+    <message>
+        <source>into equal tips</source>
+        <translation>en puntas iguales</translation>
+    </message>
+    <message>
+        <source>as many of one length</source>
+        <translation>cuantas quepan de una longitud</translation>
+    </message>
+    <message>
+        <source>How to divide</source>
+        <translation>Cómo dividir</translation>
+    </message>
+    <message>
+        <source>Tips</source>
+        <translation>Puntas</translation>
+    </message>
+    <message>
+        <source>Each</source>
+        <translation>Cada una</translation>
+    </message>
+    <message>
+        <source>What is this tip? Give any two</source>
+        <translation>¿Qué punta es esta? Dé dos datos</translation>
+    </message>
+    <message>
+        <source>Mass</source>
+        <translation>Masa</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Longitud</translation>
+    </message>
+    <message>
+        <source>Diameter</source>
+        <translation>Diámetro</translation>
+    </message>
+    <message>
+        <source>Sinks</source>
+        <translation>Se hunde</translation>
+    </message>
+    <message>
+        <source>Keep it among my parts</source>
+        <translation>Guardarla entre mis partes</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Say how much comes off; nothing is cut yet.</source>
+        <translation>Diga cuánto se quita; aún no se ha cortado nada.</translation>
+    </message>
+    <message>
+        <source>Nothing on the line to trim.</source>
+        <translation>Nada en la línea por recortar.</translation>
+    </message>
+    <message>
+        <source>%1 becomes %2, %3; it ends at %4.</source>
+        <translation>%1 pasa a %2, %3; acaba en %4.</translation>
+    </message>
+    <message>
+        <source> The loop goes with it.</source>
+        <translation> El lazo se va con ello.</translation>
+    </message>
+    <message>
+        <source>Trim %1</source>
+        <translation>Recortar: %1</translation>
+    </message>
+    <message>
+        <source>No spools yet: read or write them down on the Spools page.</source>
+        <translation>Aún no hay bobinas: léalas o anótelas en la página Bobinas.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 finished, cut at %3, %4 each with loops; %5 left.</source>
+        <translation>%1 de %2 acabadas, cortadas a %3, %4 cada una con lazos; quedan %5.</translation>
+    </message>
+    <message>
+        <source>Without its loops; a pinch of the caliper or a timed sink tell most.</source>
+        <translation>Sin sus lazos; el calibre o un hundimiento cronometrado dicen más.</translation>
+    </message>
+    <message>
+        <source>the trade&apos;s %1</source>
+        <translation>la %1 del oficio</translation>
+    </message>
+    <message>
+        <source>sinks about %1 by its class</source>
+        <translation>se hunde unos %1 por su clase</translation>
+    </message>
+    <message>
+        <source>sinks %1</source>
+        <translation>se hunde %1</translation>
+    </message>
+    <message>
+        <source>mass and length together give its class</source>
+        <translation>masa y longitud juntas dan la clase</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source> Nearest on the shelf: %1.</source>
+        <translation> Lo más cercano del estante: %1.</translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translation>; </translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>My tips</source>
+        <translation>Mis puntas</translation>
+    </message>
+    <message>
+        <source>Kept among my parts.</source>
+        <translation>Guardada entre mis partes.</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::TopBar</name>
+    <message>
+        <source>Menu</source>
+        <translation>Menú</translation>
+    </message>
+    <message>
+        <source>Every action, with its key (F10)</source>
+        <translation>Cada acción, con su tecla (F10)</translation>
+    </message>
+    <message>
+        <source>Feet or metres, grains or grams, Fahrenheit or Celsius</source>
+        <translation>Pies o metros, grains o gramos, Fahrenheit o Celsius</translation>
+    </message>
+    <message>
+        <source>unnamed rig</source>
+        <translation>montaje sin nombre</translation>
+    </message>
+    <message>
+        <source>%1, not saved</source>
+        <translation>%1, sin guardar</translation>
+    </message>
+    <message>
+        <source>%1. Click to rename.</source>
+        <translation>%1. Pulse para cambiar el nombre.</translation>
+    </message>
+    <message>
+        <source>Rod: %1. Click to change.</source>
+        <translation>Caña: %1. Pulse para cambiarla.</translation>
+    </message>
+    <message>
+        <source>Water: %1. Click to change.</source>
+        <translation>Agua: %1. Pulse para cambiarla.</translation>
+    </message>
+    <message>
+        <source>Units: %1</source>
+        <translation>Unidades: %1</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::TurnoverButton</name>
+    <message>
+        <source>opens why, and draws the drive on the chart</source>
+        <translation>abre el porqué, y dibuja el impulso en el gráfico</translation>
+    </message>
+    <message>
+        <source>Turnover: why? (%1)</source>
+        <translation>Despliegue: ¿por qué? (%1)</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::WalletGridModel</name>
+    <message>
+        <source>no depth computed</source>
+        <translation>sin profundidad calculada</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <comment>pool, fly: verdict and depth</comment>
+        <translation>%1, %2: %3</translation>
+    </message>
+    <message>
+        <source>%1  %2</source>
+        <comment>slot and tip</comment>
+        <translation>%1  %2</translation>
+    </message>
+    <message>
+        <source>%1
+%2</source>
+        <comment>pool, fly</comment>
+        <translation>%1
+%2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>pool, fly</comment>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::WalletWindow</name>
+    <message>
+        <source>Rigs (*.rig.json);;All files (*)</source>
+        <translation>Montajes (*.rig.json);;Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>Wallet - Grainwise</source>
+        <translation>Cartera - Grainwise</translation>
+    </message>
+    <message>
+        <source>Rigs for the trip</source>
+        <translation>Montajes para el viaje</translation>
+    </message>
+    <message>
+        <source>Save the card</source>
+        <translation>Guardar la ficha</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Rigs and their flies</source>
+        <translation>Montajes y sus moscas</translation>
+    </message>
+    <message>
+        <source>Rigs of the trip</source>
+        <translation>Montajes del viaje</translation>
+    </message>
+    <message>
+        <source>Add rigs…</source>
+        <translation>Añadir montajes…</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Quitar</translation>
+    </message>
+    <message>
+        <source>Pools</source>
+        <translation>Pozos</translation>
+    </message>
+    <message>
+        <source>Pools of the trip</source>
+        <translation>Pozos del viaje</translation>
+    </message>
+    <message>
+        <source>Tips at most</source>
+        <translation>Puntas como mucho</translation>
+    </message>
+    <message>
+        <source>any</source>
+        <translation>cualquiera</translation>
+    </message>
+    <message>
+        <source>one length</source>
+        <translation>una longitud</translation>
+    </message>
+    <message>
+        <source>Tips of one length only, so that the stroke stays</source>
+        <translation>Solo puntas de una longitud, para que el gesto sea el mismo</translation>
+    </message>
+    <message>
+        <source>Kept and left out (Enter takes it back)</source>
+        <translation>Conservadas y excluidas (Intro lo deshace)</translation>
+    </message>
+    <message>
+        <source>Tips that are kept or left out</source>
+        <translation>Puntas que se conservan o se excluyen</translation>
+    </message>
+    <message>
+        <source>Take along in any case</source>
+        <translation>Llevar en todo caso</translation>
+    </message>
+    <message>
+        <source>take along in any case…</source>
+        <translation>llevar en todo caso…</translation>
+    </message>
+    <message>
+        <source>Tips against pools and flies</source>
+        <translation>Puntas frente a pozos y moscas</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Conservar</translation>
+    </message>
+    <message>
+        <source>Leave out</source>
+        <translation>Excluir</translation>
+    </message>
+    <message>
+        <source>Card as PDF…</source>
+        <translation>Ficha en PDF…</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>no fly yet: left out</source>
+        <translation>aún sin mosca: excluido</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>rig: fly</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>kept: %1</source>
+        <translation>conservada: %1</translation>
+    </message>
+    <message>
+        <source>left out: %1</source>
+        <translation>excluida: %1</translation>
+    </message>
+    <message>
+        <source>1 tip for the trip</source>
+        <translation>1 punta para el viaje</translation>
+    </message>
+    <message>
+        <source>%1 tips for the trip</source>
+        <translation>%1 puntas para el viaje</translation>
+    </message>
+    <message>
+        <source>; fewer will not do</source>
+        <translation>; con menos no basta</translation>
+    </message>
+    <message>
+        <source>; take a spare of it</source>
+        <translation>; lleve una de repuesto</translation>
+    </message>
+    <message>
+        <source>; take a spare of %1 and of %2</source>
+        <translation>; lleve repuesto de %1 y de %2</translation>
+    </message>
+    <message>
+        <source>No pool is chosen: tick the pools of the trip.</source>
+        <translation>Ningún pozo elegido: marque los pozos del viaje.</translation>
+    </message>
+    <message>
+        <source>No rig of the trip has a head and a fly of known mass: complete one first.</source>
+        <translation>Ningún montaje del viaje tiene cabeza y mosca de masa conocida: complete antes uno.</translation>
+    </message>
+    <message>
+        <source>Nothing for %1, %2: %3</source>
+        <comment>pool, fly: why</comment>
+        <translation>Nada para %1, %2: %3</translation>
+    </message>
+    <message>
+        <source>Every pool and fly has a tip, or needs none.</source>
+        <translation>Cada pozo y cada mosca tiene su punta, o no la necesita.</translation>
+    </message>
+    <message>
+        <source>Depths are estimates, no guide to wading. Local rules on weighted lines and flies decide.</source>
+        <translation>Las profundidades son estimaciones, no guía para vadear. Deciden las normas locales sobre líneas y moscas lastradas.</translation>
+    </message>
+    <message>
+        <source>The card is in %1.</source>
+        <translation>La ficha está en %1.</translation>
+    </message>
+    <message>
+        <source>The card was not written: %1</source>
+        <translation>La ficha no se escribió: %1</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::WaterPanel</name>
+    <message>
+        <source>Name of the water</source>
+        <translation>Nombre del agua</translation>
+    </message>
+    <message>
+        <source>Surface speed</source>
+        <translation>Corriente en superficie</translation>
+    </message>
+    <message>
+        <source>Depth</source>
+        <translation>Profundidad</translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation>Temperatura</translation>
+    </message>
+    <message>
+        <source>Salt, g/kg</source>
+        <translation>Sal, g/kg</translation>
+    </message>
+    <message>
+        <source>Figures for the line, no guide to wading.</source>
+        <translation>Cifras para la línea, no guía para vadear.</translation>
+    </message>
+    <message>
+        <source>or: a leaf drifts</source>
+        <translation>o: una hoja deriva</translation>
+    </message>
+    <message>
+        <source>in seconds</source>
+        <translation>en segundos</translation>
+    </message>
+    <message>
+        <source>That would be over 15 ft/s: check the seconds.</source>
+        <translation>Eso pasaría de 15 ft/s: revise los segundos.</translation>
+    </message>
+    <message>
+        <source>Change the water</source>
+        <translation>Cambiar el agua</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::WeighPage</name>
+    <message>
+        <source>The scale says</source>
+        <translation>La báscula dice</translation>
+    </message>
+    <message>
+        <source>Measured length</source>
+        <translation>Longitud medida</translation>
+    </message>
+    <message>
+        <source>scale shows 0.1 gr</source>
+        <translation>la báscula marca 0,1 gr</translation>
+    </message>
+    <message>
+        <source>scale shows 1 gr</source>
+        <translation>la báscula marca 1 gr</translation>
+    </message>
+    <message>
+        <source>scale shows 0.1 g</source>
+        <translation>la báscula marca 0,1 g</translation>
+    </message>
+    <message>
+        <source>kitchen scale, 1 g</source>
+        <translation>báscula de cocina, 1 g</translation>
+    </message>
+    <message>
+        <source>Smallest step of the scale</source>
+        <translation>Paso mínimo de la báscula</translation>
+    </message>
+    <message>
+        <source>Enter: weigh and go on</source>
+        <translation>Intro: pesar y seguir</translation>
+    </message>
+    <message>
+        <source>Not weighed</source>
+        <translation>Sin pesar</translation>
+    </message>
+    <message>
+        <source>Weigh-in</source>
+        <translation>Pesada</translation>
+    </message>
+    <message>
+        <source>part</source>
+        <translation>parte</translation>
+    </message>
+    <message>
+        <source>meant</source>
+        <translation>previsto</translation>
+    </message>
+    <message>
+        <source>scale</source>
+        <translation>báscula</translation>
+    </message>
+    <message>
+        <source>off</source>
+        <translation>desvío</translation>
+    </message>
+    <message>
+        <source>a foot weighs</source>
+        <translation>un pie pesa</translation>
+    </message>
+    <message>
+        <source>Nothing on the line to weigh</source>
+        <translation>Nada en la línea que pesar</translation>
+    </message>
+    <message>
+        <source>weighed already; a new number takes its place</source>
+        <translation>ya pesada; un número nuevo ocupa su lugar</translation>
+    </message>
+    <message>
+        <source>type what the scale shows, then Enter</source>
+        <translation>escriba lo que marca la báscula y pulse Intro</translation>
+    </message>
+    <message>
+        <source>; %1</source>
+        <translation>; %1</translation>
+    </message>
+    <message>
+        <source>Weigh %1</source>
+        <translation>Pesar %1</translation>
+    </message>
+    <message>
+        <source>Take the weighing back</source>
+        <translation>Retirar la pesada</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::WhyPanel</name>
+    <message>
+        <source>The figures</source>
+        <translation>Las cifras</translation>
+    </message>
+    <message>
+        <source>How they are put together</source>
+        <translation>Cómo se componen</translation>
+    </message>
+    <message>
+        <source>The limits, and whose they are</source>
+        <translation>Los límites, y de quién son</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Por qué</translation>
+    </message>
+</context>
+</TS>

@@ -1,0 +1,6412 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="nb_NO" sourcelanguage="en">
+<context>
+    <name>Bench</name>
+    <message>
+        <source>%1 m</source>
+        <translation>%1 m</translation>
+    </message>
+    <message>
+        <source>nylon %1</source>
+        <translation>nylon %1</translation>
+    </message>
+    <message>
+        <source>fluorocarbon %1</source>
+        <translation>fluorkarbon %1</translation>
+    </message>
+    <message>
+        <source>floating %1</source>
+        <translation>flytende %1</translation>
+    </message>
+    <message>
+        <source>sinking %1</source>
+        <translation>synkende %1</translation>
+    </message>
+    <message>
+        <source>sinking %1, %2</source>
+        <translation>synkende %1, %2</translation>
+    </message>
+    <message>
+        <source>%1, piece %2</source>
+        <translation>%1, stykke %2</translation>
+    </message>
+    <message>
+        <source>%1, sinking piece</source>
+        <translation>%1, synkende stykke</translation>
+    </message>
+    <message>
+        <source>%1, floating piece</source>
+        <translation>%1, flytende stykke</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translation>; </translation>
+    </message>
+    <message>
+        <source>%1: no such spool, %2 wanted. Not cut: %3.</source>
+        <translation>%1: ingen slik spole, %2 trengs. Ikke kappet: %3.</translation>
+    </message>
+    <message>
+        <source>%1: %2 short. Not cut: %3.</source>
+        <translation>%1: %2 mangler. Ikke kappet: %3.</translation>
+    </message>
+    <message>
+        <source>%1: enough in all, but no spool is long enough. Not cut: %2.</source>
+        <translation>%1: nok til sammen, men ingen spole er lang nok. Ikke kappet: %2.</translation>
+    </message>
+    <message>
+        <source>far too light: were these grams?</source>
+        <translation>altfor lett: var dette gram?</translation>
+    </message>
+    <message>
+        <source>far too heavy: were these grains?</source>
+        <translation>altfor tungt: var dette grain?</translation>
+    </message>
+    <message>
+        <source>%1 light, %2</source>
+        <translation>%1 for lett, %2</translation>
+    </message>
+    <message>
+        <source>%1 heavy, %2</source>
+        <translation>%1 for tung, %2</translation>
+    </message>
+    <message>
+        <source>as it should be, within %1</source>
+        <translation>som det skal være, innenfor %1</translation>
+    </message>
+    <message>
+        <source>%1 lb</source>
+        <translation>%1 lb</translation>
+    </message>
+    <message>
+        <source>%1–%2 lb</source>
+        <translation>%1–%2 lb</translation>
+    </message>
+    <message>
+        <source>Weakest: the knot at the fly, about %1</source>
+        <translation>Svakest: knuten ved flua, omtrent %1</translation>
+    </message>
+    <message>
+        <source>Weakest: the knot from %1 to %2, about %3</source>
+        <translation>Svakest: knuten fra %1 til %2, omtrent %3</translation>
+    </message>
+    <message>
+        <source>line %1: %2</source>
+        <translation>linje %1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>CardWords</name>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 av %2</translation>
+    </message>
+</context>
+<context>
+    <name>ChoiceWords</name>
+    <message>
+        <source>%1–%2 %3</source>
+        <comment>from, to, unit</comment>
+        <translation>%1–%2 %3</translation>
+    </message>
+    <message>
+        <source>%1 (%2 %3)</source>
+        <comment>what a joint does, its figures, unit</comment>
+        <translation>%1 (%2 %3)</translation>
+    </message>
+    <message>
+        <source>rather shallow: %1</source>
+        <translation>noe grunt: %1</translation>
+    </message>
+    <message>
+        <source>too shallow: %1</source>
+        <translation>for grunt: %1</translation>
+    </message>
+    <message>
+        <source>rather deep: %1</source>
+        <translation>noe dypt: %1</translation>
+    </message>
+    <message>
+        <source>too deep: %1</source>
+        <translation>for dypt: %1</translation>
+    </message>
+    <message>
+        <source>lies on the bottom</source>
+        <translation>ligger på bunnen</translation>
+    </message>
+    <message>
+        <source>stays on top</source>
+        <translation>blir i overflaten</translation>
+    </message>
+    <message>
+        <source>same stroke</source>
+        <translation>samme kastbevegelse</translation>
+    </message>
+    <message>
+        <source>longer sweep</source>
+        <translation>lengre sveip</translation>
+    </message>
+    <message>
+        <source>shorter sweep</source>
+        <translation>kortere sveip</translation>
+    </message>
+    <message>
+        <source>a different cast</source>
+        <translation>et annet kast</translation>
+    </message>
+    <message>
+        <source>%1, slower lift</source>
+        <translation>%1, saktere løft</translation>
+    </message>
+    <message>
+        <source>%1, quicker lift</source>
+        <translation>%1, raskere løft</translation>
+    </message>
+    <message>
+        <source>carries the fly</source>
+        <translation>bærer flua</translation>
+    </message>
+    <message>
+        <source>only just carries the fly</source>
+        <translation>bærer så vidt flua</translation>
+    </message>
+    <message>
+        <source>does not carry the fly</source>
+        <translation>bærer ikke flua</translation>
+    </message>
+    <message>
+        <source>will land in a heap</source>
+        <translation>faller i en haug</translation>
+    </message>
+    <message>
+        <source>probably will not turn over</source>
+        <translation>ruller trolig ikke ut</translation>
+    </message>
+    <message>
+        <source>turns over with little speed to spare</source>
+        <translation>ruller ut med lite å gå på</translation>
+    </message>
+    <message>
+        <source>turns over with speed to spare</source>
+        <translation>ruller ut med god margin</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a figure: what it means</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 of the head</source>
+        <translation>%1 av klumpen</translation>
+    </message>
+    <message>
+        <source>tip %1 × fly</source>
+        <translation>tupp %1 × flue</translation>
+    </message>
+    <message>
+        <source>hinges or collapses at the joint</source>
+        <translation>knekker eller kollapser i skjøten</translation>
+    </message>
+    <message>
+        <source>wrong share of the head</source>
+        <translation>feil andel av klumpen</translation>
+    </message>
+    <message>
+        <source>too little in the water</source>
+        <translation>for lite i vannet</translation>
+    </message>
+    <message>
+        <source>wrong length on this rod</source>
+        <translation>feil lengde for stanga</translation>
+    </message>
+    <message>
+        <source>the fly is too heavy for it</source>
+        <translation>flua er for tung for den</translation>
+    </message>
+    <message>
+        <source>will not turn over</source>
+        <translation>ruller ikke ut</translation>
+    </message>
+    <message>
+        <source>another stroke</source>
+        <translation>annen kastbevegelse</translation>
+    </message>
+    <message>
+        <source>too shallow</source>
+        <translation>for grunt</translation>
+    </message>
+    <message>
+        <source>too deep</source>
+        <translation>for dypt</translation>
+    </message>
+    <message>
+        <source>not in the wanted water</source>
+        <translation>ikke i ønsket vann</translation>
+    </message>
+    <message>
+        <source>no tip</source>
+        <translation>ingen tupp</translation>
+    </message>
+    <message>
+        <source>on the bottom</source>
+        <translation>på bunnen</translation>
+    </message>
+    <message>
+        <source>%1 down</source>
+        <translation>%1 dypt</translation>
+    </message>
+    <message>
+        <source>on top</source>
+        <translation>i overflaten</translation>
+    </message>
+    <message>
+        <source>No head to put a tip on: start from a rod, or drop a head on the line.</source>
+        <translation>Ingen klump å sette en tupp på: start fra en stang, eller slipp en klump på lina.</translation>
+    </message>
+    <message>
+        <source>No fly, and everything behind it is there to carry it: drop a fly on the line first.</source>
+        <translation>Ingen flue, og alt bak den er der for å bære den: slipp en flue på lina først.</translation>
+    </message>
+    <message>
+        <source>The fly has no mass yet: weigh it, or build it from hook, eyes and wire.</source>
+        <translation>Flua har ingen masse ennå: vei den, eller bygg den av krok, øyne og tråd.</translation>
+    </message>
+    <message>
+        <source>The shelf has no tip and no coated leader: add some to it.</source>
+        <translation>Hylla har verken tupper eller belagte fortommer: legg til noen.</translation>
+    </message>
+    <message>
+        <source>No pool yet, so depth is not judged: choose the pool to be fished.</source>
+        <translation>Ingen høl ennå, så dybden vurderes ikke: velg hølen som skal fiskes.</translation>
+    </message>
+    <message>
+        <source>This pool does not say where the fly is wanted, so depth is not judged: say so under Pools.</source>
+        <translation>Hølen sier ikke hvor flua skal gå, så dybden vurderes ikke: si det under Høler.</translation>
+    </message>
+    <message>
+        <source>Nothing on the shelf will do; what comes nearest stands first. Look under Fixes, or try another fly or head.</source>
+        <translation>Ingenting på hylla er godt nok; det nærmeste står først. Se under Tiltak, eller prøv en annen flue eller klump.</translation>
+    </message>
+    <message>
+        <source>about %1 down, where it is wanted</source>
+        <translation>omtrent %1 dypt, der den skal gå</translation>
+    </message>
+    <message>
+        <source>about %1 down, nearer to it</source>
+        <translation>omtrent %1 dypt, nærmere</translation>
+    </message>
+    <message>
+        <source>cast at %1°</source>
+        <translation>kast i %1°</translation>
+    </message>
+    <message>
+        <source>%1 s of slack</source>
+        <translation>%1 s slakk line</translation>
+    </message>
+    <message>
+        <source>%1 of line out</source>
+        <translation>%1 line ute</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a change on the water: what it does</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>nothing was tried</source>
+        <translation>ingenting ble prøvd</translation>
+    </message>
+    <message>
+        <source>%1 would do, but for the limits set</source>
+        <translation>%1 ville holdt, om det ikke var for grensene</translation>
+    </message>
+    <message>
+        <source>nearest is %1: %2</source>
+        <translation>nærmest er %1: %2</translation>
+    </message>
+    <message>
+        <source>the joint</source>
+        <translation>skjøten</translation>
+    </message>
+    <message>
+        <source>the head on this rod</source>
+        <translation>klumpen på denne stanga</translation>
+    </message>
+    <message>
+        <source>the length on this rod</source>
+        <translation>lengden på denne stanga</translation>
+    </message>
+    <message>
+        <source>the tip&apos;s share of the head</source>
+        <translation>tuppens andel av klumpen</translation>
+    </message>
+    <message>
+        <source>the line in the water</source>
+        <translation>lina i vannet</translation>
+    </message>
+    <message>
+        <source>the fly against the tip</source>
+        <translation>flua mot tuppen</translation>
+    </message>
+    <message>
+        <source>the fly against the leader</source>
+        <translation>flua mot fortommen</translation>
+    </message>
+    <message>
+        <source>how the line carries the fly</source>
+        <translation>hvordan lina bærer flua</translation>
+    </message>
+    <message>
+        <source>the turnover</source>
+        <translation>utrullingen</translation>
+    </message>
+    <message>
+        <source>the depth</source>
+        <translation>dybden</translation>
+    </message>
+    <message>
+        <source>trim %1 off the front of %2</source>
+        <translation>kutt %1 foran på %2</translation>
+    </message>
+    <message>
+        <source>trim %1 off the rear of %2</source>
+        <translation>kutt %1 bak på %2</translation>
+    </message>
+    <message>
+        <source>cut %1 off the fly end of %2</source>
+        <translation>kutt %1 av flueenden på %2</translation>
+    </message>
+    <message>
+        <source>cut %1 off the rod end of %2</source>
+        <translation>kutt %1 av stangenden på %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>what is changed: for which part</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>put on a tip: %1</source>
+        <translation>sett på en tupp: %1</translation>
+    </message>
+    <message>
+        <source>take off %1</source>
+        <translation>ta av %1</translation>
+    </message>
+    <message>
+        <source>cast at %1° instead of %2°</source>
+        <translation>kast i %1° i stedet for %2°</translation>
+    </message>
+    <message>
+        <source>%1 s of slack instead of %2</source>
+        <translation>%1 s slakk line i stedet for %2</translation>
+    </message>
+    <message>
+        <source>%1 of line out instead of %2</source>
+        <translation>%1 line ute i stedet for %2</translation>
+    </message>
+    <message>
+        <source>tie %1 shorter by %2</source>
+        <translation>knyt %1 kortere med %2</translation>
+    </message>
+    <message>
+        <source>tie %1 longer by %2</source>
+        <translation>knyt %1 lengre med %2</translation>
+    </message>
+    <message>
+        <source>put %1 behind the head</source>
+        <translation>sett %1 bak klumpen</translation>
+    </message>
+    <message>
+        <source>change the tip</source>
+        <translation>bytt tupp</translation>
+    </message>
+    <message>
+        <source>take the tip off</source>
+        <translation>ta av tuppen</translation>
+    </message>
+    <message>
+        <source>change the leader</source>
+        <translation>bytt fortom</translation>
+    </message>
+    <message>
+        <source>change the tippet</source>
+        <translation>bytt fortomsspiss</translation>
+    </message>
+    <message>
+        <source>change the fly</source>
+        <translation>bytt flue</translation>
+    </message>
+    <message>
+        <source>change the head</source>
+        <translation>bytt klump</translation>
+    </message>
+    <message>
+        <source>change the swing</source>
+        <translation>endre svingen</translation>
+    </message>
+    <message>
+        <source>cut the tip</source>
+        <translation>kutt tuppen</translation>
+    </message>
+    <message>
+        <source>tie the leader anew</source>
+        <translation>knyt fortommen på nytt</translation>
+    </message>
+    <message>
+        <source>change the extension</source>
+        <translation>bytt forlengelse</translation>
+    </message>
+    <message>
+        <source>trim the head</source>
+        <translation>kutt klumpen</translation>
+    </message>
+    <message>
+        <source>eases %1</source>
+        <translation>letter på %1</translation>
+    </message>
+    <message>
+        <source>repairs %1</source>
+        <translation>retter %1</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <comment>what a change repairs; what it does to the stroke</comment>
+        <translation>%1; %2</translation>
+    </message>
+</context>
+<context>
+    <name>CompareWords</name>
+    <message>
+        <source>%1 longer</source>
+        <translation>%1 lengre</translation>
+    </message>
+    <message>
+        <source>%1 shorter</source>
+        <translation>%1 kortere</translation>
+    </message>
+    <message>
+        <source>%1 heavier</source>
+        <translation>%1 tyngre</translation>
+    </message>
+    <message>
+        <source>%1 lighter</source>
+        <translation>%1 lettere</translation>
+    </message>
+    <message>
+        <source>%1 of it sink instead of %2</source>
+        <translation>%1 av den synker i stedet for %2</translation>
+    </message>
+    <message>
+        <source>sinks at %1 instead of %2</source>
+        <translation>synker %1 i stedet for %2</translation>
+    </message>
+    <message>
+        <source>%1 at the rod end instead of %2</source>
+        <translation>%1 i stangenden i stedet for %2</translation>
+    </message>
+    <message>
+        <source>%1 at the fly end instead of %2</source>
+        <translation>%1 i flueenden i stedet for %2</translation>
+    </message>
+    <message>
+        <source>%1 at the butt instead of %2</source>
+        <translation>%1 i tykkenden i stedet for %2</translation>
+    </message>
+    <message>
+        <source>%1 at the front instead of %2</source>
+        <translation>%1 foran i stedet for %2</translation>
+    </message>
+    <message>
+        <source>another taper</source>
+        <translation>en annen taper</translation>
+    </message>
+    <message>
+        <source>bulkier</source>
+        <translation>mer omfangsrik</translation>
+    </message>
+    <message>
+        <source>sparser</source>
+        <translation>slankere</translation>
+    </message>
+    <message>
+        <source>more compact</source>
+        <translation>mer kompakt</translation>
+    </message>
+    <message>
+        <source>less compact</source>
+        <translation>mindre kompakt</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>ingen</translation>
+    </message>
+    <message>
+        <source>length %1, now %2</source>
+        <translation>lengde %1, nå %2</translation>
+    </message>
+    <message>
+        <source>line number %1, now %2</source>
+        <translation>lineklasse %1, nå %2</translation>
+    </message>
+    <message>
+        <source>head from %1, now %2</source>
+        <translation>klump fra %1, nå %2</translation>
+    </message>
+    <message>
+        <source>head up to %1, now %2</source>
+        <translation>klump opp til %1, nå %2</translation>
+    </message>
+    <message>
+        <source>surface %1, now %2</source>
+        <translation>overflate %1, nå %2</translation>
+    </message>
+    <message>
+        <source>%1 deep, now %2</source>
+        <translation>%1 dypt, nå %2</translation>
+    </message>
+    <message>
+        <source>%1, now %2</source>
+        <translation>%1, nå %2</translation>
+    </message>
+    <message>
+        <source>salt %1 g/kg, now %2</source>
+        <translation>salt %1 g/kg, nå %2</translation>
+    </message>
+    <message>
+        <source>line speed %1, now %2</source>
+        <translation>linehastighet %1, nå %2</translation>
+    </message>
+    <message>
+        <source>loop %1, now %2</source>
+        <translation>bukt %1, nå %2</translation>
+    </message>
+    <message>
+        <source>launched at %1°, now %2°</source>
+        <translation>sendt ut i %1°, nå %2°</translation>
+    </message>
+    <message>
+        <source>rod tip at %1, now %2</source>
+        <translation>stangtupp på %1, nå %2</translation>
+    </message>
+    <message>
+        <source>overhang %1, now %2</source>
+        <translation>overheng %1, nå %2</translation>
+    </message>
+    <message>
+        <source>line out %1, now %2</source>
+        <translation>line ute %1, nå %2</translation>
+    </message>
+    <message>
+        <source>angle %1°, now %2°</source>
+        <translation>vinkel %1°, nå %2°</translation>
+    </message>
+    <message>
+        <source>slack %1 s, now %2 s</source>
+        <translation>slakk %1 s, nå %2 s</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>no joint</source>
+        <translation>ingen skjøt</translation>
+    </message>
+    <message>
+        <source>Joint </source>
+        <translation>Skjøt </translation>
+    </message>
+    <message>
+        <source>Now lands in a heap: more line speed, a shorter leader or a smaller fly</source>
+        <translation>Faller nå i en haug: mer linehastighet, en kortere fortom eller en mindre flue</translation>
+    </message>
+    <message>
+        <source>Now probably does not turn over: more line speed or a smaller fly</source>
+        <translation>Ruller nå trolig ikke ut: mer linehastighet eller en mindre flue</translation>
+    </message>
+    <message>
+        <source>Now turns over with little speed to spare: a clean stroke</source>
+        <translation>Ruller nå ut med lite å gå på: et rent kast</translation>
+    </message>
+    <message>
+        <source>Now turns over with speed to spare</source>
+        <translation>Ruller nå ut med god margin</translation>
+    </message>
+    <message>
+        <source>Nothing to turn over</source>
+        <translation>Ingenting å rulle ut</translation>
+    </message>
+    <message>
+        <source>Now there is a line to turn over</source>
+        <translation>Nå er det line som ruller ut</translation>
+    </message>
+    <message>
+        <source>Turns over more easily</source>
+        <translation>Ruller lettere ut</translation>
+    </message>
+    <message>
+        <source>Turns over less easily</source>
+        <translation>Ruller tyngre ut</translation>
+    </message>
+    <message>
+        <source>The line now does not carry the fly</source>
+        <translation>Lina bærer nå ikke flua</translation>
+    </message>
+    <message>
+        <source>The line now only just carries the fly</source>
+        <translation>Lina bærer nå så vidt flua</translation>
+    </message>
+    <message>
+        <source>The line now carries the fly</source>
+        <translation>Lina bærer nå flua</translation>
+    </message>
+    <message>
+        <source>Carries the fly better</source>
+        <translation>Bærer flua bedre</translation>
+    </message>
+    <message>
+        <source>Carries the fly less well</source>
+        <translation>Bærer flua dårligere</translation>
+    </message>
+    <message>
+        <source>Now kicks: a heavier fly, a longer leader or a lighter tip</source>
+        <translation>Slår nå over: en tyngre flue, en lengre fortom eller en lettere tupp</translation>
+    </message>
+    <message>
+        <source>Now dies before the fly is round</source>
+        <translation>Dør nå ut før flua er rundt</translation>
+    </message>
+    <message>
+        <source>The fly comes round faster</source>
+        <translation>Flua kommer raskere rundt</translation>
+    </message>
+    <message>
+        <source>The fly comes round softer</source>
+        <translation>Flua kommer mykere rundt</translation>
+    </message>
+    <message>
+        <source>the joints</source>
+        <translation>skjøtene</translation>
+    </message>
+    <message>
+        <source>the head on the rod</source>
+        <translation>klumpen på stanga</translation>
+    </message>
+    <message>
+        <source>the length of the line</source>
+        <translation>lengden på lina</translation>
+    </message>
+    <message>
+        <source>the share of the tip</source>
+        <translation>tuppens andel</translation>
+    </message>
+    <message>
+        <source>the anchor</source>
+        <translation>ankeret</translation>
+    </message>
+    <message>
+        <source>what the fly asks of the line</source>
+        <translation>det flua krever av lina</translation>
+    </message>
+    <message>
+        <source>how the line carries the fly</source>
+        <translation>hvordan lina bærer flua</translation>
+    </message>
+    <message>
+        <source>turnover</source>
+        <translation>utrulling</translation>
+    </message>
+    <message>
+        <source>how fast the fly comes round</source>
+        <translation>hvor fort flua kommer rundt</translation>
+    </message>
+    <message>
+        <source>depth</source>
+        <translation>dybde</translation>
+    </message>
+    <message>
+        <source>the time of the swing</source>
+        <translation>tiden for svingen</translation>
+    </message>
+    <message>
+        <source>the stroke</source>
+        <translation>kastbevegelsen</translation>
+    </message>
+    <message>
+        <source>%1, another</source>
+        <translation>%1, en annen</translation>
+    </message>
+    <message>
+        <source>%1 → %2</source>
+        <translation>%1 → %2</translation>
+    </message>
+    <message>
+        <source>Only A has %1</source>
+        <translation>Bare A har %1</translation>
+    </message>
+    <message>
+        <source>Only B has %1</source>
+        <translation>Bare B har %1</translation>
+    </message>
+    <message>
+        <source>Another rod</source>
+        <translation>En annen stang</translation>
+    </message>
+    <message>
+        <source>Another water</source>
+        <translation>Et annet vann</translation>
+    </message>
+    <message>
+        <source>Another cast</source>
+        <translation>Et annet kast</translation>
+    </message>
+    <message>
+        <source>Another swing</source>
+        <translation>En annen sving</translation>
+    </message>
+    <message>
+        <source>%1 to %2 %3</source>
+        <translation>%1 til %2 %3</translation>
+    </message>
+    <message>
+        <source>both on the bottom</source>
+        <translation>begge på bunnen</translation>
+    </message>
+    <message>
+        <source>B lies on the bottom</source>
+        <translation>B ligger på bunnen</translation>
+    </message>
+    <message>
+        <source>A lies on the bottom</source>
+        <translation>A ligger på bunnen</translation>
+    </message>
+    <message>
+        <source>no difference for certain</source>
+        <translation>ingen sikker forskjell</translation>
+    </message>
+    <message>
+        <source>B %1 deeper (%2)</source>
+        <translation>B %1 dypere (%2)</translation>
+    </message>
+    <message>
+        <source>B %1 shallower (%2)</source>
+        <translation>B %1 grunnere (%2)</translation>
+    </message>
+    <message>
+        <source>same stroke</source>
+        <translation>samme kastbevegelse</translation>
+    </message>
+    <message>
+        <source>a longer sweep</source>
+        <translation>et lengre sveip</translation>
+    </message>
+    <message>
+        <source>a shorter sweep</source>
+        <translation>et kortere sveip</translation>
+    </message>
+    <message>
+        <source>a different cast</source>
+        <translation>et annet kast</translation>
+    </message>
+    <message>
+        <source>%1, slower lift</source>
+        <translation>%1, saktere løft</translation>
+    </message>
+    <message>
+        <source>%1, quicker lift</source>
+        <translation>%1, raskere løft</translation>
+    </message>
+    <message>
+        <source>Lies on the bottom as before</source>
+        <translation>Ligger på bunnen som før</translation>
+    </message>
+    <message>
+        <source>Now lies on the bottom</source>
+        <translation>Ligger nå på bunnen</translation>
+    </message>
+    <message>
+        <source>Now swims clear of the bottom</source>
+        <translation>Går nå klar av bunnen</translation>
+    </message>
+    <message>
+        <source>Swims %1 deeper (%2)</source>
+        <translation>Går %1 dypere (%2)</translation>
+    </message>
+    <message>
+        <source>Swims %1 shallower (%2)</source>
+        <translation>Går %1 grunnere (%2)</translation>
+    </message>
+    <message>
+        <source>wrong head for this rod</source>
+        <translation>feil klump for denne stanga</translation>
+    </message>
+    <message>
+        <source>fits the rod</source>
+        <translation>passer stanga</translation>
+    </message>
+    <message>
+        <source>a touch light</source>
+        <translation>litt lett</translation>
+    </message>
+    <message>
+        <source>a touch heavy</source>
+        <translation>litt tung</translation>
+    </message>
+    <message>
+        <source>Head </source>
+        <translation>Klump </translation>
+    </message>
+    <message>
+        <source>Line of %1 rods</source>
+        <translation>Line på %1 stanglengder</translation>
+    </message>
+    <message>
+        <source>Tip %1 of the head</source>
+        <translation>Tupp %1 av klumpen</translation>
+    </message>
+    <message>
+        <source>Anchor of %1 rods</source>
+        <translation>Anker på %1 stanglengder</translation>
+    </message>
+    <message>
+        <source>Tip %1 × the fly</source>
+        <translation>Tupp %1 × flua</translation>
+    </message>
+    <message>
+        <source>Leader %1 × the fly</source>
+        <translation>Fortom %1 × flua</translation>
+    </message>
+    <message>
+        <source>Now it has a depth</source>
+        <translation>Nå har den en dybde</translation>
+    </message>
+    <message>
+        <source>Now it has no depth</source>
+        <translation>Nå har den ingen dybde</translation>
+    </message>
+    <message>
+        <source>Takes %1 s longer to come round</source>
+        <translation>Bruker %1 s mer på å komme rundt</translation>
+    </message>
+    <message>
+        <source>Comes round %1 s sooner</source>
+        <translation>Kommer rundt %1 s tidligere</translation>
+    </message>
+    <message>
+        <source>Now it comes round</source>
+        <translation>Nå kommer den rundt</translation>
+    </message>
+    <message>
+        <source>Now it never comes round</source>
+        <translation>Nå kommer den aldri rundt</translation>
+    </message>
+    <message>
+        <source>No more than is known: %1</source>
+        <translation>Ikke mer enn det man vet: %1</translation>
+    </message>
+    <message>
+        <source>Choose it on the lines</source>
+        <translation>Vis på linene</translation>
+    </message>
+    <message>
+        <source>no cast to show</source>
+        <translation>ikke noe kast å vise</translation>
+    </message>
+    <message>
+        <source>the fly is round after %1 s</source>
+        <translation>flua er rundt etter %1 s</translation>
+    </message>
+    <message>
+        <source>does not turn over</source>
+        <translation>ruller ikke ut</translation>
+    </message>
+    <message>
+        <source>no swing to show</source>
+        <translation>ingen sving å vise</translation>
+    </message>
+    <message>
+        <source>straight below after %1 s</source>
+        <translation>rett nedenfor etter %1 s</translation>
+    </message>
+    <message>
+        <source>never comes straight below</source>
+        <translation>kommer aldri rett nedenfor</translation>
+    </message>
+    <message>
+        <source>A is better here</source>
+        <translation>A er bedre her</translation>
+    </message>
+    <message>
+        <source>B is better here</source>
+        <translation>B er bedre her</translation>
+    </message>
+    <message>
+        <source>no difference</source>
+        <translation>ingen forskjell</translation>
+    </message>
+    <message>
+        <source>no more than is known</source>
+        <translation>ikke mer enn det man vet</translation>
+    </message>
+    <message>
+        <source>both fit</source>
+        <translation>begge passer</translation>
+    </message>
+    <message>
+        <source>no better in either</source>
+        <translation>ingen er bedre</translation>
+    </message>
+    <message>
+        <source>on the bottom</source>
+        <translation>på bunnen</translation>
+    </message>
+</context>
+<context>
+    <name>Paper</name>
+    <message>
+        <source>Cut sheet: %1</source>
+        <translation>Kappeliste: %1</translation>
+    </message>
+    <message>
+        <source>%1. Marks run from one end of each spool; each spool to its own scale.</source>
+        <translation>%1. Merkene måles fra den ene enden av hver spole; hver spole i sin egen målestokk.</translation>
+    </message>
+    <message>
+        <source>Blades cut and heat burns: cut away from yourself, weld with the window open, wear glasses when you test a knot or loop.</source>
+        <translation>Kniver kutter og varme brenner: skjær bort fra deg, sveis med åpent vindu, bruk briller når du prøver en knute eller løkke.</translation>
+    </message>
+    <message>
+        <source>Labels. Rings on the tip: a long one counts 5 grains a foot, a short one 1; behind the gap, quarters that sink.</source>
+        <translation>Merkelapper. Ringer på tuppen: en lang teller 5 grain per fot, en kort 1; bak gapet, kvartene som synker.</translation>
+    </message>
+</context>
+<context>
+    <name>PaperWords</name>
+    <message>
+        <source>card %1: %2</source>
+        <translation>kort %1: %2</translation>
+    </message>
+    <message>
+        <source>This deck has no cards yet.</source>
+        <translation>Denne kortstokken har ingen kort ennå.</translation>
+    </message>
+    <message>
+        <source>page %1 of %2</source>
+        <translation>side %1 av %2</translation>
+    </message>
+    <message>
+        <source>Depths are estimates and no guide to wading.</source>
+        <translation>Dybdene er anslag og ingen rettesnor for vading.</translation>
+    </message>
+    <message>
+        <source>%1, card %2 of %3</source>
+        <translation>%1, kort %2 av %3</translation>
+    </message>
+    <message>
+        <source>Answer</source>
+        <translation>Svar</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notater</translation>
+    </message>
+    <message>
+        <source>no fly yet</source>
+        <translation>ingen flue ennå</translation>
+    </message>
+    <message>
+        <source>bottom</source>
+        <translation>bunn</translation>
+    </message>
+    <message>
+        <source>no swing</source>
+        <translation>ingen sving</translation>
+    </message>
+    <message>
+        <source>on top</source>
+        <translation>i overflaten</translation>
+    </message>
+    <message>
+        <source>%1–%2</source>
+        <translation>%1–%2</translation>
+    </message>
+    <message>
+        <source>Head on rod</source>
+        <translation>Klump på stang</translation>
+    </message>
+    <message>
+        <source>%1 in %2–%3</source>
+        <translation>%1 i %2–%3</translation>
+    </message>
+    <message>
+        <source>Working length</source>
+        <translation>Arbeidslengde</translation>
+    </message>
+    <message>
+        <source>%1 rods</source>
+        <translation>%1 stanglengder</translation>
+    </message>
+    <message>
+        <source>Tip share</source>
+        <translation>Tuppandel</translation>
+    </message>
+    <message>
+        <source>%1: %2 of %3</source>
+        <translation>%1: %2 av %3</translation>
+    </message>
+    <message>
+        <source>no rule for this style of head</source>
+        <translation>ingen regel for denne klumptypen</translation>
+    </message>
+    <message>
+        <source>In the water</source>
+        <translation>I vannet</translation>
+    </message>
+    <message>
+        <source>Fly against tip</source>
+        <translation>Flue mot tupp</translation>
+    </message>
+    <message>
+        <source>%1 ×: %2 on %3</source>
+        <translation>%1 ×: %2 på %3</translation>
+    </message>
+    <message>
+        <source>Fly against leader</source>
+        <translation>Flue mot fortom</translation>
+    </message>
+    <message>
+        <source>%1 ×</source>
+        <translation>%1 ×</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 til %2</translation>
+    </message>
+    <message>
+        <source>Rig</source>
+        <translation>Oppsett</translation>
+    </message>
+    <message>
+        <source>What each foot weighs: %1, over %2 from the back of the head</source>
+        <translation>Hva hver fot veier: %1, over %2 fra bakenden av klumpen</translation>
+    </message>
+    <message>
+        <source>metres</source>
+        <translation>meter</translation>
+    </message>
+    <message>
+        <source>feet</source>
+        <translation>fot</translation>
+    </message>
+    <message>
+        <source>What it says</source>
+        <translation>Hva det sier</translation>
+    </message>
+    <message>
+        <source>Turnover</source>
+        <translation>Utrulling</translation>
+    </message>
+    <message>
+        <source>Circle: fits. Triangle: watch it. Square: wrong. Limits are common practice or ours.</source>
+        <translation>Sirkel: passer. Trekant: pass på. Firkant: feil. Grensene er vanlig praksis eller våre egne.</translation>
+    </message>
+    <message>
+        <source>How deep on the swing, %1, an estimate: four swings in five</source>
+        <translation>Hvor dypt i svingen, %1, et anslag: fire av fem svinger</translation>
+    </message>
+    <message>
+        <source>State a pool&apos;s speed and depth to have its depths here.</source>
+        <translation>Oppgi strøm og dybde for en høl, så står dybdene for den her.</translation>
+    </message>
+    <message>
+        <source>Pool</source>
+        <translation>Høl</translation>
+    </message>
+    <message>
+        <source>Deep</source>
+        <translation>Dyp</translation>
+    </message>
+    <message>
+        <source>Slower water</source>
+        <translation>Saktere vann</translation>
+    </message>
+    <message>
+        <source>As stated</source>
+        <translation>Som oppgitt</translation>
+    </message>
+    <message>
+        <source>Faster water</source>
+        <translation>Raskere vann</translation>
+    </message>
+    <message>
+        <source>This water</source>
+        <translation>Dette vannet</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Wallet: what I pack</source>
+        <translation>Mappe: det jeg pakker</translation>
+    </message>
+    <message>
+        <source>Tip</source>
+        <translation>Tupp</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Lengde</translation>
+    </message>
+    <message>
+        <source>Weight</source>
+        <translation>Vekt</translation>
+    </message>
+    <message>
+        <source>For which pool</source>
+        <translation>For hvilken høl</translation>
+    </message>
+    <message>
+        <source>Packed</source>
+        <translation>Pakket</translation>
+    </message>
+    <message>
+        <source>Safety</source>
+        <translation>Sikkerhet</translation>
+    </message>
+    <message>
+        <source>estimate, side %1 of 2</source>
+        <translation>anslag, side %1 av 2</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Dato</translation>
+    </message>
+    <message>
+        <source>Teacher</source>
+        <translation>Lærer</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Navn</translation>
+    </message>
+    <message>
+        <source>Try in this order</source>
+        <translation>Prøv i denne rekkefølgen</translation>
+    </message>
+    <message>
+        <source>1. Angle and slack: cast squarer, mend a second longer. It costs nothing.</source>
+        <translation>1. Vinkel og slakk: kast mer rett over, mend et sekund lenger. Det koster ingenting.</translation>
+    </message>
+    <message>
+        <source>2. The fly: the same weight on a slimmer fly sinks further, then a heavier one.</source>
+        <translation>2. Flua: samme vekt på en slankere flue synker lenger, deretter en tyngre.</translation>
+    </message>
+    <message>
+        <source>3. The tip: keep its length, let more or less of it sink; then its weight.</source>
+        <translation>3. Tuppen: behold lengden, la mer eller mindre av den synke; deretter vekten.</translation>
+    </message>
+    <message>
+        <source>What I changed, and what happened</source>
+        <translation>Hva jeg endret, og hva som skjedde</translation>
+    </message>
+    <message>
+        <source>%1: the name should end in .pdf, .png or .svg</source>
+        <translation>%1: navnet bør slutte på .pdf, .png eller .svg</translation>
+    </message>
+</context>
+<context>
+    <name>PictureWords</name>
+    <message>
+        <source>the rig %1</source>
+        <translation>oppsettet %1</translation>
+    </message>
+    <message>
+        <source>a rig</source>
+        <translation>et oppsett</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 ×</source>
+        <translation>%1 ×</translation>
+    </message>
+    <message>
+        <source>rods of line: %1</source>
+        <translation>stanglengder line: %1</translation>
+    </message>
+    <message>
+        <source>of the head: %1</source>
+        <translation>av klumpen: %1</translation>
+    </message>
+    <message>
+        <source>in %1–%2: %3</source>
+        <translation>i %1–%2: %3</translation>
+    </message>
+    <message>
+        <source>the wet fly</source>
+        <translation>den våte flua</translation>
+    </message>
+    <message>
+        <source>bottom</source>
+        <translation>bunn</translation>
+    </message>
+    <message>
+        <source>it lies on the bed</source>
+        <translation>den ligger på bunnen</translation>
+    </message>
+    <message>
+        <source>on top</source>
+        <translation>i overflaten</translation>
+    </message>
+    <message>
+        <source>nothing pulls it under</source>
+        <translation>ingenting drar den under</translation>
+    </message>
+    <message>
+        <source>%1–%2</source>
+        <translation>%1–%2</translation>
+    </message>
+    <message>
+        <source>of %1 down, an estimate</source>
+        <translation>av %1 dypt, et anslag</translation>
+    </message>
+    <message>
+        <source>%1 on the way across; an estimate, of %2</source>
+        <translation>%1 på vei over; et anslag, av %2</translation>
+    </message>
+    <message>
+        <source>%1: the heaviest foot</source>
+        <translation>%1: den tyngste foten</translation>
+    </message>
+    <message>
+        <source>this card names no rig</source>
+        <translation>dette kortet nevner ikke noe oppsett</translation>
+    </message>
+    <message>
+        <source>Missing here:</source>
+        <translation>Mangler her:</translation>
+    </message>
+    <message>
+        <source>%1 s</source>
+        <translation>%1 s</translation>
+    </message>
+    <message>
+        <source>lands</source>
+        <translation>lander</translation>
+    </message>
+    <message>
+        <source>There is no cast to show of this rig.</source>
+        <translation>Det finnes ikke noe kast å vise for dette oppsettet.</translation>
+    </message>
+    <message>
+        <source>No water stated: give its depth and speed.</source>
+        <translation>Ikke noe vann oppgitt: oppgi dybde og strøm.</translation>
+    </message>
+    <message>
+        <source>No fly of known weight yet.</source>
+        <translation>Ingen flue med kjent vekt ennå.</translation>
+    </message>
+    <message>
+        <source>Still water: there is no swing.</source>
+        <translation>Stille vann: det blir ingen sving.</translation>
+    </message>
+    <message>
+        <source>Everything floats: it fishes on top.</source>
+        <translation>Alt flyter: den fisker i overflaten.</translation>
+    </message>
+    <message>
+        <source>The fly floats: it fishes on top.</source>
+        <translation>Flua flyter: den fisker i overflaten.</translation>
+    </message>
+    <message>
+        <source>%1–%2 %3</source>
+        <translation>%1–%2 %3</translation>
+    </message>
+    <message>
+        <source>No rig.</source>
+        <translation>Ikke noe oppsett.</translation>
+    </message>
+</context>
+<context>
+    <name>StripWords</name>
+    <message>
+        <source>The running line stands first, behind the head.</source>
+        <translation>Skytelina står først, bak klumpen.</translation>
+    </message>
+    <message>
+        <source>A head stands between the running line and the tip.</source>
+        <translation>En klump står mellom skytelina og tuppen.</translation>
+    </message>
+    <message>
+        <source>A tip stands between the head and the leader.</source>
+        <translation>En tupp står mellom klumpen og fortommen.</translation>
+    </message>
+    <message>
+        <source>A leader stands between the tip and the tippet.</source>
+        <translation>En fortom står mellom tuppen og fortomsspissen.</translation>
+    </message>
+    <message>
+        <source>A tippet stands between the leader and the fly.</source>
+        <translation>En fortomsspiss står mellom fortommen og flua.</translation>
+    </message>
+    <message>
+        <source>The fly stands at the end of the line.</source>
+        <translation>Flua står i enden av lina.</translation>
+    </message>
+    <message>
+        <source>A line carries one fly: drop a new one on it to change it.</source>
+        <translation>Ei line bærer én flue: slipp en ny på den for å bytte.</translation>
+    </message>
+    <message>
+        <source>A line has one running line: drop a new one on it to change it.</source>
+        <translation>Ei line har én skyteline: slipp en ny på den for å bytte.</translation>
+    </message>
+    <message>
+        <source>%1 parts are the most that a line can have: take one off first.</source>
+        <translation>Ei line kan ikke ha mer enn %1 deler: ta av en først.</translation>
+    </message>
+    <message>
+        <source>%1 head pieces are the most that a line can have: take one off first.</source>
+        <translation>Ei line kan ikke ha mer enn %1 klumpstykker: ta av et først.</translation>
+    </message>
+    <message>
+        <source>Add %1</source>
+        <translation>Legg til %1</translation>
+    </message>
+    <message>
+        <source>Change to %1</source>
+        <translation>Bytt til %1</translation>
+    </message>
+    <message>
+        <source>Move %1</source>
+        <translation>Flytt %1</translation>
+    </message>
+</context>
+<context>
+    <name>WalletCard</name>
+    <message>
+        <source>Wallet: 1 tip</source>
+        <translation>Mappe: 1 tupp</translation>
+    </message>
+    <message>
+        <source>Wallet: %1 tips</source>
+        <translation>Mappe: %1 tupper</translation>
+    </message>
+    <message>
+        <source>%1. Depths are estimates.</source>
+        <translation>%1. Dybdene er anslag.</translation>
+    </message>
+    <message>
+        <source>%1   %2</source>
+        <comment>slot, tip</comment>
+        <translation>%1   %2</translation>
+    </message>
+    <message>
+        <source>%1   (and a spare)</source>
+        <comment>slot and tip</comment>
+        <translation>%1   (og en i reserve)</translation>
+    </message>
+    <message>
+        <source>slot %1</source>
+        <translation>lomme %1</translation>
+    </message>
+    <message>
+        <source>no tip</source>
+        <translation>ingen tupp</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>fly: slot</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>fly and slot, depth</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 (watch)</source>
+        <translation>%1 (pass på)</translation>
+    </message>
+    <message>
+        <source>Nothing serves</source>
+        <translation>Ingenting duger</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <comment>pool, fly: why</comment>
+        <translation>%1, %2: %3</translation>
+    </message>
+    <message>
+        <source>Local rules on weighted lines and flies, lead, barbs and hooks decide, not this card. No guide to wading. Rods conduct: keep clear of power lines, and stop in lightning.</source>
+        <translation>Lokale regler om tyngede liner og fluer, bly, mothaker og kroker bestemmer, ikke dette kortet. Ingen rettesnor for vading. Stenger leder strøm: hold avstand til kraftlinjer, og stans i tordenvær.</translation>
+    </message>
+    <message>
+        <source>Wallet</source>
+        <translation>Mappe</translation>
+    </message>
+</context>
+<context>
+    <name>WholeFile</name>
+    <message>
+        <source>this is a folder or a device, no file</source>
+        <translation>dette er en mappe eller enhet, ikke en fil</translation>
+    </message>
+    <message>
+        <source>the disk took only %1 of %2 bytes</source>
+        <translation>disken tok bare %1 av %2 byte</translation>
+    </message>
+</context>
+<context>
+    <name>Why</name>
+    <message>
+        <source>the drag along the line</source>
+        <translation>luftmotstanden langs lina</translation>
+    </message>
+    <message>
+        <source>the drag of the fly</source>
+        <translation>luftmotstanden til flua</translation>
+    </message>
+    <message>
+        <source>the line speed</source>
+        <translation>linehastigheten</translation>
+    </message>
+    <message>
+        <source>%1 (%2 to %3)</source>
+        <comment>a figure, from, to</comment>
+        <translation>%1 (%2 til %3)</translation>
+    </message>
+    <message>
+        <source>%1; the verdict hangs on %2</source>
+        <comment>figure with range, an input</comment>
+        <translation>%1; dommen henger på: %2</translation>
+    </message>
+    <message>
+        <source>Cast: %1 line speed%2, a loop of %3, %4° up, rod tip %5 above the water.</source>
+        <translation>Kast: linehastighet %1%2, en bukt på %3, %4° opp, stangtupp %5 over vannet.</translation>
+    </message>
+    <message>
+        <source> (a learner&apos;s, 20 % less)</source>
+        <translation> (en nybegynners, 20 % mindre)</translation>
+    </message>
+    <message>
+        <source>Reserve %1: line speed against the least that turns over%2.</source>
+        <translation>Reserve %1: linehastighet mot den minste som ruller ut%2.</translation>
+    </message>
+    <message>
+        <source>, %1</source>
+        <translation>, %1</translation>
+    </message>
+    <message>
+        <source>Drive %1, least at %2 in %3.</source>
+        <translation>Driv %1, minst ved %2 i %3.</translation>
+    </message>
+    <message>
+        <source>The last %1 coast on the speed they have.</source>
+        <translation>De siste %1 går videre på farten de har.</translation>
+    </message>
+    <message>
+        <source>The fly stops on the way: no pace.</source>
+        <translation>Flua stopper på veien: ikke noe tempo.</translation>
+    </message>
+    <message>
+        <source>Pace %1: the fly arrives at %2 after %3 s, %4 above the water.</source>
+        <translation>Tempo %1: flua kommer fram med %2 etter %3 s, %4 over vannet.</translation>
+    </message>
+    <message>
+        <source>The bare nylon keeps %1 of its speed%2.</source>
+        <translation>Den bare nylonen beholder %1 av farten%2.</translation>
+    </message>
+    <message>
+        <source>: the fly is too bulky for this leader</source>
+        <translation>: flua er for omfangsrik for denne fortommen</translation>
+    </message>
+    <message>
+        <source>Pace: under %1 dies, to %2 soft, to %3 firm, to %4 lively, beyond kicks (after a step up of over %5 from %3 on).</source>
+        <translation>Tempo: under %1 dør det ut, til %2 mykt, til %3 fast, til %4 livlig, over det slår den over (etter en oppgang på over %5 fra %3).</translation>
+    </message>
+    <message>
+        <source>A loop rolls down the line. Each foot that passes through it pulls with half its mass per foot times the square of the speed at which the legs part.</source>
+        <translation>En bukt ruller langs lina. Hver fot som går gjennom den, drar med halve massen sin per fot ganger kvadratet av farten de to sidene skilles med.</translation>
+    </message>
+    <message>
+        <source>Against that: the drag along the line still flying, the drag of the fly, and weight.</source>
+        <translation>Imot virker luftmotstanden på lina som fortsatt flyr, luftmotstanden til flua, og vekten.</translation>
+    </message>
+    <message>
+        <source>Drive = the least of pull / need over the front %1 of line that is not bare nylon.</source>
+        <translation>Driv = det minste av drag / behov over de fremste %1 av lina som ikke er bar nylon.</translation>
+    </message>
+    <message>
+        <source>In brackets: drag along the line %1–%2, drag of the fly × or ÷ %3, line speed ± %4, each alone.</source>
+        <translation>I parentes: luftmotstand langs lina %1–%2, luftmotstand for flua × eller ÷ %3, linehastighet ± %4, hver for seg.</translation>
+    </message>
+    <message>
+        <source>Reserve: under %1 lands in a heap, under %2 probably will not, under %3 marginal.</source>
+        <translation>Reserve: under %1 faller den i en haug, under %2 ruller den trolig ikke ut, under %3 på grensen.</translation>
+    </message>
+    <message>
+        <source>Drive: %1 and over carries, under %2 does not.</source>
+        <translation>Driv: fra %1 bærer den, under %2 ikke.</translation>
+    </message>
+    <message>
+        <source>Wind, the stroke and the caster are left out. The limits are ours.</source>
+        <translation>Vind, kastbevegelse og kaster er utelatt. Grensene er våre egne.</translation>
+    </message>
+    <message>
+        <source>Once it has swung round it hangs at %1: %2.</source>
+        <translation>Når den har svingt rundt, henger den på %1: %2.</translation>
+    </message>
+    <message>
+        <source>Four swings out of five lie in the range; its middle is %1. From real runs.</source>
+        <translation>Fire av fem svinger ligger i spennet; midten er %1. Fra virkelige kjøringer.</translation>
+    </message>
+    <message>
+        <source>Four swings out of five lie in the range; its middle is %1. A live estimate.</source>
+        <translation>Fire av fem svinger ligger i spennet; midten er %1. Et løpende anslag.</translation>
+    </message>
+    <message>
+        <source>The last %1 of line are under water.</source>
+        <translation>De siste %1 av lina er under vann.</translation>
+    </message>
+    <message>
+        <source>The floating line ends %1 down.</source>
+        <translation>Flytelina slutter %1 dypt.</translation>
+    </message>
+    <message>
+        <source>No floating line takes up the pull: the rod holds the line, and raising the tip raises the fly.</source>
+        <translation>Ingen flyteline tar opp draget: stanga holder lina, og løfter du stangtuppen, løfter du flua.</translation>
+    </message>
+    <message>
+        <source>Every piece of line is pushed by the current at its depth and pulled down by its weight in water; the shape is where all of them balance.</source>
+        <translation>Hvert stykke line skyves av strømmen i sin dybde og dras ned av sin vekt i vann; formen er den der alt er i balanse.</translation>
+    </message>
+    <message>
+        <source>A tip hangs far shallower than its sink rate for a fixed time would have it: the water planes it up.</source>
+        <translation>En tupp henger langt grunnere enn synkehastigheten over en gitt tid skulle tilsi: vannet løfter den.</translation>
+    </message>
+    <message>
+        <source>The range covers the current ± %1, sink rates ± %2, drag ± %3, the fly&apos;s drag × or ÷ %4, the mend ± %5 s and the angle ± %6°.</source>
+        <translation>Spennet dekker strømmen ± %1, synkehastigheter ± %2, motstand ± %3, motstanden til flua × eller ÷ %4, mendingen ± %5 s og vinkelen ± %6°.</translation>
+    </message>
+    <message>
+        <source>An even current and bed: seams, boulders and back eddies are left out.</source>
+        <translation>En jevn strøm og bunn: strømkanter, steiner og bakevjer er utelatt.</translation>
+    </message>
+    <message>
+        <source>No verdict: how deep is right is for the day and you. The estimates are ours.</source>
+        <translation>Ingen dom: hvilken dybde som er riktig, er opp til dagen og deg. Anslagene er våre egne.</translation>
+    </message>
+    <message>
+        <source>The rule is common practice, no source; the limits are ours.</source>
+        <translation>Regelen er vanlig praksis, uten kilde; grensene er våre egne.</translation>
+    </message>
+    <message>
+        <source>%1–%2</source>
+        <comment>a range of grains, the second with unit</comment>
+        <translation>%1–%2</translation>
+    </message>
+    <message>
+        <source>Not yet: %1.</source>
+        <translation>Ikke ennå: %1.</translation>
+    </message>
+    <message>
+        <source>%1, %2 into %3: %4. Ratio %5; right at the joint %6 to %7.</source>
+        <translation>%1, %2 til %3: %4. Forhold %5; akkurat i skjøten %6 til %7.</translation>
+    </message>
+    <message>
+        <source>A small pulse sends back %1 of itself at the joint in the tile. A whole loop loses nothing by that: no verdict follows.</source>
+        <translation>En liten puls sender %1 av seg selv tilbake i skjøten på flisen. En hel bukt taper ingenting på det: ingen dom følger.</translation>
+    </message>
+    <message>
+        <source>Ratio = mean weight per foot of the %1 on the fly&apos;s side / that of the %1 on the rod&apos;s side. Where the line is shorter, what there is; loops are not counted.</source>
+        <translation>Forhold = middelvekt per fot av %1 på flueside / av %1 på stangside. Der lina er kortere, det som finnes; løkker teller ikke.</translation>
+    </message>
+    <message>
+        <source>A loop bends about five feet of line at once, so the last inch of a taper decides nothing.</source>
+        <translation>En bukt bøyer omtrent fem fot line på en gang, så den siste tommen av en taper avgjør ingenting.</translation>
+    </message>
+    <message>
+        <source>Over %1 it hinges. %2–%1: unless slow and open. %3–%2: steps up, has to be forced.</source>
+        <translation>Over %1 knekker det. %2–%1: om kastet ikke er sakte og åpent. %3–%2: går opp, må tvinges.</translation>
+    </message>
+    <message>
+        <source>%1–%2 runs level. %3–%1 is a smooth drop. Under %3 the front collapses.</source>
+        <translation>%1–%2 går jevnt. %3–%1 er et mykt fall. Under %3 kollapser fronten.</translation>
+    </message>
+    <message>
+        <source>Into more than %1 of bare nylon: %2 and over is stout enough, under %3 will pile.</source>
+        <translation>Til mer enn %1 bar nylon: fra %2 er kraftig nok, under %3 faller den i en haug.</translation>
+    </message>
+    <message>
+        <source>Tips and coated leaders, loops included: %1. Head: %2.</source>
+        <translation>Tupper og belagte fortommer, med løkker: %1. Klump: %2.</translation>
+    </message>
+    <message>
+        <source>Tip share: %1.</source>
+        <translation>Tuppandel: %1.</translation>
+    </message>
+    <message>
+        <source>Anchor, all that is between head and fly: %1 on a rod of %2, %3 rods.</source>
+        <translation>Anker, alt mellom klump og flue: %1 på en stang på %2, %3 stanglengder.</translation>
+    </message>
+    <message>
+        <source>To lift: %1 of sinking line.</source>
+        <translation>Å løfte: %1 synkende line.</translation>
+    </message>
+    <message>
+        <source>To lift: nothing sinks.</source>
+        <translation>Å løfte: ingenting synker.</translation>
+    </message>
+    <message>
+        <source>The trade&apos;s table names a ten-foot tip of %1 for a short head of these grains (common practice, no source). It is this rule with cliffs: a teaching line, not the verdict.</source>
+        <translation>Bransjens tabell nevner en ti fots tupp på %1 for en kort klump med så mange grain (vanlig praksis, uten kilde). Det er denne regelen i trinn: en huskeregel, ikke dommen.</translation>
+    </message>
+    <message>
+        <source>Tip share = grains of tips and coated leaders / grains of the head.</source>
+        <translation>Tuppandel = grain i tupper og belagte fortommer / grain i klumpen.</translation>
+    </message>
+    <message>
+        <source>Anchor = everything between head and fly / length of the rod: what the water can hold.</source>
+        <translation>Anker = alt mellom klump og flue / lengden på stanga: det vannet kan holde.</translation>
+    </message>
+    <message>
+        <source>Tip share, short heads: under %1 no grip, to %2 light, to %3 right, to %4 heavy, beyond too much tip.</source>
+        <translation>Tuppandel, korte klumper: under %1 ikke noe grep, til %2 lett, til %3 riktig, til %4 tung, over det for mye tupp.</translation>
+    </message>
+    <message>
+        <source>Fine tapers and long bellies: up to %1, no lower limit.</source>
+        <translation>Langtaperede klumper og long belly: opp til %1, ingen nedre grense.</translation>
+    </message>
+    <message>
+        <source>Anchor: under %1 rods too little in the water, %2–%3 good.</source>
+        <translation>Anker: under %1 stanglengder for lite i vannet, %2–%3 bra.</translation>
+    </message>
+    <message>
+        <source>The last %1 of line weigh %2, the wet fly %3: %4 times the fly.</source>
+        <translation>De siste %1 av lina veier %2, den våte flua %3: %4 ganger flua.</translation>
+    </message>
+    <message>
+        <source>The fly is as heavy as %1 of that line.</source>
+        <translation>Flua er like tung som %1 av den lina.</translation>
+    </message>
+    <message>
+        <source>Bare nylon: %1, %2.</source>
+        <translation>Bar nylon: %1, %2.</translation>
+    </message>
+    <message>
+        <source>Bare nylon: %1, %2, %3 times the fly.</source>
+        <translation>Bar nylon: %1, %2, %3 ganger flua.</translation>
+    </message>
+    <message>
+        <source>Fly = grains of the last %1 of line that is not bare nylon, loops not counted / grains of the wet fly.</source>
+        <translation>Flue = grain i de siste %1 av lina som ikke er bar nylon, løkker ikke medregnet / grain i den våte flua.</translation>
+    </message>
+    <message>
+        <source>A big fly that is light is not heavy; how bulky it is does not count here.</source>
+        <translation>En stor, lett flue er ikke tung; hvor omfangsrik den er, teller ikke her.</translation>
+    </message>
+    <message>
+        <source>%1 and over: the tip carries it. %2–%1: heavy, slow and open stroke. Under %2: too heavy for this tip.</source>
+        <translation>Fra %1: tuppen bærer den. %2–%1: tung, sakte og åpent kast. Under %2: for tung for denne tuppen.</translation>
+    </message>
+    <message>
+        <source>With more than %1 of nylon, its grains against the fly too: %2 and over is fine, under %3 too heavy for this leader.</source>
+        <translation>Med mer enn %1 nylon også grain i den mot flua: fra %2 er det bra, under %3 for tung for denne fortommen.</translation>
+    </message>
+    <message>
+        <source>For reference, the trade association&apos;s table (AFFTA), one hand #%1: %2 over the first 30 ft, aim %3.</source>
+        <translation>Til sammenligning bransjeforbundets tabell (AFFTA), enhånds #%1: %2 over de første 30 ft, mål %3.</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <comment>grains, at which length of line</comment>
+        <translation>%1 ved %2</translation>
+    </message>
+    <message>
+        <source>For reference, the trade association&apos;s table (AFFTA), two hands #%1: %2. No tolerance is published and no verdict follows.</source>
+        <translation>Til sammenligning bransjeforbundets tabell (AFFTA), tohånds #%1: %2. Ingen toleranse er utgitt, og ingen dom følger.</translation>
+    </message>
+    <message>
+        <source>Window %1: ours, from the line number alone, since the rod states none.</source>
+        <translation>Vindu %1: vårt, av lineklassen alene, siden stanga ikke oppgir noe.</translation>
+    </message>
+    <message>
+        <source>Window %1: the rod&apos;s own.</source>
+        <translation>Vindu %1: stangas eget.</translation>
+    </message>
+    <message>
+        <source>Head, all its pieces: %1. With the tip: %2, of which the window does not speak.</source>
+        <translation>Klump, alle stykkene: %1. Med tuppen: %2, som vinduet ikke gjelder for.</translation>
+    </message>
+    <message>
+        <source>Working length: %1, %2 rods.</source>
+        <translation>Arbeidslengde: %1, %2 stanglengder.</translation>
+    </message>
+    <message>
+        <source>The 30 ft of head nearest the fly: %1.</source>
+        <translation>De 30 ft av klumpen nærmest flua: %1.</translation>
+    </message>
+    <message>
+        <source>The grains on a rod are for the head alone, by the style of head.</source>
+        <translation>Grain på en stang gjelder klumpen alene, etter klumptype.</translation>
+    </message>
+    <message>
+        <source>Working length = back of the head to the end of the tip, for a fine taper the head alone / length of the rod.</source>
+        <translation>Arbeidslengde = bakenden av klumpen til enden av tuppen, for en lang taper klumpen alene / lengden på stanga.</translation>
+    </message>
+    <message>
+        <source>Within %1 of the window it fits; to %2 a touch light or heavy; beyond, the wrong head for this rod.</source>
+        <translation>Innenfor %1 fra vinduet passer den; til %2 litt lett eller tung; utenfor det feil klump for denne stanga.</translation>
+    </message>
+    <message>
+        <source>Working length for this head: usual %1–%2 rods, limits %3–%4.</source>
+        <translation>Arbeidslengde for denne klumpen: vanlig %1–%2 stanglengder, grenser %3–%4.</translation>
+    </message>
+    <message>
+        <source>The rod maker&apos;s own figure comes first.</source>
+        <translation>Stangprodusentens egne tall går foran.</translation>
+    </message>
+</context>
+<context>
+    <name>Words</name>
+    <message>
+        <source>%1 to %2</source>
+        <comment>grains per foot at both ends of a tip, the second with unit</comment>
+        <translation>%1 til %2</translation>
+    </message>
+    <message>
+        <source>floating</source>
+        <translation>flytende</translation>
+    </message>
+    <message>
+        <source>1/4 sinking</source>
+        <translation>1/4 synkende</translation>
+    </message>
+    <message>
+        <source>1/2 sinking</source>
+        <translation>1/2 synkende</translation>
+    </message>
+    <message>
+        <source>3/4 sinking</source>
+        <translation>3/4 synkende</translation>
+    </message>
+    <message>
+        <source>%1 sinking</source>
+        <comment>per cent of a tip</comment>
+        <translation>%1 synkende</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>style of a head, its grains: short head 525</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>mono %1</source>
+        <comment>a nylon running line, its diameter</comment>
+        <translation>mono %1</translation>
+    </message>
+    <message>
+        <source>running line %1</source>
+        <comment>its diameter</comment>
+        <translation>skyteline %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a fly, its mass with unit</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>a fly, its grains: leech 33</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>kind of part, its length: leader 4 ft</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>short heads %1–%2</source>
+        <translation>korte klumper %1–%2</translation>
+    </message>
+    <message>
+        <source>fine tapers %1–%2</source>
+        <translation>lange tapere %1–%2</translation>
+    </message>
+    <message>
+        <source>long bellies %1–%2</source>
+        <translation>long belly %1–%2</translation>
+    </message>
+    <message>
+        <source>lines %1–%2</source>
+        <translation>liner %1–%2</translation>
+    </message>
+    <message>
+        <source>heads %1–%2</source>
+        <translation>klumper %1–%2</translation>
+    </message>
+    <message>
+        <source>running line</source>
+        <translation>skyteline</translation>
+    </message>
+    <message>
+        <source>head</source>
+        <translation>klump</translation>
+    </message>
+    <message>
+        <source>tip</source>
+        <translation>tupp</translation>
+    </message>
+    <message>
+        <source>leader</source>
+        <translation>fortom</translation>
+    </message>
+    <message>
+        <source>tippet</source>
+        <translation>fortomsspiss</translation>
+    </message>
+    <message>
+        <source>fly</source>
+        <translation>flue</translation>
+    </message>
+    <message>
+        <source>short head</source>
+        <translation>kort klump</translation>
+    </message>
+    <message>
+        <source>fine-taper head</source>
+        <translation>langtaperet klump</translation>
+    </message>
+    <message>
+        <source>long belly</source>
+        <translation>long belly</translation>
+    </message>
+    <message>
+        <source>one-hand line</source>
+        <translation>enhåndsline</translation>
+    </message>
+    <message>
+        <source>extension</source>
+        <translation>forlengelse</translation>
+    </message>
+    <message>
+        <source>level tip</source>
+        <translation>jevn tupp</translation>
+    </message>
+    <message>
+        <source>float/sink tip</source>
+        <translation>flyte-/synketupp</translation>
+    </message>
+    <message>
+        <source>tapered tip</source>
+        <translation>taperet tupp</translation>
+    </message>
+    <message>
+        <source>plain leader</source>
+        <translation>enkel fortom</translation>
+    </message>
+    <message>
+        <source>coated leader</source>
+        <translation>belagt fortom</translation>
+    </message>
+    <message>
+        <source>fly, mass not known</source>
+        <translation>flue, ukjent masse</translation>
+    </message>
+    <message>
+        <source>fly, %1 grams</source>
+        <translation>flue, %1 gram</translation>
+    </message>
+    <message>
+        <source>fly, %1 grains</source>
+        <translation>flue, %1 grain</translation>
+    </message>
+    <message>
+        <source>%1, %2, %3</source>
+        <comment>kind of part, its length, its mass per length, for the ear</comment>
+        <translation>%1, %2, %3</translation>
+    </message>
+    <message>
+        <source>%1 metres</source>
+        <translation>%1 meter</translation>
+    </message>
+    <message>
+        <source>%1 feet</source>
+        <translation>%1 fot</translation>
+    </message>
+    <message>
+        <source>%1 grams a metre</source>
+        <translation>%1 gram per meter</translation>
+    </message>
+    <message>
+        <source>%1 grains a foot</source>
+        <translation>%1 grain per fot</translation>
+    </message>
+    <message>
+        <source>rod</source>
+        <translation>stang</translation>
+    </message>
+    <message>
+        <source>#%1</source>
+        <comment>line number</comment>
+        <translation>#%1</translation>
+    </message>
+    <message>
+        <source>one hand</source>
+        <translation>enhånds</translation>
+    </message>
+    <message>
+        <source>%1 deep</source>
+        <translation>%1 dypt</translation>
+    </message>
+    <message>
+        <source>water</source>
+        <translation>vann</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a pool, its water</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 ×</source>
+        <comment>so many times</comment>
+        <translation>%1 ×</translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <comment>a length of line, the rod&apos;s length with unit</comment>
+        <translation>%1 på %2</translation>
+    </message>
+    <message>
+        <source>no joint yet: add a tip or leader</source>
+        <translation>ingen skjøt ennå: legg til tupp eller fortom</translation>
+    </message>
+    <message>
+        <source>no rule for a one-hand line</source>
+        <translation>ingen regel for ei enhåndsline</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>grains of the tip, of the head with unit</comment>
+        <translation>%1 av %2</translation>
+    </message>
+    <message>
+        <source>no rule for this head</source>
+        <translation>ingen regel for denne klumpen</translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <comment>grains of line, of the fly with unit</comment>
+        <translation>%1 på %2</translation>
+    </message>
+    <message>
+        <source>no line to carry it yet</source>
+        <translation>ingen line til å bære den ennå</translation>
+    </message>
+    <message>
+        <source>in %1–%2</source>
+        <comment>a head&apos;s grains in the rod&apos;s window</comment>
+        <translation>i %1–%2</translation>
+    </message>
+    <message>
+        <source>for %1–%2</source>
+        <comment>a head&apos;s grains outside the window</comment>
+        <translation>for %1–%2</translation>
+    </message>
+    <message>
+        <source>no line in the water yet</source>
+        <translation>ingen line i vannet ennå</translation>
+    </message>
+    <message>
+        <source>%1–%2</source>
+        <comment>a range of depth</comment>
+        <translation>%1–%2</translation>
+    </message>
+    <message>
+        <source>of %1</source>
+        <comment>the depth of the water with unit</comment>
+        <translation>av %1</translation>
+    </message>
+    <message>
+        <source>the coated leader</source>
+        <translation>den belagte fortommen</translation>
+    </message>
+    <message>
+        <source>the head</source>
+        <translation>klumpen</translation>
+    </message>
+    <message>
+        <source>the tip</source>
+        <translation>tuppen</translation>
+    </message>
+    <message>
+        <source>the leader</source>
+        <translation>fortommen</translation>
+    </message>
+    <message>
+        <source>the tippet</source>
+        <translation>fortomsspissen</translation>
+    </message>
+    <message>
+        <source>the line</source>
+        <translation>lina</translation>
+    </message>
+    <message>
+        <source>%1 does not carry the fly: more mass per foot there, or a smaller fly</source>
+        <translation>%1 bærer ikke flua: mer masse per fot der, eller en mindre flue</translation>
+    </message>
+    <message>
+        <source>%1 only just carries the fly: a smaller fly, or more mass per foot there</source>
+        <translation>%1 bærer så vidt flua: en mindre flue, eller mer masse per fot der</translation>
+    </message>
+    <message>
+        <source>The fly is too heavy for this tip: a denser tip or a lighter fly</source>
+        <translation>Flua er for tung for denne tuppen: en tettere tupp eller en lettere flue</translation>
+    </message>
+    <message>
+        <source>The fly is heavy for this tip: a slow, open stroke</source>
+        <translation>Flua er tung for denne tuppen: et sakte, åpent kast</translation>
+    </message>
+    <message>
+        <source>Will land in a heap: more line speed, a shorter leader or a smaller fly</source>
+        <translation>Faller i en haug: mer linehastighet, en kortere fortom eller en mindre flue</translation>
+    </message>
+    <message>
+        <source>Probably will not turn over: more line speed, a shorter leader or a smaller fly</source>
+        <translation>Ruller trolig ikke ut: mer linehastighet, en kortere fortom eller en mindre flue</translation>
+    </message>
+    <message>
+        <source>Turns over with little speed to spare: a clean stroke, or a shorter leader</source>
+        <translation>Ruller ut med lite å gå på: et rent kast, eller en kortere fortom</translation>
+    </message>
+    <message>
+        <source>Turns over with speed to spare</source>
+        <translation>Ruller ut med god margin</translation>
+    </message>
+    <message>
+        <source>Turnover is read once there is a head</source>
+        <translation>Utrullingen leses når det er en klump</translation>
+    </message>
+    <message>
+        <source>Turnover is read once there is a fly</source>
+        <translation>Utrullingen leses når det er en flue</translation>
+    </message>
+    <message>
+        <source>Turnover is read once the fly has a mass</source>
+        <translation>Utrullingen leses når flua har en masse</translation>
+    </message>
+    <message>
+        <source>Too little line in front of the loop to read a turnover</source>
+        <translation>For lite line foran bukta til å lese en utrulling</translation>
+    </message>
+    <message>
+        <source>Over 300 ft from the rod tip: no turnover is read</source>
+        <translation>Over 300 ft fra stangtuppen: ingen utrulling leses</translation>
+    </message>
+    <message>
+        <source>The line is too slow for a loop: give the cast more line speed</source>
+        <translation>Lina er for sein for en bukt: gi kastet mer linehastighet</translation>
+    </message>
+    <message>
+        <source>Turns over and kicks: a heavier fly, a longer leader or a lighter tip</source>
+        <translation>Ruller ut og slår over: en tyngre flue, en lengre fortom eller en lettere tupp</translation>
+    </message>
+    <message>
+        <source>%1 carries the fly, and it turns over with speed to spare</source>
+        <translation>%1 bærer flua, og den ruller ut med god margin</translation>
+    </message>
+    <message>
+        <source>swings clear of the bottom</source>
+        <translation>svinger klar av bunnen</translation>
+    </message>
+    <message>
+        <source>near the bottom</source>
+        <translation>nær bunnen</translation>
+    </message>
+    <message>
+        <source>touches the bottom</source>
+        <translation>streifer bunnen</translation>
+    </message>
+    <message>
+        <source>lies on the bottom</source>
+        <translation>ligger på bunnen</translation>
+    </message>
+    <message>
+        <source>still water: no swing</source>
+        <translation>stille vann: ingen sving</translation>
+    </message>
+    <message>
+        <source>all floats: it fishes on top</source>
+        <translation>alt flyter: den fisker i overflaten</translation>
+    </message>
+    <message>
+        <source>the fly floats: it fishes on top</source>
+        <translation>flua flyter: den fisker i overflaten</translation>
+    </message>
+    <message>
+        <source>Touches the bottom for %1 of the swing.</source>
+        <translation>Streifer bunnen i %1 av svingen.</translation>
+    </message>
+    <message>
+        <source>Swings at %1, %2 deep after the mend.</source>
+        <translation>Svinger på %1, %2 dypt etter mendingen.</translation>
+    </message>
+    <message>
+        <source>Comes to rest on the bottom before it is round.</source>
+        <translation>Blir liggende på bunnen før den er rundt.</translation>
+    </message>
+    <message>
+        <source>Still not round at the end of the run.</source>
+        <translation>Fortsatt ikke rundt ved slutten av kjøringen.</translation>
+    </message>
+    <message>
+        <source>The run broke off: this line cannot be followed to the end.</source>
+        <translation>Kjøringen brøt av: denne lina kan ikke følges til slutten.</translation>
+    </message>
+    <message>
+        <source>Hangs at %1.</source>
+        <translation>Henger på %1.</translation>
+    </message>
+    <message>
+        <source>Round in %1 s.</source>
+        <translation>Rundt på %1 s.</translation>
+    </message>
+    <message>
+        <source>hinges here: the %1 is heavier than the line behind it</source>
+        <translation>knekker her: delen foran (%1) er tyngre enn lina bak</translation>
+    </message>
+    <message>
+        <source>hinges here unless the stroke is slow and open</source>
+        <translation>knekker her om kastet ikke er sakte og åpent</translation>
+    </message>
+    <message>
+        <source>big drop here: the front collapses</source>
+        <translation>stort fall her: fronten kollapser</translation>
+    </message>
+    <message>
+        <source>into a short leader, no rule</source>
+        <translation>til en kort fortom, ingen regel</translation>
+    </message>
+    <message>
+        <source>the butt of the leader is stout enough</source>
+        <translation>tykkenden på fortommen er kraftig nok</translation>
+    </message>
+    <message>
+        <source>the butt of the leader is thin: a stouter one turns over better</source>
+        <translation>tykkenden på fortommen er tynn: en kraftigere ruller bedre ut</translation>
+    </message>
+    <message>
+        <source>fits, just under the window</source>
+        <translation>passer, like under vinduet</translation>
+    </message>
+    <message>
+        <source>fits, just over the window</source>
+        <translation>passer, like over vinduet</translation>
+    </message>
+    <message>
+        <source>fits, at the light end</source>
+        <translation>passer, i den lette enden</translation>
+    </message>
+    <message>
+        <source>fits, at the heavy end</source>
+        <translation>passer, i den tunge enden</translation>
+    </message>
+    <message>
+        <source>fits this rod</source>
+        <translation>passer denne stanga</translation>
+    </message>
+    <message>
+        <source>Hinge</source>
+        <translation>Knekk</translation>
+    </message>
+    <message>
+        <source>Head on rod</source>
+        <translation>Klump på stang</translation>
+    </message>
+    <message>
+        <source>Length on rod</source>
+        <translation>Lengde på stang</translation>
+    </message>
+    <message>
+        <source>Tip share</source>
+        <translation>Tuppandel</translation>
+    </message>
+    <message>
+        <source>Anchor</source>
+        <translation>Anker</translation>
+    </message>
+    <message>
+        <source>Fly</source>
+        <translation>Flue</translation>
+    </message>
+    <message>
+        <source>Fly on leader</source>
+        <translation>Flue på fortom</translation>
+    </message>
+    <message>
+        <source>Turnover</source>
+        <translation>Utrulling</translation>
+    </message>
+    <message>
+        <source>Depth, estimate</source>
+        <translation>Dybde, anslag</translation>
+    </message>
+    <message>
+        <source>hinges here</source>
+        <translation>knekker her</translation>
+    </message>
+    <message>
+        <source>hinges unless slow and open</source>
+        <translation>knekker, om ikke sakte og åpent</translation>
+    </message>
+    <message>
+        <source>steps up: has to be forced</source>
+        <translation>går opp: må tvinges</translation>
+    </message>
+    <message>
+        <source>runs level</source>
+        <translation>går jevnt</translation>
+    </message>
+    <message>
+        <source>smooth drop</source>
+        <translation>mykt fall</translation>
+    </message>
+    <message>
+        <source>big drop: front collapses</source>
+        <translation>stort fall: fronten kollapser</translation>
+    </message>
+    <message>
+        <source>into the leader</source>
+        <translation>til fortommen</translation>
+    </message>
+    <message>
+        <source>stout enough butt</source>
+        <translation>kraftig nok tykkende</translation>
+    </message>
+    <message>
+        <source>thin butt</source>
+        <translation>tynn tykkende</translation>
+    </message>
+    <message>
+        <source>butt too thin: will pile</source>
+        <translation>for tynn tykkende: haug</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>grains per foot either side of a joint</comment>
+        <translation>%1 til %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>figures of a joint: what they mean</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 %2: %3</source>
+        <comment>figures of a joint, their unit: what they mean</comment>
+        <translation>%1 %2: %3</translation>
+    </message>
+    <message>
+        <source>steps up from the %1 by %2: %3</source>
+        <comment>kind of part, ratio, verdict</comment>
+        <translation>går opp fra %1 med %2: %3</translation>
+    </message>
+    <message>
+        <source>steps down from the %1 by %2: %3</source>
+        <comment>kind of part, ratio, verdict</comment>
+        <translation>går ned fra %1 med %2: %3</translation>
+    </message>
+    <message>
+        <source>a touch light for this rod</source>
+        <translation>litt lett for denne stanga</translation>
+    </message>
+    <message>
+        <source>a touch heavy for this rod</source>
+        <translation>litt tung for denne stanga</translation>
+    </message>
+    <message>
+        <source>too light a head for this rod</source>
+        <translation>for lett klump for denne stanga</translation>
+    </message>
+    <message>
+        <source>too heavy a head for this rod</source>
+        <translation>for tung klump for denne stanga</translation>
+    </message>
+    <message>
+        <source>usual for this rod</source>
+        <translation>vanlig for denne stanga</translation>
+    </message>
+    <message>
+        <source>on the short side</source>
+        <translation>i korteste laget</translation>
+    </message>
+    <message>
+        <source>on the long side</source>
+        <translation>i lengste laget</translation>
+    </message>
+    <message>
+        <source>too short for this rod</source>
+        <translation>for kort for denne stanga</translation>
+    </message>
+    <message>
+        <source>too long for this rod</source>
+        <translation>for lang for denne stanga</translation>
+    </message>
+    <message>
+        <source>no grip: a heavier tip</source>
+        <translation>ikke noe grep: en tyngre tupp</translation>
+    </message>
+    <message>
+        <source>light: small flies</source>
+        <translation>lett: små fluer</translation>
+    </message>
+    <message>
+        <source>right for this head</source>
+        <translation>riktig for denne klumpen</translation>
+    </message>
+    <message>
+        <source>heavy: roll it up first</source>
+        <translation>tung: rull den opp først</translation>
+    </message>
+    <message>
+        <source>too much tip for this head</source>
+        <translation>for mye tupp for klumpen</translation>
+    </message>
+    <message>
+        <source>too little in the water</source>
+        <translation>for lite i vannet</translation>
+    </message>
+    <message>
+        <source>a short anchor</source>
+        <translation>et kort anker</translation>
+    </message>
+    <message>
+        <source>enough in the water</source>
+        <translation>nok i vannet</translation>
+    </message>
+    <message>
+        <source>a long anchor</source>
+        <translation>et langt anker</translation>
+    </message>
+    <message>
+        <source>the tip carries it</source>
+        <translation>tuppen bærer den</translation>
+    </message>
+    <message>
+        <source>heavy: slow, open stroke</source>
+        <translation>tung: sakte, åpent kast</translation>
+    </message>
+    <message>
+        <source>too heavy for this tip</source>
+        <translation>for tung for denne tuppen</translation>
+    </message>
+    <message>
+        <source>the leader carries it</source>
+        <translation>fortommen bærer den</translation>
+    </message>
+    <message>
+        <source>heavy for this leader</source>
+        <translation>tung for denne fortommen</translation>
+    </message>
+    <message>
+        <source>too heavy for this leader</source>
+        <translation>for tung for denne fortommen</translation>
+    </message>
+    <message>
+        <source>drop a head on the line</source>
+        <translation>slipp en klump på lina</translation>
+    </message>
+    <message>
+        <source>drop a fly on the line</source>
+        <translation>slipp en flue på lina</translation>
+    </message>
+    <message>
+        <source>no rod yet: choose one</source>
+        <translation>ingen stang ennå: velg en</translation>
+    </message>
+    <message>
+        <source>no rod length yet: type it</source>
+        <translation>ingen stanglengde ennå: skriv den</translation>
+    </message>
+    <message>
+        <source>say what style of head it is</source>
+        <translation>si hvilken klumptype det er</translation>
+    </message>
+    <message>
+        <source>no water yet: choose a pool</source>
+        <translation>ikke noe vann ennå: velg en høl</translation>
+    </message>
+    <message>
+        <source>give the rod a grain window</source>
+        <translation>gi stanga et grainvindu</translation>
+    </message>
+    <message>
+        <source>weigh the fly and type it</source>
+        <translation>vei flua og skriv det inn</translation>
+    </message>
+    <message>
+        <source>drop a tip on the line</source>
+        <translation>slipp en tupp på lina</translation>
+    </message>
+    <message>
+        <source>too little line to cast a loop</source>
+        <translation>for lite line til å kaste en bukt</translation>
+    </message>
+    <message>
+        <source>over 300 ft of line: nobody casts that</source>
+        <translation>over 300 ft line: det kaster ingen</translation>
+    </message>
+    <message>
+        <source>too slow for a loop: give more line speed</source>
+        <translation>for sein for en bukt: gi mer linehastighet</translation>
+    </message>
+    <message>
+        <source>Same stroke as the rig you opened</source>
+        <translation>Samme kastbevegelse som med oppsettet du åpnet</translation>
+    </message>
+    <message>
+        <source>Same timing as the rig you opened, slower lift</source>
+        <translation>Samme takt som med oppsettet du åpnet, saktere løft</translation>
+    </message>
+    <message>
+        <source>Same timing as the rig you opened, quicker lift</source>
+        <translation>Samme takt som med oppsettet du åpnet, raskere løft</translation>
+    </message>
+    <message>
+        <source>A longer sweep than the rig you opened</source>
+        <translation>Et lengre sveip enn med oppsettet du åpnet</translation>
+    </message>
+    <message>
+        <source>A longer sweep than the rig you opened, slower lift</source>
+        <translation>Et lengre sveip enn med oppsettet du åpnet, saktere løft</translation>
+    </message>
+    <message>
+        <source>A longer sweep than the rig you opened, quicker lift</source>
+        <translation>Et lengre sveip enn med oppsettet du åpnet, raskere løft</translation>
+    </message>
+    <message>
+        <source>A shorter sweep than the rig you opened</source>
+        <translation>Et kortere sveip enn med oppsettet du åpnet</translation>
+    </message>
+    <message>
+        <source>A shorter sweep than the rig you opened, slower lift</source>
+        <translation>Et kortere sveip enn med oppsettet du åpnet, saktere løft</translation>
+    </message>
+    <message>
+        <source>A shorter sweep than the rig you opened, quicker lift</source>
+        <translation>Et kortere sveip enn med oppsettet du åpnet, raskere løft</translation>
+    </message>
+    <message>
+        <source>A different cast from the rig you opened</source>
+        <translation>Et annet kast enn med oppsettet du åpnet</translation>
+    </message>
+    <message>
+        <source>A different cast from the rig you opened, slower lift</source>
+        <translation>Et annet kast enn med oppsettet du åpnet, saktere løft</translation>
+    </message>
+    <message>
+        <source>A different cast from the rig you opened, quicker lift</source>
+        <translation>Et annet kast enn med oppsettet du åpnet, raskere løft</translation>
+    </message>
+    <message>
+        <source>fits</source>
+        <translation>passer</translation>
+    </message>
+    <message>
+        <source>watch</source>
+        <translation>pass på</translation>
+    </message>
+    <message>
+        <source>wrong</source>
+        <translation>feil</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::Actions</name>
+    <message>
+        <source>Menu</source>
+        <translation>Meny</translation>
+    </message>
+    <message>
+        <source>Units</source>
+        <translation>Enheter</translation>
+    </message>
+    <message>
+        <source>Open recent</source>
+        <translation>Åpne nylige</translation>
+    </message>
+    <message>
+        <source>&amp;File</source>
+        <translation>&amp;Fil</translation>
+    </message>
+    <message>
+        <source>&amp;Edit</source>
+        <translation>&amp;Rediger</translation>
+    </message>
+    <message>
+        <source>&amp;View</source>
+        <translation>&amp;Vis</translation>
+    </message>
+    <message>
+        <source>&amp;Compare</source>
+        <translation>&amp;Sammenlign</translation>
+    </message>
+    <message>
+        <source>C&amp;linic</source>
+        <translation>&amp;Kurs</translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation>&amp;Hjelp</translation>
+    </message>
+    <message>
+        <source>Help</source>
+        <translation>Hjelp</translation>
+    </message>
+    <message>
+        <source>Sample rigs</source>
+        <translation>Eksempeloppsett</translation>
+    </message>
+    <message>
+        <source>About Grainwise</source>
+        <translation>Om Grainwise</translation>
+    </message>
+    <message>
+        <source>Quit</source>
+        <translation>Avslutt</translation>
+    </message>
+    <message>
+        <source>New, empty line</source>
+        <translation>Ny, tom line</translation>
+    </message>
+    <message>
+        <source>Start from a rod…</source>
+        <translation>Start fra en stang…</translation>
+    </message>
+    <message>
+        <source>Open…</source>
+        <translation>Åpne…</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Lagre</translation>
+    </message>
+    <message>
+        <source>Save as…</source>
+        <translation>Lagre som…</translation>
+    </message>
+    <message>
+        <source>Handout on paper…</source>
+        <translation>Utdelingsark på papir…</translation>
+    </message>
+    <message>
+        <source>Handout as PDF or picture…</source>
+        <translation>Utdelingsark som PDF eller bilde…</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Angre</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation>Gjør om</translation>
+    </message>
+    <message>
+        <source>Edit the part</source>
+        <translation>Rediger delen</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Enter</translation>
+    </message>
+    <message>
+        <source>Move towards the rod</source>
+        <translation>Flytt mot stanga</translation>
+    </message>
+    <message>
+        <source>Alt+Left</source>
+        <translation>Alt+Venstre</translation>
+    </message>
+    <message>
+        <source>Move towards the fly</source>
+        <translation>Flytt mot flua</translation>
+    </message>
+    <message>
+        <source>Alt+Right</source>
+        <translation>Alt+Høyre</translation>
+    </message>
+    <message>
+        <source>Duplicate</source>
+        <translation>Dupliser</translation>
+    </message>
+    <message>
+        <source>Ctrl+D</source>
+        <translation>Ctrl+D</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Fjern</translation>
+    </message>
+    <message>
+        <source>Delete</source>
+        <translation>Delete</translation>
+    </message>
+    <message>
+        <source>Name and notes…</source>
+        <translation>Navn og notater…</translation>
+    </message>
+    <message>
+        <source>Rod…</source>
+        <translation>Stang…</translation>
+    </message>
+    <message>
+        <source>Water…</source>
+        <translation>Vann…</translation>
+    </message>
+    <message>
+        <source>Shelf</source>
+        <translation>Hylle</translation>
+    </message>
+    <message>
+        <source>Part</source>
+        <translation>Del</translation>
+    </message>
+    <message>
+        <source>Make</source>
+        <translation>Lage</translation>
+    </message>
+    <message>
+        <source>Weigh in</source>
+        <translation>Vei inn</translation>
+    </message>
+    <message>
+        <source>W</source>
+        <translation>W</translation>
+    </message>
+    <message>
+        <source>Fixes</source>
+        <translation>Tiltak</translation>
+    </message>
+    <message>
+        <source>Tips</source>
+        <translation>Tupper</translation>
+    </message>
+    <message>
+        <source>Pools</source>
+        <translation>Høler</translation>
+    </message>
+    <message>
+        <source>Pack a wallet…</source>
+        <translation>Pakk en mappe…</translation>
+    </message>
+    <message>
+        <source>Cast</source>
+        <translation>Kast</translation>
+    </message>
+    <message>
+        <source>River</source>
+        <translation>Elv</translation>
+    </message>
+    <message>
+        <source>Depths in all pools</source>
+        <translation>Dybder i alle høler</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Lys</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Mørk</translation>
+    </message>
+    <message>
+        <source>Sunlight</source>
+        <translation>Sollys</translation>
+    </message>
+    <message>
+        <source>Projector</source>
+        <translation>Projektor</translation>
+    </message>
+    <message>
+        <source>Larger type</source>
+        <translation>Større skrift</translation>
+    </message>
+    <message>
+        <source>Smaller type</source>
+        <translation>Mindre skrift</translation>
+    </message>
+    <message>
+        <source>Reduce motion</source>
+        <translation>Mindre bevegelse</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Språk</translation>
+    </message>
+    <message>
+        <source>As the system</source>
+        <translation>Som systemet</translation>
+    </message>
+    <message>
+        <source>Swap A and B</source>
+        <translation>Bytt om A og B</translation>
+    </message>
+    <message>
+        <source>Copy this rig to the other</source>
+        <translation>Kopier dette oppsettet til det andre</translation>
+    </message>
+    <message>
+        <source>Fly to fly, or rear to rear</source>
+        <translation>Flue mot flue, eller bakende mot bakende</translation>
+    </message>
+    <message>
+        <source>One water, or each its own</source>
+        <translation>Ett vann, eller hvert sitt</translation>
+    </message>
+    <message>
+        <source>Card from this picture</source>
+        <translation>Kort av dette bildet</translation>
+    </message>
+    <message>
+        <source>Show the deck</source>
+        <translation>Vis kortstokken</translation>
+    </message>
+    <message>
+        <source>Show from the chosen card</source>
+        <translation>Vis fra det valgte kortet</translation>
+    </message>
+    <message>
+        <source>Feet and inches</source>
+        <translation>Fot og tommer</translation>
+    </message>
+    <message>
+        <source>Metres and millimetres</source>
+        <translation>Meter og millimeter</translation>
+    </message>
+    <message>
+        <source>Grains</source>
+        <translation>Grain</translation>
+    </message>
+    <message>
+        <source>Grams</source>
+        <translation>Gram</translation>
+    </message>
+    <message>
+        <source>Fahrenheit</source>
+        <translation>Fahrenheit</translation>
+    </message>
+    <message>
+        <source>Celsius</source>
+        <translation>Celsius</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::Autosave</name>
+    <message>
+        <source>the folder %1 could not be made</source>
+        <translation>mappen %1 kunne ikke opprettes</translation>
+    </message>
+    <message>
+        <source>nothing can be written in %1</source>
+        <translation>ingenting kan skrives i %1</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::BenchFace</name>
+    <message>
+        <source>Shelf</source>
+        <translation>Hylle</translation>
+    </message>
+    <message>
+        <source>Part</source>
+        <translation>Del</translation>
+    </message>
+    <message>
+        <source>Cast</source>
+        <translation>Kast</translation>
+    </message>
+    <message>
+        <source>River</source>
+        <translation>Elv</translation>
+    </message>
+    <message>
+        <source>Depths in all pools</source>
+        <translation>Dybder i alle høler</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Hvorfor</translation>
+    </message>
+    <message>
+        <source>Rod</source>
+        <translation>Stang</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation>Vann</translation>
+    </message>
+    <message>
+        <source>Name and notes</source>
+        <translation>Navn og notater</translation>
+    </message>
+    <message>
+        <source>Problems</source>
+        <translation>Problemer</translation>
+    </message>
+    <message>
+        <source>Tips</source>
+        <translation>Tupper</translation>
+    </message>
+    <message>
+        <source>Fixes</source>
+        <translation>Tiltak</translation>
+    </message>
+    <message>
+        <source>Pools</source>
+        <translation>Høler</translation>
+    </message>
+    <message>
+        <source>Why: %1</source>
+        <translation>Hvorfor: %1</translation>
+    </message>
+    <message>
+        <source>Make</source>
+        <translation>Lage</translation>
+    </message>
+    <message>
+        <source>Weigh in</source>
+        <translation>Vei inn</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::Block</name>
+    <message>
+        <source>Opens the part for editing</source>
+        <translation>Åpner delen for redigering</translation>
+    </message>
+    <message>
+        <source>Moves the part towards the fly</source>
+        <translation>Flytter delen mot flua</translation>
+    </message>
+    <message>
+        <source>Moves the part towards the rod</source>
+        <translation>Flytter delen mot stanga</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::CardForm</name>
+    <message>
+        <source>none</source>
+        <translation>ingen</translation>
+    </message>
+    <message>
+        <source>%1 (in the deck)</source>
+        <translation>%1 (i kortstokken)</translation>
+    </message>
+    <message>
+        <source>unnamed rig</source>
+        <translation>oppsett uten navn</translation>
+    </message>
+    <message>
+        <source>The line</source>
+        <translation>Lina</translation>
+    </message>
+    <message>
+        <source>What each foot weighs</source>
+        <translation>Hva hver fot veier</translation>
+    </message>
+    <message>
+        <source>The cast</source>
+        <translation>Kastet</translation>
+    </message>
+    <message>
+        <source>The river</source>
+        <translation>Elva</translation>
+    </message>
+    <message>
+        <source>Two rigs compared</source>
+        <translation>To oppsett sammenlignet</translation>
+    </message>
+    <message>
+        <source>Words alone</source>
+        <translation>Bare ord</translation>
+    </message>
+    <message>
+        <source>Title</source>
+        <translation>Tittel</translation>
+    </message>
+    <message>
+        <source>The one line</source>
+        <translation>Den ene linja</translation>
+    </message>
+    <message>
+        <source>Question</source>
+        <translation>Spørsmål</translation>
+    </message>
+    <message>
+        <source>Answer, on the next press</source>
+        <translation>Svar, ved neste trykk</translation>
+    </message>
+    <message>
+        <source>Notes, for your screen only</source>
+        <translation>Notater, bare for din egen skjerm</translation>
+    </message>
+    <message>
+        <source>What the card shows</source>
+        <translation>Hva kortet viser</translation>
+    </message>
+    <message>
+        <source>Rig</source>
+        <translation>Oppsett</translation>
+    </message>
+    <message>
+        <source>Rig B</source>
+        <translation>Oppsett B</translation>
+    </message>
+    <message>
+        <source>Change title</source>
+        <translation>Endre tittel</translation>
+    </message>
+    <message>
+        <source>Change line</source>
+        <translation>Endre linje</translation>
+    </message>
+    <message>
+        <source>Change question</source>
+        <translation>Endre spørsmål</translation>
+    </message>
+    <message>
+        <source>Change answer</source>
+        <translation>Endre svar</translation>
+    </message>
+    <message>
+        <source>Change notes</source>
+        <translation>Endre notater</translation>
+    </message>
+    <message>
+        <source>Change picture</source>
+        <translation>Endre bilde</translation>
+    </message>
+    <message>
+        <source>Bench</source>
+        <translation>Benk</translation>
+    </message>
+    <message>
+        <source>File…</source>
+        <translation>Fil…</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <translation>Ingen</translation>
+    </message>
+    <message>
+        <source>Take the rig that stands on the bench into the deck</source>
+        <translation>Ta oppsettet på benken inn i kortstokken</translation>
+    </message>
+    <message>
+        <source>Take the bench&apos;s rig</source>
+        <translation>Ta oppsettet på benken</translation>
+    </message>
+    <message>
+        <source>Name a rig file</source>
+        <translation>Nevn en oppsettfil</translation>
+    </message>
+    <message>
+        <source>Take the rig out</source>
+        <translation>Ta oppsettet ut</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::CardView</name>
+    <message>
+        <source>The card as the class sees it</source>
+        <translation>Kortet slik klassen ser det</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::CastFeed</name>
+    <message>
+        <source>The figures of this rig are too far out to follow its loop</source>
+        <translation>Tallene for dette oppsettet er for ville til å følge bukta</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::CastPanel</name>
+    <message>
+        <source>real time</source>
+        <translation>virkelig tid</translation>
+    </message>
+    <message>
+        <source>1/2</source>
+        <translation>1/2</translation>
+    </message>
+    <message>
+        <source>1/4</source>
+        <translation>1/4</translation>
+    </message>
+    <message>
+        <source>1/10</source>
+        <translation>1/10</translation>
+    </message>
+    <message>
+        <source>Where you cast for real: eyes covered, hooks and power lines far from people and rod.</source>
+        <translation>Der du kaster på ordentlig: øynene dekket, kroker og kraftlinjer langt fra folk og stang.</translation>
+    </message>
+    <message>
+        <source>A learner: 20 % less speed</source>
+        <translation>En nybegynner: 20 % mindre fart</translation>
+    </message>
+    <message>
+        <source>Line speed</source>
+        <translation>Linehastighet</translation>
+    </message>
+    <message>
+        <source>Loop</source>
+        <translation>Bukt</translation>
+    </message>
+    <message>
+        <source>Upwards</source>
+        <translation>Oppover</translation>
+    </message>
+    <message>
+        <source>Rod tip</source>
+        <translation>Stangtupp</translation>
+    </message>
+    <message>
+        <source>Air at</source>
+        <translation>Luft på</translation>
+    </message>
+    <message>
+        <source>Launch angle</source>
+        <translation>Utgangsvinkel</translation>
+    </message>
+    <message>
+        <source>Turns over after %1 s, %2 above the water, the fly at %3.</source>
+        <translation>Ruller ut etter %1 s, %2 over vannet, flua i %3.</translation>
+    </message>
+    <message>
+        <source>The fly never comes round: the loop dies on the way.</source>
+        <translation>Flua kommer aldri rundt: bukta dør ut på veien.</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::CastView</name>
+    <message>
+        <source>The cast, seen from the side</source>
+        <translation>Kastet, sett fra siden</translation>
+    </message>
+    <message>
+        <source>still moving</source>
+        <translation>fortsatt i bevegelse</translation>
+    </message>
+    <message>
+        <source>lost to the air</source>
+        <translation>tapt til lufta</translation>
+    </message>
+    <message>
+        <source>lost to the fly</source>
+        <translation>tapt til flua</translation>
+    </message>
+    <message>
+        <source>An unrolling loop of %1 seconds.</source>
+        <translation>En bukt som ruller ut på %1 sekunder.</translation>
+    </message>
+    <message>
+        <source>%1 s</source>
+        <translation>%1 s</translation>
+    </message>
+    <message>
+        <source>being computed anew</source>
+        <translation>regnes på nytt</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::ChoiceList</name>
+    <message>
+        <source>%1 (on)</source>
+        <comment>a tip that is fitted</comment>
+        <translation>%1 (på)</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <comment>tip, verdict: sentence</comment>
+        <translation>%1, %2: %3</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::ChooserPanel</name>
+    <message>
+        <source>Looking through the shelf: %1</source>
+        <translation>Leter gjennom hylla: %1</translation>
+    </message>
+    <message>
+        <source>Pool to choose for</source>
+        <translation>Høl å velge for</translation>
+    </message>
+    <message>
+        <source>Kind of tip</source>
+        <translation>Type tupp</translation>
+    </message>
+    <message>
+        <source>tips and coated leaders</source>
+        <translation>tupper og belagte fortommer</translation>
+    </message>
+    <message>
+        <source>tips only</source>
+        <translation>bare tupper</translation>
+    </message>
+    <message>
+        <source>coated leaders only</source>
+        <translation>bare belagte fortommer</translation>
+    </message>
+    <message>
+        <source>same stroke</source>
+        <translation>samme kastbevegelse</translation>
+    </message>
+    <message>
+        <source>hide refused</source>
+        <translation>skjul forkastede</translation>
+    </message>
+    <message>
+        <source>in the wallet</source>
+        <translation>i mappen</translation>
+    </message>
+    <message>
+        <source>Tips, the best first</source>
+        <translation>Tupper, de beste først</translation>
+    </message>
+    <message>
+        <source>the rig&apos;s own water, nothing wanted</source>
+        <translation>oppsettets eget vann, ingenting ønsket</translation>
+    </message>
+    <message>
+        <source>Leave the pool</source>
+        <translation>Forlat hølen</translation>
+    </message>
+    <message>
+        <source>Go to %1</source>
+        <translation>Gå til %1</translation>
+    </message>
+    <message>
+        <source>Wanted %1.</source>
+        <translation>Ønsket %1.</translation>
+    </message>
+    <message>
+        <source>Before another tip:</source>
+        <translation>Før en annen tupp:</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>tip: sentence</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>on top</source>
+        <translation>i overflaten</translation>
+    </message>
+    <message>
+        <source>bottom</source>
+        <translation>bunn</translation>
+    </message>
+    <message>
+        <source>%1 → %2</source>
+        <comment>how a tip differs → its depth</comment>
+        <translation>%1 → %2</translation>
+    </message>
+    <message>
+        <source>Same length:</source>
+        <translation>Samme lengde:</translation>
+    </message>
+    <message>
+        <source>Same length, sinking:</source>
+        <translation>Samme lengde, synkende:</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>ingen</translation>
+    </message>
+    <message>
+        <source>or:</source>
+        <translation>eller:</translation>
+    </message>
+    <message>
+        <source>Put on %1</source>
+        <translation>Sett på %1</translation>
+    </message>
+    <message>
+        <source>Take the tip off</source>
+        <translation>Ta av tuppen</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::ClinicFace</name>
+    <message>
+        <source>Decks (*.deck.json);;All files (*)</source>
+        <translation>Kortstokker (*.deck.json);;Alle filer (*)</translation>
+    </message>
+    <message>
+        <source>Unsaved changes</source>
+        <translation>Ulagrede endringer</translation>
+    </message>
+    <message>
+        <source>Save the changes to &quot;%1&quot; first?</source>
+        <translation>Lagre endringene i &quot;%1&quot; først?</translation>
+    </message>
+    <message>
+        <source>Open a deck</source>
+        <translation>Åpne en kortstokk</translation>
+    </message>
+    <message>
+        <source>Save the deck</source>
+        <translation>Lagre kortstokken</translation>
+    </message>
+    <message>
+        <source>A rig in the deck&apos;s folder</source>
+        <translation>Et oppsett i mappen til kortstokken</translation>
+    </message>
+    <message>
+        <source>Rigs (*.rig.json)</source>
+        <translation>Oppsett (*.rig.json)</translation>
+    </message>
+    <message>
+        <source>Title of the deck</source>
+        <translation>Tittel på kortstokken</translation>
+    </message>
+    <message>
+        <source>Cards of the deck</source>
+        <translation>Kortene i kortstokken</translation>
+    </message>
+    <message>
+        <source>With its answer</source>
+        <translation>Med svaret</translation>
+    </message>
+    <message>
+        <source>Screen for the class</source>
+        <translation>Skjerm for klassen</translation>
+    </message>
+    <message>
+        <source>New</source>
+        <translation>Ny</translation>
+    </message>
+    <message>
+        <source>Open…</source>
+        <translation>Åpne…</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Lagre</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation>Skriv ut</translation>
+    </message>
+    <message>
+        <source>Card from the bench</source>
+        <translation>Kort fra benken</translation>
+    </message>
+    <message>
+        <source>Blank card</source>
+        <translation>Blankt kort</translation>
+    </message>
+    <message>
+        <source>Up</source>
+        <translation>Opp</translation>
+    </message>
+    <message>
+        <source>Down</source>
+        <translation>Ned</translation>
+    </message>
+    <message>
+        <source>Twice</source>
+        <translation>Dobbelt</translation>
+    </message>
+    <message>
+        <source>Delete</source>
+        <translation>Delete</translation>
+    </message>
+    <message>
+        <source>Show (F5)</source>
+        <translation>Vis (F5)</translation>
+    </message>
+    <message>
+        <source>From this card (Shift+F5)</source>
+        <translation>Fra dette kortet (Shift+F5)</translation>
+    </message>
+    <message>
+        <source>Duplicate card</source>
+        <translation>Dupliser kort</translation>
+    </message>
+    <message>
+        <source>Delete card</source>
+        <translation>Slett kort</translation>
+    </message>
+    <message>
+        <source>Move card</source>
+        <translation>Flytt kort</translation>
+    </message>
+    <message>
+        <source>Add card</source>
+        <translation>Legg til kort</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>no title yet</source>
+        <translation>ingen tittel ennå</translation>
+    </message>
+    <message>
+        <source>Card %1: %2</source>
+        <translation>Kort %1: %2</translation>
+    </message>
+    <message>
+        <source>Save the deck first: rig files are named from its folder on.</source>
+        <translation>Lagre kortstokken først: oppsettfiler navngis fra mappen dens.</translation>
+    </message>
+    <message>
+        <source>%1 lies outside the deck&apos;s folder: copy it there, or take it from the bench into the deck.</source>
+        <translation>%1 ligger utenfor mappen til kortstokken: kopier det dit, eller ta det fra benken inn i kortstokken.</translation>
+    </message>
+    <message>
+        <source>%1 was not opened</source>
+        <translation>%1 ble ikke åpnet</translation>
+    </message>
+    <message>
+        <source>%1, %2 × %3</source>
+        <translation>%1, %2 × %3</translation>
+    </message>
+    <message>
+        <source>A deck is being shown</source>
+        <translation>En kortstokk vises</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::ClinicHost</name>
+    <message>
+        <source>Clinic</source>
+        <translation>Kurs</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::CompareChart</name>
+    <message>
+        <source>What each foot weighs, of A and of B</source>
+        <translation>Hva hver fot av A og av B veier</translation>
+    </message>
+    <message>
+        <source>Left and Right move the cursor by half a foot, with Shift by a tenth</source>
+        <translation>Venstre og Høyre flytter markøren en halv fot, med Shift en tidel</translation>
+    </message>
+    <message>
+        <source>%1 %2 to the fly</source>
+        <translation>%1 %2 til flua</translation>
+    </message>
+    <message>
+        <source>both alike</source>
+        <translation>begge like</translation>
+    </message>
+    <message>
+        <source>B %1 heavier</source>
+        <translation>B %1 tyngre</translation>
+    </message>
+    <message>
+        <source>B %1 lighter</source>
+        <translation>B %1 lettere</translation>
+    </message>
+    <message>
+        <source>%1: A %2, B %3 %4, %5</source>
+        <translation>%1: A %2, B %3 %4, %5</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::CompareFace</name>
+    <message>
+        <source>Copy %1 to %2</source>
+        <translation>Kopier %1 til %2</translation>
+    </message>
+    <message>
+        <source>Take the water of %1</source>
+        <translation>Ta vannet til %1</translation>
+    </message>
+    <message>
+        <source>Differences</source>
+        <translation>Forskjeller</translation>
+    </message>
+    <message>
+        <source>Cast</source>
+        <translation>Kast</translation>
+    </message>
+    <message>
+        <source>River</source>
+        <translation>Elv</translation>
+    </message>
+    <message>
+        <source>Problems</source>
+        <translation>Problemer</translation>
+    </message>
+    <message>
+        <source>Swap A and B</source>
+        <translation>Bytt om A og B</translation>
+    </message>
+    <message>
+        <source>A becomes B and B becomes A (X)</source>
+        <translation>A blir B og B blir A (X)</translation>
+    </message>
+    <message>
+        <source>Fly to fly</source>
+        <translation>Flue mot flue</translation>
+    </message>
+    <message>
+        <source>Lay the flies under each other instead of the rears of the heads</source>
+        <translation>Legg fluene under hverandre i stedet for bakendene av klumpene</translation>
+    </message>
+    <message>
+        <source>One water</source>
+        <translation>Ett vann</translation>
+    </message>
+    <message>
+        <source>Both fish the same water: a change for one is a change for the other</source>
+        <translation>Begge fisker samme vann: en endring for den ene gjelder også den andre</translation>
+    </message>
+    <message>
+        <source>Shelf, for %1</source>
+        <translation>Hylle, for %1</translation>
+    </message>
+    <message>
+        <source>Part of %1</source>
+        <translation>Del av %1</translation>
+    </message>
+    <message>
+        <source>Rod of %1</source>
+        <translation>Stang for %1</translation>
+    </message>
+    <message>
+        <source>Water of %1</source>
+        <translation>Vann for %1</translation>
+    </message>
+    <message>
+        <source>Name and notes of %1</source>
+        <translation>Navn og notater for %1</translation>
+    </message>
+    <message>
+        <source>Try %1</source>
+        <translation>Prøv %1</translation>
+    </message>
+    <message>
+        <source>What if %1 had this? Enter keeps it, Escape does not.</source>
+        <translation>Hva om %1 hadde dette? Enter beholder det, Esc ikke.</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::CompareHost</name>
+    <message>
+        <source>Compare</source>
+        <translation>Sammenlign</translation>
+    </message>
+    <message>
+        <source>%1 was not opened</source>
+        <translation>%1 ble ikke åpnet</translation>
+    </message>
+    <message>
+        <source>%1 was not saved</source>
+        <translation>%1 ble ikke lagret</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::CutDrawing</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1, %2 on the spool</source>
+        <translation>%1, %2 på spolen</translation>
+    </message>
+    <message>
+        <source>%1 left</source>
+        <translation>%1 igjen</translation>
+    </message>
+    <message>
+        <source>Short: %1</source>
+        <translation>Mangler: %1</translation>
+    </message>
+    <message>
+        <source>%1: %2 spools opened; by the lengths alone none opens fewer than %3</source>
+        <translation>%1: %2 spoler åpnet; etter lengdene alene klarer ingen seg med færre enn %3</translation>
+    </message>
+    <message>
+        <source>%1: tapered, bought whole</source>
+        <translation>%1: taperet, kjøpes hel</translation>
+    </message>
+    <message>
+        <source>Cut sheet</source>
+        <translation>Kappeliste</translation>
+    </message>
+    <message>
+        <source>Labels. Rings: a long one counts 5 grains a foot, a short one 1; behind the gap, quarters that sink.</source>
+        <translation>Merkelapper. Ringer: en lang teller 5 grain per fot, en kort 1; bak gapet, kvartene som synker.</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::CutPage</name>
+    <message>
+        <source>Add a rig or shelf…</source>
+        <translation>Legg til oppsett eller hylle…</translation>
+    </message>
+    <message>
+        <source>Only this rig</source>
+        <translation>Bare dette oppsettet</translation>
+    </message>
+    <message>
+        <source>Sheet and labels as PDF…</source>
+        <translation>Liste og merkelapper som PDF…</translation>
+    </message>
+    <message>
+        <source>I have cut these</source>
+        <translation>Jeg har kappet disse</translation>
+    </message>
+    <message>
+        <source>Takes what was cut off the spools; Undo on the Spools page puts it back</source>
+        <translation>Tar det som ble kappet av spolene; Angre på siden Spoler legger det tilbake</translation>
+    </message>
+    <message>
+        <source>Put the loops on the line</source>
+        <translation>Sett løkkene på lina</translation>
+    </message>
+    <message>
+        <source>Loops of 2.5 in of each tip&apos;s line weigh in; what is stated stays</source>
+        <translation>Løkker på 2,5 in av lina i hver tupp veier med; det som er oppgitt, blir stående</translation>
+    </message>
+    <message>
+        <source>Cut away from yourself; weld with the window open, hot coatings give off fumes; glasses on when you test a loop or knot.</source>
+        <translation>Skjær bort fra deg; sveis med åpent vindu, varmt belegg avgir damp; briller på når du prøver en løkke eller knute.</translation>
+    </message>
+    <message>
+        <source>Add a rig or shelf</source>
+        <translation>Legg til oppsett eller hylle</translation>
+    </message>
+    <message>
+        <source>Rigs and shelves (*.rig.json *.shelf.json)</source>
+        <translation>Oppsett og hyller (*.rig.json *.shelf.json)</translation>
+    </message>
+    <message>
+        <source>Cut sheet as PDF</source>
+        <translation>Kappeliste som PDF</translation>
+    </message>
+    <message>
+        <source>cut-sheet.pdf</source>
+        <translation>kappeliste.pdf</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Added: %1</source>
+        <translation>Lagt til: %1</translation>
+    </message>
+    <message>
+        <source>No spools yet: read a list of spools, or write them down, on the Spools page.</source>
+        <translation>Ingen spoler ennå: les inn en liste, eller skriv dem opp, på siden Spoler.</translation>
+    </message>
+    <message>
+        <source>Nothing to cut: this line has no tip, leader or tippet of level line.</source>
+        <translation>Ingenting å kappe: denne lina har verken tupp, fortom eller fortomsspiss av jevn line.</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Skrevet: %1</translation>
+    </message>
+    <message>
+        <source>Not written: %1</source>
+        <translation>Ikke skrevet: %1</translation>
+    </message>
+    <message>
+        <source>Taken off the spools.</source>
+        <translation>Tatt av spolene.</translation>
+    </message>
+    <message>
+        <source>Put loops on the tips</source>
+        <translation>Sett løkker på tuppene</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::DeckDocument</name>
+    <message>
+        <source>not saved: %1</source>
+        <translation>ikke lagret: %1</translation>
+    </message>
+    <message>
+        <source>the file that was there is kept; make room, or save elsewhere</source>
+        <translation>filen som var der, er beholdt; gjør plass, eller lagre et annet sted</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::DepthMap</name>
+    <message>
+        <source>Map of the tips: depth against how well they carry the fly</source>
+        <translation>Kart over tuppene: dybde mot hvor godt de bærer flua</translation>
+    </message>
+    <message>
+        <source>top</source>
+        <translation>topp</translation>
+    </message>
+    <message>
+        <source>carries the fly better →</source>
+        <translation>bærer flua bedre →</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::DepthTablePanel</name>
+    <message>
+        <source>Depths of this rig in all pools</source>
+        <translation>Dybder for dette oppsettet i alle høler</translation>
+    </message>
+    <message>
+        <source>%1–%2</source>
+        <comment>a range of depth</comment>
+        <translation>%1–%2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Pool</source>
+        <translation>Høl</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation>Vann</translation>
+    </message>
+    <message>
+        <source>Low current</source>
+        <translation>Svak strøm</translation>
+    </message>
+    <message>
+        <source>Usual current</source>
+        <translation>Vanlig strøm</translation>
+    </message>
+    <message>
+        <source>High current</source>
+        <translation>Sterk strøm</translation>
+    </message>
+    <message>
+        <source>No pools yet: add one under Pools.</source>
+        <translation>Ingen høler ennå: legg til en under Høler.</translation>
+    </message>
+    <message>
+        <source>Live estimates. Low and high: %1 slower and faster than the pool states.</source>
+        <translation>Løpende anslag. Svak og sterk: %1 saktere og raskere enn hølen oppgir.</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::DifferenceList</name>
+    <message>
+        <source>In what B differs from A</source>
+        <translation>Hva B skiller seg fra A i</translation>
+    </message>
+    <message>
+        <source>A and B are the same line. Change one of them, drag a part across, or try a part from the Shelf.</source>
+        <translation>A og B er samme line. Endre en av dem, dra en del over, eller prøv en del fra hylla.</translation>
+    </message>
+    <message>
+        <source>Changes no reading by itself</source>
+        <translation>Endrer ingen avlesning alene</translation>
+    </message>
+    <message>
+        <source>By itself no more than is known</source>
+        <translation>Alene ikke mer enn det man vet</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::EditPanel</name>
+    <message>
+        <source>Shelf</source>
+        <translation>Hylle</translation>
+    </message>
+    <message>
+        <source>Part</source>
+        <translation>Del</translation>
+    </message>
+    <message>
+        <source>Changed for the class only: it is put back when you leave.</source>
+        <translation>Endret bare for klassen: det settes tilbake når du går ut.</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Angre</translation>
+    </message>
+    <message>
+        <source>Put back</source>
+        <translation>Sett tilbake</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::FixesPanel</name>
+    <message>
+        <source>From the wallet, now</source>
+        <translation>Fra mappen, nå</translation>
+    </message>
+    <message>
+        <source>At the bench, later</source>
+        <translation>Ved benken, senere</translation>
+    </message>
+    <message>
+        <source>Wrong: %1. One change, and what it repairs:</source>
+        <translation>Feil: %1. Én endring, og hva den retter:</translation>
+    </message>
+    <message>
+        <source>Nothing is wrong. To be watched: %1.</source>
+        <translation>Ingenting er feil. Pass på: %1.</translation>
+    </message>
+    <message>
+        <source>Nothing is wrong, and nothing is to be watched.</source>
+        <translation>Ingenting er feil, og ingenting å passe på.</translation>
+    </message>
+    <message>
+        <source>%1
+%2</source>
+        <comment>a change, what it repairs</comment>
+        <translation>%1
+%2</translation>
+    </message>
+    <message>
+        <source>nothing to do</source>
+        <translation>ingenting å gjøre</translation>
+    </message>
+    <message>
+        <source>no single change mends it</source>
+        <translation>ingen enkelt endring retter det</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::FlyPage</name>
+    <message>
+        <source>tungsten bead</source>
+        <translation>tungstenkule</translation>
+    </message>
+    <message>
+        <source>solid tungsten</source>
+        <translation>massiv tungsten</translation>
+    </message>
+    <message>
+        <source>lead</source>
+        <translation>bly</translation>
+    </message>
+    <message>
+        <source>brass</source>
+        <translation>messing</translation>
+    </message>
+    <message>
+        <source>tin</source>
+        <translation>tinn</translation>
+    </message>
+    <message>
+        <source>steel</source>
+        <translation>stål</translation>
+    </message>
+    <message>
+        <source>New fly</source>
+        <translation>Ny flue</translation>
+    </message>
+    <message>
+        <source>Name of the fly</source>
+        <translation>Navn på flua</translation>
+    </message>
+    <message>
+        <source>Hook size</source>
+        <translation>Krokstørrelse</translation>
+    </message>
+    <message>
+        <source>Metal of the beads</source>
+        <translation>Metall i kulene</translation>
+    </message>
+    <message>
+        <source>Metal of the eyes</source>
+        <translation>Metall i øynene</translation>
+    </message>
+    <message>
+        <source>Metal of the wire</source>
+        <translation>Metall i tråden</translation>
+    </message>
+    <message>
+        <source>sparse</source>
+        <translation>slank</translation>
+    </message>
+    <message>
+        <source>medium</source>
+        <translation>middels</translation>
+    </message>
+    <message>
+        <source>bulky</source>
+        <translation>omfangsrik</translation>
+    </message>
+    <message>
+        <source>How bulky it is wet</source>
+        <translation>Hvor omfangsrik den er våt</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Navn</translation>
+    </message>
+    <message>
+        <source>Beads</source>
+        <translation>Kuler</translation>
+    </message>
+    <message>
+        <source>Bead, mm</source>
+        <translation>Kule, mm</translation>
+    </message>
+    <message>
+        <source>Its hole, mm</source>
+        <translation>Hullet, mm</translation>
+    </message>
+    <message>
+        <source>of</source>
+        <translation>av</translation>
+    </message>
+    <message>
+        <source>Eyes, gr</source>
+        <translation>Øyne, gr</translation>
+    </message>
+    <message>
+        <source>Turns of wire</source>
+        <translation>Trådviklinger</translation>
+    </message>
+    <message>
+        <source>Wire, mm</source>
+        <translation>Tråd, mm</translation>
+    </message>
+    <message>
+        <source>Dressing, gr</source>
+        <translation>Bindemateriale, gr</translation>
+    </message>
+    <message>
+        <source>Water, times dressing</source>
+        <translation>Vann, ganger materiale</translation>
+    </message>
+    <message>
+        <source>Wet it is</source>
+        <translation>Våt er den</translation>
+    </message>
+    <message>
+        <source>Put it on the line</source>
+        <translation>Sett den på lina</translation>
+    </message>
+    <message>
+        <source>Keep it among my parts</source>
+        <translation>Behold den blant mine deler</translation>
+    </message>
+    <message>
+        <source>No fly</source>
+        <translation>Ingen flue</translation>
+    </message>
+    <message>
+        <source>%1 dry, %2 wet; %3</source>
+        <translation>%1 tørr, %2 våt; %3</translation>
+    </message>
+    <message>
+        <source>sinks head first</source>
+        <translation>synker med hodet først</translation>
+    </message>
+    <message>
+        <source>sinks level</source>
+        <translation>synker vannrett</translation>
+    </message>
+    <message>
+        <source>Mind the point. An estimate: the scale knows better.</source>
+        <translation>Pass på krokspissen. Et anslag: vekta vet bedre.</translation>
+    </message>
+    <message>
+        <source>Lead: gloves, away from food and children; where it is forbidden, tungsten or tin instead. </source>
+        <translation>Bly: hansker, unna mat og barn; der det er forbudt, bruk tungsten eller tinn. </translation>
+    </message>
+    <message>
+        <source>Tie on a new fly</source>
+        <translation>Knyt på en ny flue</translation>
+    </message>
+    <message>
+        <source>My flies</source>
+        <translation>Mine fluer</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::HelpWindow</name>
+    <message>
+        <source>Help - Grainwise</source>
+        <translation>Hjelp - Grainwise</translation>
+    </message>
+    <message>
+        <source>Search the help</source>
+        <translation>Søk i hjelpen</translation>
+    </message>
+    <message>
+        <source>Pages of the help</source>
+        <translation>Sider i hjelpen</translation>
+    </message>
+    <message>
+        <source>Help</source>
+        <translation>Hjelp</translation>
+    </message>
+    <message>
+        <source>No page speaks of that.</source>
+        <translation>Ingen side nevner det.</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::JunctionTag</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::LeaderPage</name>
+    <message>
+        <source>two-hand line</source>
+        <translation>tohåndsline</translation>
+    </message>
+    <message>
+        <source>single-hand line</source>
+        <translation>enhåndsline</translation>
+    </message>
+    <message>
+        <source>sink tip</source>
+        <translation>synketupp</translation>
+    </message>
+    <message>
+        <source>What the leader is tied to</source>
+        <translation>Hva fortommen knytes til</translation>
+    </message>
+    <message>
+        <source>Tippet</source>
+        <translation>Fortomsspiss</translation>
+    </message>
+    <message>
+        <source>one piece</source>
+        <translation>ett stykke</translation>
+    </message>
+    <message>
+        <source>two pieces</source>
+        <translation>to stykker</translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <translation>Stykker</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Lengde</translation>
+    </message>
+    <message>
+        <source>Line&apos;s tip, diameter</source>
+        <translation>Linetuppens diameter</translation>
+    </message>
+    <message>
+        <source>Tippet&apos;s packet, lb</source>
+        <translation>Spissens styrke, lb</translation>
+    </message>
+    <message>
+        <source>Put it on the line</source>
+        <translation>Sett den på lina</translation>
+    </message>
+    <message>
+        <source>%1, %2X</source>
+        <translation>%1, %2X</translation>
+    </message>
+    <message>
+        <source>nylon %1</source>
+        <translation>nylon %1</translation>
+    </message>
+    <message>
+        <source>fluoro %1</source>
+        <translation>fluor %1</translation>
+    </message>
+    <message>
+        <source>No leader</source>
+        <translation>Ingen fortom</translation>
+    </message>
+    <message>
+        <source>No nylon or fluorocarbon on the spools: read or write down your spools on the Spools page.</source>
+        <translation>Verken nylon eller fluorkarbon på spolene: les inn eller skriv opp spolene på siden Spoler.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>cut %1</source>
+        <translation>kapp %1</translation>
+    </message>
+    <message>
+        <source>%1 pieces, %2, %3. %4.</source>
+        <translation>%1 stykker, %2, %3. %4.</translation>
+    </message>
+    <message>
+        <source>Long behind a sink tip: the fly rides up.</source>
+        <translation>Lang bak en synketupp: flua løfter seg.</translation>
+    </message>
+    <message>
+        <source>Short: the fly follows the tip closely.</source>
+        <translation>Kort: flua følger tuppen tett.</translation>
+    </message>
+    <message>
+        <source>A spool holds less than this takes.</source>
+        <translation>En spole har mindre enn dette krever.</translation>
+    </message>
+    <message>
+        <source>Usual for the trade, not a rule. Glasses on when you test a knot.</source>
+        <translation>Vanlig i bransjen, ingen regel. Briller på når du prøver en knute.</translation>
+    </message>
+    <message>
+        <source>%1X to %2X</source>
+        <translation>%1X til %2X</translation>
+    </message>
+    <message>
+        <source>%1 to %2 lb</source>
+        <translation>%1 til %2 lb</translation>
+    </message>
+    <message>
+        <source>For a hook of size %1 usually %2 of tippet. %3</source>
+        <translation>Til en krok i størrelse %1 vanligvis %2 fortomsspiss. %3</translation>
+    </message>
+    <message>
+        <source>Tie a new leader</source>
+        <translation>Knyt en ny fortom</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::Lens</name>
+    <message>
+        <source>The last six feet, magnified</source>
+        <translation>De siste seks fotene, forstørret</translation>
+    </message>
+    <message>
+        <source>The last six feet, magnified: press or drag a part here as on the line</source>
+        <translation>De siste seks fotene, forstørret: trykk eller dra en del her som på lina</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::ListPage</name>
+    <message>
+        <source>nothing</source>
+        <translation>ingenting</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>navn</translation>
+    </message>
+    <message>
+        <source>mass, gr</source>
+        <translation>masse, gr</translation>
+    </message>
+    <message>
+        <source>mass, g</source>
+        <translation>masse, g</translation>
+    </message>
+    <message>
+        <source>mass with its unit</source>
+        <translation>masse med enhet</translation>
+    </message>
+    <message>
+        <source>length, ft</source>
+        <translation>lengde, ft</translation>
+    </message>
+    <message>
+        <source>length, m</source>
+        <translation>lengde, m</translation>
+    </message>
+    <message>
+        <source>length with its unit</source>
+        <translation>lengde med enhet</translation>
+    </message>
+    <message>
+        <source>gr/ft</source>
+        <translation>gr/ft</translation>
+    </message>
+    <message>
+        <source>sinks, in/s</source>
+        <translation>synker, in/s</translation>
+    </message>
+    <message>
+        <source>sinking ft</source>
+        <translation>synkende ft</translation>
+    </message>
+    <message>
+        <source>date</source>
+        <translation>dato</translation>
+    </message>
+    <message>
+        <source>The list</source>
+        <translation>Listen</translation>
+    </message>
+    <message>
+        <source>Paste a list of tips or what the scale said, a line each:
+name, mass gr, length ft
+winter tip, 113.5, 10</source>
+        <translation>Lim inn en liste over tupper, eller det vekta viste, én per linje:
+navn, masse gr, lengde ft
+vintertupp, 113.5, 10</translation>
+    </message>
+    <message>
+        <source>The columns are</source>
+        <translation>Kolonnene er</translation>
+    </message>
+    <message>
+        <source>From a file…</source>
+        <translation>Fra en fil…</translation>
+    </message>
+    <message>
+        <source>Keep them among my parts</source>
+        <translation>Behold dem blant mine deler</translation>
+    </message>
+    <message>
+        <source>Read a list</source>
+        <translation>Les en liste</translation>
+    </message>
+    <message>
+        <source>Lists (*.csv *.txt *.tsv);;All files (*)</source>
+        <translation>Lister (*.csv *.txt *.tsv);;Alle filer (*)</translation>
+    </message>
+    <message>
+        <source>This file is over 4 MB; a list is shorter.</source>
+        <translation>Filen er over 4 MB; en liste er kortere.</translation>
+    </message>
+    <message>
+        <source>Column %1</source>
+        <translation>Kolonne %1</translation>
+    </message>
+    <message>
+        <source>%1 tips read.</source>
+        <translation>%1 tupper lest.</translation>
+    </message>
+    <message>
+        <source>%1 without a sink rate take the usual one of their class.</source>
+        <translation>%1 uten synkehastighet får den vanlige for klassen.</translation>
+    </message>
+    <message>
+        <source>Left out, %1</source>
+        <translation>Utelatt, %1</translation>
+    </message>
+    <message>
+        <source>and %1 lines more.</source>
+        <translation>og %1 linjer til.</translation>
+    </message>
+    <message>
+        <source>My tips</source>
+        <translation>Mine tupper</translation>
+    </message>
+    <message>
+        <source>%1 kept among my parts.</source>
+        <translation>%1 beholdt blant mine deler.</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::MainWindow</name>
+    <message>
+        <source>Rigs and decks (*.rig.json *.deck.json);;All files (*)</source>
+        <translation>Oppsett og kortstokker (*.rig.json *.deck.json);;Alle filer (*)</translation>
+    </message>
+    <message>
+        <source>Unsaved changes</source>
+        <translation>Ulagrede endringer</translation>
+    </message>
+    <message>
+        <source>Save the changes to &quot;%1&quot; first?</source>
+        <translation>Lagre endringene i &quot;%1&quot; først?</translation>
+    </message>
+    <message>
+        <source>Save the rig</source>
+        <translation>Lagre oppsettet</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Angre</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation>Gjør om</translation>
+    </message>
+    <message>
+        <source>A−</source>
+        <translation>A−</translation>
+    </message>
+    <message>
+        <source>A+</source>
+        <translation>A+</translation>
+    </message>
+    <message>
+        <source>Bench</source>
+        <translation>Benk</translation>
+    </message>
+    <message>
+        <source>Open a rig</source>
+        <translation>Åpne et oppsett</translation>
+    </message>
+    <message>
+        <source>Handout into a file</source>
+        <translation>Utdelingsark til en fil</translation>
+    </message>
+    <message>
+        <source>Paper or picture (*.pdf *.png *.svg)</source>
+        <translation>Papir eller bilde (*.pdf *.png *.svg)</translation>
+    </message>
+    <message>
+        <source>No copy of unsaved work could be kept: %1</source>
+        <translation>Ingen kopi av ulagret arbeid kunne tas vare på: %1</translation>
+    </message>
+    <message>
+        <source>Own parts or spools that could not be read; the file stays as it is</source>
+        <translation>Egne deler eller spoler som ikke kunne leses; filen blir som den er</translation>
+    </message>
+    <message>
+        <source>Grainwise speaks the chosen language from its next start.</source>
+        <translation>Grainwise snakker det valgte språket fra neste start.</translation>
+    </message>
+    <message>
+        <source>not saved yet</source>
+        <translation>ikke lagret ennå</translation>
+    </message>
+    <message>
+        <source>%1[*] (%2) - Grainwise</source>
+        <translation>%1[*] (%2) - Grainwise</translation>
+    </message>
+    <message>
+        <source>unnamed rig</source>
+        <translation>oppsett uten navn</translation>
+    </message>
+    <message>
+        <source>Undo in %1</source>
+        <translation>Angre i %1</translation>
+    </message>
+    <message>
+        <source>Redo in %1</source>
+        <translation>Gjør om i %1</translation>
+    </message>
+    <message>
+        <source>Clear the list</source>
+        <translation>Tøm listen</translation>
+    </message>
+    <message>
+        <source>%1 was not opened</source>
+        <translation>%1 ble ikke åpnet</translation>
+    </message>
+    <message>
+        <source>%1 is there already; choose it by its full name, or another one.</source>
+        <translation>%1 finnes der allerede; velg den med fullt navn, eller et annet navn.</translation>
+    </message>
+    <message>
+        <source>%1 was not saved</source>
+        <translation>%1 ble ikke lagret</translation>
+    </message>
+    <message>
+        <source>Unsaved work on &quot;%1&quot; of %2 was kept.</source>
+        <translation>Ulagret arbeid på &quot;%1&quot; fra %2 ble tatt vare på.</translation>
+    </message>
+    <message>
+        <source>Open it</source>
+        <translation>Åpne det</translation>
+    </message>
+    <message>
+        <source>Throw it away</source>
+        <translation>Kast det</translation>
+    </message>
+    <message>
+        <source>%1 is no longer there; saving puts it back.</source>
+        <translation>%1 er ikke der lenger; lagring legger den tilbake.</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Lagre</translation>
+    </message>
+    <message>
+        <source>%1 was changed by another program.</source>
+        <translation>%1 ble endret av et annet program.</translation>
+    </message>
+    <message>
+        <source>Open what it holds now</source>
+        <translation>Åpne det den inneholder nå</translation>
+    </message>
+    <message>
+        <source>Drop one rig file that is on this machine, or two to compare them.</source>
+        <translation>Slipp én oppsettfil fra denne maskinen, eller to for å sammenligne dem.</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Skrevet: %1</translation>
+    </message>
+    <message>
+        <source>About Grainwise</source>
+        <translation>Om Grainwise</translation>
+    </message>
+    <message>
+        <source>Grainwise %1: a workbench for building and balancing two-handed fly rigs.
+
+Limits and verdicts are common practice or ours, never a rod maker&apos;s. Rod makers&apos; limits and a qualified instructor&apos;s advice come first.
+
+Free software under the GNU GPL, version 3 or later. Uses Qt %2, Qt Charts, nlohmann/json and tl::expected.</source>
+        <translation>Grainwise %1: en arbeidsbenk for å bygge og balansere fluesnøreoppsett til tohåndsstang.
+
+Grenser og dommer er vanlig praksis eller våre egne, aldri en stangprodusents. Stangprodusentenes grenser og råd fra en kvalifisert instruktør går foran.
+
+Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, nlohmann/json og tl::expected.</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::MakePanel</name>
+    <message>
+        <source>Tasks at the bench</source>
+        <translation>Oppgaver ved benken</translation>
+    </message>
+    <message>
+        <source>Cut sheet</source>
+        <translation>Kappeliste</translation>
+    </message>
+    <message>
+        <source>Spools</source>
+        <translation>Spoler</translation>
+    </message>
+    <message>
+        <source>Weigh-in</source>
+        <translation>Veiing</translation>
+    </message>
+    <message>
+        <source>Tie a leader</source>
+        <translation>Knyt en fortom</translation>
+    </message>
+    <message>
+        <source>Dress a fly</source>
+        <translation>Tyng en flue</translation>
+    </message>
+    <message>
+        <source>Trim, divide, name</source>
+        <translation>Kutt, del, bestem</translation>
+    </message>
+    <message>
+        <source>Tub and river</source>
+        <translation>Kar og elv</translation>
+    </message>
+    <message>
+        <source>My parts</source>
+        <translation>Mine deler</translation>
+    </message>
+    <message>
+        <source>Read a list</source>
+        <translation>Les en liste</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::MeasurePage</name>
+    <message>
+        <source>In a tub: let a level piece sink and time it</source>
+        <translation>I et kar: la et jevnt stykke synke og ta tiden</translation>
+    </message>
+    <message>
+        <source>Piece that sinks</source>
+        <translation>Stykke som synker</translation>
+    </message>
+    <message>
+        <source>It falls</source>
+        <translation>Det faller</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation>Vann</translation>
+    </message>
+    <message>
+        <source>Seconds, one or more: 3.2 3.3</source>
+        <translation>Sekunder, én eller flere: 3,2 3,3</translation>
+    </message>
+    <message>
+        <source>Times in seconds</source>
+        <translation>Tider i sekunder</translation>
+    </message>
+    <message>
+        <source>Take this rate</source>
+        <translation>Bruk denne farten</translation>
+    </message>
+    <message>
+        <source>Back to the rated one</source>
+        <translation>Tilbake til den oppgitte</translation>
+    </message>
+    <message>
+        <source>Back to the rated sink</source>
+        <translation>Tilbake til oppgitt synkehastighet</translation>
+    </message>
+    <message>
+        <source>In the river: how deep was the fly?</source>
+        <translation>I elva: hvor dypt gikk flua?</translation>
+    </message>
+    <message>
+        <source>hanging below the rod</source>
+        <translation>hengende under stanga</translation>
+    </message>
+    <message>
+        <source>on the swing</source>
+        <translation>i svingen</translation>
+    </message>
+    <message>
+        <source>Where it was measured</source>
+        <translation>Hvor det ble målt</translation>
+    </message>
+    <message>
+        <source>Depth of the fly</source>
+        <translation>Dybden på flua</translation>
+    </message>
+    <message>
+        <source>Take this current</source>
+        <translation>Bruk denne strømmen</translation>
+    </message>
+    <message>
+        <source>Back to the stated one</source>
+        <translation>Tilbake til den oppgitte</translation>
+    </message>
+    <message>
+        <source>Measure where you stand safely; a snagged tip comes back fast.</source>
+        <translation>Mål der du står trygt; en tupp som løsner fra bunnen, kommer fort tilbake.</translation>
+    </message>
+    <message>
+        <source>Back to the stated current</source>
+        <translation>Tilbake til oppgitt strøm</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Nothing on the line sinks by a rate.</source>
+        <translation>Ingenting på lina synker med en oppgitt fart.</translation>
+    </message>
+    <message>
+        <source>Rated %1. Several falls make it surer.</source>
+        <translation>Oppgitt %1. Flere fall gjør det sikrere.</translation>
+    </message>
+    <message>
+        <source>Timed %1</source>
+        <translation>Målt %1</translation>
+    </message>
+    <message>
+        <source>, give or take %1</source>
+        <translation>, pluss minus %1</translation>
+    </message>
+    <message>
+        <source>; rated %1</source>
+        <translation>; oppgitt %1</translation>
+    </message>
+    <message>
+        <source>; %1</source>
+        <translation>; %1</translation>
+    </message>
+    <message>
+        <source>%1 at %4, give or take %2 (4 times in 5); rated %3.</source>
+        <translation>%1 ved %4, pluss minus %2 (4 av 5 ganger); oppgitt %3.</translation>
+    </message>
+    <message>
+        <source> A deeper tub would say more.</source>
+        <translation> Et dypere kar ville si mer.</translation>
+    </message>
+    <message>
+        <source>Take a timed sink rate</source>
+        <translation>Bruk målt synkehastighet</translation>
+    </message>
+    <message>
+        <source>The current that explains the depth is kept with the water, and narrows the range.</source>
+        <translation>Strømmen som forklarer dybden, lagres med vannet og gjør spennet smalere.</translation>
+    </message>
+    <message>
+        <source>Measured: %1</source>
+        <translation>Målt: %1</translation>
+    </message>
+    <message>
+        <source>; stated %1</source>
+        <translation>; oppgitt %1</translation>
+    </message>
+    <message>
+        <source>Fits a current of %1 at the surface, give or take %2; stated %3.</source>
+        <translation>Stemmer med en strøm på %1 i overflaten, pluss minus %2; oppgitt %3.</translation>
+    </message>
+    <message>
+        <source>Take a measured current</source>
+        <translation>Bruk målt strøm</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::NamePanel</name>
+    <message>
+        <source>Name of the rig</source>
+        <translation>Navn på oppsettet</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notater</translation>
+    </message>
+    <message>
+        <source>Rename the rig</source>
+        <translation>Gi oppsettet nytt navn</translation>
+    </message>
+    <message>
+        <source>Change the notes</source>
+        <translation>Endre notatene</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::NoticeBar</name>
+    <message>
+        <source>Later</source>
+        <translation>Senere</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Lukk</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::NumberField</name>
+    <message>
+        <source>over %1 to %2 %3</source>
+        <translation>over %1 til %2 %3</translation>
+    </message>
+    <message>
+        <source>%1 to %2 %3</source>
+        <translation>%1 til %2 %3</translation>
+    </message>
+    <message>
+        <source>This is no number here; give %1.</source>
+        <translation>Dette er ikke noe tall her; oppgi %1.</translation>
+    </message>
+    <message>
+        <source>Outside what is possible; give %1.</source>
+        <translation>Utenfor det mulige; oppgi %1.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::OwnPartsPage</name>
+    <message>
+        <source>Search my parts</source>
+        <translation>Søk i mine deler</translation>
+    </message>
+    <message>
+        <source>My parts</source>
+        <translation>Mine deler</translation>
+    </message>
+    <message>
+        <source>Part of the line</source>
+        <translation>Del av lina</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Behold den</translation>
+    </message>
+    <message>
+        <source>Its name</source>
+        <translation>Navnet</translation>
+    </message>
+    <message>
+        <source>Name it so</source>
+        <translation>Kall den det</translation>
+    </message>
+    <message>
+        <source>Put it on the line</source>
+        <translation>Sett den på lina</translation>
+    </message>
+    <message>
+        <source>Edit it there, then keep it again: it takes the place of the old one</source>
+        <translation>Rediger den der, og behold den på nytt: den tar plassen til den gamle</translation>
+    </message>
+    <message>
+        <source>Copy it</source>
+        <translation>Kopier den</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Fjern</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Angre</translation>
+    </message>
+    <message>
+        <source>Read a shelf…</source>
+        <translation>Les en hylle…</translation>
+    </message>
+    <message>
+        <source>Write them to a file…</source>
+        <translation>Skriv dem til en fil…</translation>
+    </message>
+    <message>
+        <source>From the line</source>
+        <translation>Fra lina</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Navn</translation>
+    </message>
+    <message>
+        <source>Read a shelf</source>
+        <translation>Les en hylle</translation>
+    </message>
+    <message>
+        <source>Shelves (*.shelf.json)</source>
+        <translation>Hyller (*.shelf.json)</translation>
+    </message>
+    <message>
+        <source>Write my parts</source>
+        <translation>Skriv mine deler</translation>
+    </message>
+    <message>
+        <source>my-parts.shelf.json</source>
+        <translation>mine-deler.shelf.json</translation>
+    </message>
+    <message>
+        <source>%1  (%2)</source>
+        <translation>%1  (%2)</translation>
+    </message>
+    <message>
+        <source>None yet. Keep a part of the line, and it stands on the Shelf from now on.</source>
+        <translation>Ingen ennå. Behold en del av lina, så står den på hylla fra nå av.</translation>
+    </message>
+    <message>
+        <source>Kept in place of the old one.</source>
+        <translation>Beholdt i stedet for den gamle.</translation>
+    </message>
+    <message>
+        <source>Kept. It stands on the Shelf.</source>
+        <translation>Beholdt. Den står på hylla.</translation>
+    </message>
+    <message>
+        <source>Removed %1; Undo brings it back.</source>
+        <translation>Fjernet %1; Angre henter den tilbake.</translation>
+    </message>
+    <message>
+        <source>There is no room for another one on the line.</source>
+        <translation>Det er ikke plass til en til på lina.</translation>
+    </message>
+    <message>
+        <source>Add %1</source>
+        <translation>Legg til %1</translation>
+    </message>
+    <message>
+        <source>%1 added, %2 there already</source>
+        <translation>%1 lagt til, %2 var der allerede</translation>
+    </message>
+    <message>
+        <source>Written.</source>
+        <translation>Skrevet.</translation>
+    </message>
+    <message>
+        <source>Not written: %1</source>
+        <translation>Ikke skrevet: %1</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::OwnStore</name>
+    <message>
+        <source>%1 could not be written; it stays as it was. %2</source>
+        <translation>%1 kunne ikke skrives; den er som før. %2</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::PairPanel</name>
+    <message>
+        <source>Play</source>
+        <translation>Spill av</translation>
+    </message>
+    <message>
+        <source>Lets both go together, at a quarter of real time</source>
+        <translation>Slipper begge samtidig, i en fjerdedel av virkelig tid</translation>
+    </message>
+    <message>
+        <source>Both swing together, four times as fast as on the water</source>
+        <translation>Begge svinger sammen, fire ganger så fort som på vannet</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Tid</translation>
+    </message>
+    <message>
+        <source>A model of the loop, without stroke, wind or stretch. Keep everyone out of the space behind you.</source>
+        <translation>En modell av bukta, uten kastbevegelse, vind eller strekk. Hold alle unna rommet bak deg.</translation>
+    </message>
+    <message>
+        <source>Figures for the line, no guide to wading.</source>
+        <translation>Tall for lina, ingen rettesnor for vading.</translation>
+    </message>
+    <message>
+        <source>Pause</source>
+        <translation>Pause</translation>
+    </message>
+    <message>
+        <source>%1 s</source>
+        <translation>%1 s</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::PairView</name>
+    <message>
+        <source>The casts of A and B</source>
+        <translation>Kastene til A og B</translation>
+    </message>
+    <message>
+        <source>The swings of A and B</source>
+        <translation>Svingene til A og B</translation>
+    </message>
+    <message>
+        <source>working…</source>
+        <translation>regner…</translation>
+    </message>
+    <message>
+        <source>A: %1. B: %2</source>
+        <translation>A: %1. B: %2</translation>
+    </message>
+    <message>
+        <source>%1 (of before the change: working…)</source>
+        <translation>%1 (fra før endringen: regner…)</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::PartDrawing</name>
+    <message>
+        <source>Drag it up onto the line, or press Enter</source>
+        <translation>Dra den opp på lina, eller trykk Enter</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::PartEditor</name>
+    <message>
+        <source>Edit %1</source>
+        <translation>Rediger %1</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Navn</translation>
+    </message>
+    <message>
+        <source>Name of the part</source>
+        <translation>Navn på delen</translation>
+    </message>
+    <message>
+        <source>no style</source>
+        <translation>ingen klumptype</translation>
+    </message>
+    <message>
+        <source>Style</source>
+        <translation>Klumptype</translation>
+    </message>
+    <message>
+        <source>Label</source>
+        <translation>Merket</translation>
+    </message>
+    <message>
+        <source>Weighed</source>
+        <translation>Veid</translation>
+    </message>
+    <message>
+        <source>Loop, rod end</source>
+        <translation>Løkke, stangende</translation>
+    </message>
+    <message>
+        <source>Loop, fly end</source>
+        <translation>Løkke, flueende</translation>
+    </message>
+    <message>
+        <source>Weighed on</source>
+        <translation>Veid den</translation>
+    </message>
+    <message>
+        <source>Weighed on, year-month-day</source>
+        <translation>Veid den, år-måned-dag</translation>
+    </message>
+    <message>
+        <source>year-month-day</source>
+        <translation>år-måned-dag</translation>
+    </message>
+    <message>
+        <source>Give the weighed mass first</source>
+        <translation>Oppgi først den veide massen</translation>
+    </message>
+    <message>
+        <source>Dry</source>
+        <translation>Tørr</translation>
+    </message>
+    <message>
+        <source>Wet</source>
+        <translation>Våt</translation>
+    </message>
+    <message>
+        <source>Bulk, cm²</source>
+        <translation>Flate, cm²</translation>
+    </message>
+    <message>
+        <source>Density, g/cm³</source>
+        <translation>Tetthet, g/cm³</translation>
+    </message>
+    <message>
+        <source>Hook</source>
+        <translation>Krok</translation>
+    </message>
+    <message>
+        <source>Hook size</source>
+        <translation>Krokstørrelse</translation>
+    </message>
+    <message>
+        <source>sinks head first</source>
+        <translation>synker med hodet først</translation>
+    </message>
+    <message>
+        <source>Add a section</source>
+        <translation>Legg til seksjon</translation>
+    </message>
+    <message>
+        <source>Choose a part on the line: click it, or use the arrow keys there.</source>
+        <translation>Velg en del på lina: klikk på den, eller bruk piltastene der.</translation>
+    </message>
+    <message>
+        <source>Casts at %1 wet. Bulk and density count in the air and in the water; left empty they are taken as 1.5.</source>
+        <translation>Kastes med %1 våt. Flate og tetthet teller i luft og vann; tomme felt regnes som 1,5.</translation>
+    </message>
+    <message>
+        <source>%1, %2 to %3: weighs %4</source>
+        <translation>%1, %2 til %3: veier %4</translation>
+    </message>
+    <message>
+        <source>, of it loops %1</source>
+        <translation>, av det løkker %1</translation>
+    </message>
+    <message>
+        <source>; sections scaled by %1 % to what the scale said</source>
+        <translation>; seksjoner skalert med %1 % til det vekta sa</translation>
+    </message>
+    <message>
+        <source>; sections scaled by %1 % to the label</source>
+        <translation>; seksjoner skalert med %1 % til merkingen</translation>
+    </message>
+    <message>
+        <source>sinks %1 here</source>
+        <translation>synker %1 her</translation>
+    </message>
+    <message>
+        <source>floats</source>
+        <translation>flyter</translation>
+    </message>
+    <message>
+        <source>%1, %2, %3, %4</source>
+        <translation>%1, %2, %3, %4</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::PlayerBar</name>
+    <message>
+        <source>Time</source>
+        <translation>Tid</translation>
+    </message>
+    <message>
+        <source>How fast it plays</source>
+        <translation>Hvor fort det går</translation>
+    </message>
+    <message>
+        <source>Pause</source>
+        <translation>Pause</translation>
+    </message>
+    <message>
+        <source>Play</source>
+        <translation>Spill av</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::PoolBook</name>
+    <message>
+        <source>make room, or save elsewhere</source>
+        <translation>gjør plass, eller lagre et annet sted</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::PoolsPanel</name>
+    <message>
+        <source>Pools (*.pools.json);;All files (*)</source>
+        <translation>Høler (*.pools.json);;Alle filer (*)</translation>
+    </message>
+    <message>
+        <source>Open pools</source>
+        <translation>Åpne høler</translation>
+    </message>
+    <message>
+        <source>Save the pools</source>
+        <translation>Lagre hølene</translation>
+    </message>
+    <message>
+        <source>Pools</source>
+        <translation>Høler</translation>
+    </message>
+    <message>
+        <source>Fish here</source>
+        <translation>Fisk her</translation>
+    </message>
+    <message>
+        <source>Go to %1</source>
+        <translation>Gå til %1</translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation>Legg til</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Fjern</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Angre</translation>
+    </message>
+    <message>
+        <source>Open…</source>
+        <translation>Åpne…</translation>
+    </message>
+    <message>
+        <source>Save as…</source>
+        <translation>Lagre som…</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Navn</translation>
+    </message>
+    <message>
+        <source>Surface speed</source>
+        <translation>Strøm i overflaten</translation>
+    </message>
+    <message>
+        <source>Depth</source>
+        <translation>Dybde</translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation>Temperatur</translation>
+    </message>
+    <message>
+        <source>The fly is wanted</source>
+        <translation>Flua skal gå</translation>
+    </message>
+    <message>
+        <source>anywhere</source>
+        <translation>hvor som helst</translation>
+    </message>
+    <message>
+        <source>off the bottom</source>
+        <translation>over bunnen</translation>
+    </message>
+    <message>
+        <source>below the surface</source>
+        <translation>under overflaten</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Fra</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>Til</translation>
+    </message>
+    <message>
+        <source>Angle, degrees</source>
+        <translation>Vinkel, grader</translation>
+    </message>
+    <message>
+        <source>Slack, seconds</source>
+        <translation>Slakk, sekunder</translation>
+    </message>
+    <message>
+        <source>must be more than the first</source>
+        <translation>må være mer enn det første</translation>
+    </message>
+    <message>
+        <source>New pool</source>
+        <translation>Ny høl</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::ProblemPanel</name>
+    <message>
+        <source>The open rig is as it was.</source>
+        <translation>Oppsettet som er åpent, er som det var.</translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>og %n til</numerusform>
+            <numerusform>og %n til</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::ProfileChart</name>
+    <message>
+        <source>g per metre</source>
+        <translation>g per meter</translation>
+    </message>
+    <message>
+        <source>gr per foot</source>
+        <translation>gr per fot</translation>
+    </message>
+    <message>
+        <source>%1 in all</source>
+        <translation>%1 i alt</translation>
+    </message>
+    <message>
+        <source>what the loop needs of each foot</source>
+        <translation>det bukta trenger av hver fot</translation>
+    </message>
+    <message>
+        <source>What each foot weighs</source>
+        <translation>Hva hver fot veier</translation>
+    </message>
+    <message>
+        <source>Left and Right move the line by half a foot, with Shift by a tenth</source>
+        <translation>Venstre og Høyre flytter linjen en halv fot, med Shift en tidel</translation>
+    </message>
+    <message>
+        <source>nothing on the line yet</source>
+        <translation>ingenting på lina ennå</translation>
+    </message>
+    <message>
+        <source>%1: past the end of the line</source>
+        <translation>%1: forbi enden av lina</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3 so far, %4 from the fly</source>
+        <translation>%1: %2, %3 så langt, %4 fra flua</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3 so far, %4 from the end</source>
+        <translation>%1: %2, %3 så langt, %4 fra enden</translation>
+    </message>
+    <message>
+        <source>%1 of line, %2 in all, heaviest at %3 with %4. The cursor is at %5.</source>
+        <translation>%1 line, %2 i alt, tyngst ved %3 med %4. Markøren står ved %5.</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::ReadingsTable</name>
+    <message>
+        <source>Readings of A and B</source>
+        <translation>Avlesninger for A og B</translation>
+    </message>
+    <message>
+        <source>Depth</source>
+        <translation>Dybde</translation>
+    </message>
+    <message>
+        <source>Turnover</source>
+        <translation>Utrulling</translation>
+    </message>
+    <message>
+        <source>no more than is known</source>
+        <translation>ikke mer enn det man vet</translation>
+    </message>
+    <message>
+        <source>B turns over more easily</source>
+        <translation>B ruller lettere ut</translation>
+    </message>
+    <message>
+        <source>A turns over more easily</source>
+        <translation>A ruller lettere ut</translation>
+    </message>
+    <message>
+        <source>no difference</source>
+        <translation>ingen forskjell</translation>
+    </message>
+    <message>
+        <source>Swing</source>
+        <translation>Sving</translation>
+    </message>
+    <message>
+        <source>%1 s</source>
+        <translation>%1 s</translation>
+    </message>
+    <message>
+        <source>Stroke</source>
+        <translation>Kastbevegelse</translation>
+    </message>
+    <message>
+        <source>same stroke</source>
+        <translation>samme kastbevegelse</translation>
+    </message>
+    <message>
+        <source>%1: A %2, B %3, %4</source>
+        <translation>%1: A %2, B %3, %4</translation>
+    </message>
+    <message>
+        <source>A</source>
+        <translation>A</translation>
+    </message>
+    <message>
+        <source>B</source>
+        <translation>B</translation>
+    </message>
+    <message>
+        <source>depths from real swings</source>
+        <translation>dybder fra virkelige svinger</translation>
+    </message>
+    <message>
+        <source>swinging both…</source>
+        <translation>svinger begge…</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::RigDocument</name>
+    <message>
+        <source>the file that is there is kept as it was; make room, or save elsewhere</source>
+        <translation>filen som er der, er som den var; gjør plass, eller lagre et annet sted</translation>
+    </message>
+    <message>
+        <source>nothing was written; make room, or save elsewhere</source>
+        <translation>ingenting ble skrevet; gjør plass, eller lagre et annet sted</translation>
+    </message>
+    <message>
+        <source>not saved: %1</source>
+        <translation>ikke lagret: %1</translation>
+    </message>
+    <message>
+        <source>another program has changed this file since it was opened</source>
+        <translation>et annet program har endret filen siden den ble åpnet</translation>
+    </message>
+    <message>
+        <source>save again to put yours in its place, or save elsewhere</source>
+        <translation>lagre en gang til for å legge din på plassen, eller lagre et annet sted</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::RiverPanel</name>
+    <message>
+        <source>4 times</source>
+        <translation>4 ganger</translation>
+    </message>
+    <message>
+        <source>real time</source>
+        <translation>virkelig tid</translation>
+    </message>
+    <message>
+        <source>1/4</source>
+        <translation>1/4</translation>
+    </message>
+    <message>
+        <source>Angle</source>
+        <translation>Vinkel</translation>
+    </message>
+    <message>
+        <source>Of the landed line below straight across</source>
+        <translation>For den landede lina, nedenfor rett over</translation>
+    </message>
+    <message>
+        <source>Mend</source>
+        <translation>Mending</translation>
+    </message>
+    <message>
+        <source>%1 s</source>
+        <translation>%1 s</translation>
+    </message>
+    <message>
+        <source>How long the line drifts free before it comes tight</source>
+        <translation>Hvor lenge lina driver fritt før den strammes</translation>
+    </message>
+    <message>
+        <source>Line out</source>
+        <translation>Line ute</translation>
+    </message>
+    <message>
+        <source>From the rod tip to the fly</source>
+        <translation>Fra stangtuppen til flua</translation>
+    </message>
+    <message>
+        <source>Figures for the line, no guide to wading: judge the water by your own eyes, with a staff, a belt and company.</source>
+        <translation>Tall for lina, ingen rettesnor for vading: døm vannet med egne øyne, med vadestav, belte og følge.</translation>
+    </message>
+    <message>
+        <source>Depths in all pools</source>
+        <translation>Dybder i alle høler</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::RiverView</name>
+    <message>
+        <source>The swing, from the side and from above</source>
+        <translation>Svingen, fra siden og ovenfra</translation>
+    </message>
+    <message>
+        <source>wanted</source>
+        <translation>ønsket</translation>
+    </message>
+    <message>
+        <source>From above</source>
+        <translation>Ovenfra</translation>
+    </message>
+    <message>
+        <source>A swing of %1 seconds, at the deepest %2.</source>
+        <translation>En sving på %1 sekunder, på det dypeste %2.</translation>
+    </message>
+    <message>
+        <source>Four swings out of five between %1 and %2.</source>
+        <translation>Fire av fem svinger mellom %1 og %2.</translation>
+    </message>
+    <message>
+        <source>%1 s, drifting after the mend</source>
+        <translation>%1 s, driver etter mendingen</translation>
+    </message>
+    <message>
+        <source>%1 s, swinging</source>
+        <translation>%1 s, svinger</translation>
+    </message>
+    <message>
+        <source>being computed anew</source>
+        <translation>regnes på nytt</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::RodPanel</name>
+    <message>
+        <source>Short heads</source>
+        <translation>Korte klumper</translation>
+    </message>
+    <message>
+        <source>Fine tapers</source>
+        <translation>Lange tapere</translation>
+    </message>
+    <message>
+        <source>Long bellies</source>
+        <translation>Long belly</translation>
+    </message>
+    <message>
+        <source>Single-hand lines</source>
+        <translation>Enhåndsliner</translation>
+    </message>
+    <message>
+        <source>Rod length</source>
+        <translation>Stanglengde</translation>
+    </message>
+    <message>
+        <source>Line number</source>
+        <translation>Lineklasse</translation>
+    </message>
+    <message>
+        <source>one hand</source>
+        <translation>enhånds</translation>
+    </message>
+    <message>
+        <source>two hands</source>
+        <translation>to hender</translation>
+    </message>
+    <message>
+        <source>Hands</source>
+        <translation>Hender</translation>
+    </message>
+    <message>
+        <source>Style of head</source>
+        <translation>Klumptype</translation>
+    </message>
+    <message>
+        <source>Start a rig for this rod</source>
+        <translation>Start et oppsett for denne stanga</translation>
+    </message>
+    <message>
+        <source>Head, tip and leader from the Shelf; the fly is yours to choose. Undo brings the old rig back.</source>
+        <translation>Klump, tupp og fortom fra hylla; flua velger du selv. Angre henter det gamle oppsettet tilbake.</translation>
+    </message>
+    <message>
+        <source>Head to start with</source>
+        <translation>Klump å starte med</translation>
+    </message>
+    <message>
+        <source>%1 from</source>
+        <translation>%1 fra</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>til</translation>
+    </message>
+    <message>
+        <source>Change the rod</source>
+        <translation>Endre stanga</translation>
+    </message>
+    <message>
+        <source>Both ends are needed.</source>
+        <translation>Begge ender trengs.</translation>
+    </message>
+    <message>
+        <source>The upper end is below the lower one.</source>
+        <translation>Den øvre enden ligger under den nedre.</translation>
+    </message>
+    <message>
+        <source>The grains on a rod are for the head alone. Without a window, ours for the line number is taken; the rod maker&apos;s figure comes first.</source>
+        <translation>Grain på en stang gjelder klumpen alene. Uten vindu brukes vårt for lineklassen; stangprodusentens tall går foran.</translation>
+    </message>
+    <message>
+        <source>Start from the rod</source>
+        <translation>Start fra stanga</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::SectionRow</name>
+    <message>
+        <source>floats</source>
+        <translation>flyter</translation>
+    </message>
+    <message>
+        <source>sinks at a rate</source>
+        <translation>synker med en fart</translation>
+    </message>
+    <message>
+        <source>has a density</source>
+        <translation>har en tetthet</translation>
+    </message>
+    <message>
+        <source>has a diameter</source>
+        <translation>har en diameter</translation>
+    </message>
+    <message>
+        <source>is nylon</source>
+        <translation>er nylon</translation>
+    </message>
+    <message>
+        <source>is fluorocarbon</source>
+        <translation>er fluorkarbon</translation>
+    </message>
+    <message>
+        <source>level</source>
+        <translation>jevn</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Lengde</translation>
+    </message>
+    <message>
+        <source>Diameter</source>
+        <translation>Diameter</translation>
+    </message>
+    <message>
+        <source>Weighs</source>
+        <translation>Veier</translation>
+    </message>
+    <message>
+        <source>What is known of section %1</source>
+        <translation>Hva man vet om seksjon %1</translation>
+    </message>
+    <message>
+        <source>Rated</source>
+        <translation>Oppgitt</translation>
+    </message>
+    <message>
+        <source>Split</source>
+        <translation>Del</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Fjern</translation>
+    </message>
+    <message>
+        <source>Cut this section in two halves that weigh the same together</source>
+        <translation>Del denne seksjonen i to halvdeler som til sammen veier det samme</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>til</translation>
+    </message>
+    <message>
+        <source>g/cm³</source>
+        <translation>g/cm³</translation>
+    </message>
+    <message>
+        <source>Take this section out</source>
+        <translation>Ta ut denne seksjonen</translation>
+    </message>
+    <message>
+        <source>A part has at least one section</source>
+        <translation>En del har minst én seksjon</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::ShelfModel</name>
+    <message>
+        <source>sinks %1</source>
+        <translation>synker %1</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 til %2</translation>
+    </message>
+    <message>
+        <source>%1 dry, %2 wet</source>
+        <translation>%1 tørr, %2 våt</translation>
+    </message>
+    <message>
+        <source>sinks head first</source>
+        <translation>synker med hodet først</translation>
+    </message>
+    <message>
+        <source>up to %1</source>
+        <translation>opptil %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::ShelfView</name>
+    <message>
+        <source>Search all parts</source>
+        <translation>Søk i alle deler</translation>
+    </message>
+    <message>
+        <source>Groups of the Shelf</source>
+        <translation>Grupper på hylla</translation>
+    </message>
+    <message>
+        <source>Parts: drag one onto the line, or press Enter to place it</source>
+        <translation>Deler: dra en til lina, eller trykk Enter for å sette den på</translation>
+    </message>
+    <message>
+        <source>Other parts</source>
+        <translation>Andre deler</translation>
+    </message>
+    <message>
+        <source>The Shelf is empty.</source>
+        <translation>Hylla er tom.</translation>
+    </message>
+    <message>
+        <source>Nothing on the Shelf is found by “%1”. Fewer words find more.</source>
+        <translation>Ingenting på hylla passer til «%1». Færre ord finner mer.</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::ShowWindow</name>
+    <message>
+        <source>Grainwise: for the class</source>
+        <translation>Grainwise: for klassen</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::Side</name>
+    <message>
+        <source>Open…</source>
+        <translation>Åpne…</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Lagre</translation>
+    </message>
+    <message>
+        <source>Line %1, from the rod to the fly</source>
+        <translation>Line %1, fra stanga til flua</translation>
+    </message>
+    <message>
+        <source>Copy to %1</source>
+        <translation>Kopier til %1</translation>
+    </message>
+    <message>
+        <source>Copy %1 to %2</source>
+        <translation>Kopier %1 til %2</translation>
+    </message>
+    <message>
+        <source>Makes %2 the same as %1; undo in %2 brings the old one back</source>
+        <translation>Gjør %2 lik %1; angre i %2 henter det gamle tilbake</translation>
+    </message>
+    <message>
+        <source>Open a rig as %1</source>
+        <translation>Åpne et oppsett som %1</translation>
+    </message>
+    <message>
+        <source>Save %1</source>
+        <translation>Lagre %1</translation>
+    </message>
+    <message>
+        <source>unnamed rig</source>
+        <translation>oppsett uten navn</translation>
+    </message>
+    <message>
+        <source>%1, not saved</source>
+        <translation>%1, ikke lagret</translation>
+    </message>
+    <message>
+        <source>%1: %2. Click to rename.</source>
+        <translation>%1: %2. Klikk for å gi nytt navn.</translation>
+    </message>
+    <message>
+        <source>Rod of %1: %2. Click to change.</source>
+        <translation>Stang for %1: %2. Klikk for å endre.</translation>
+    </message>
+    <message>
+        <source>Water of %1: %2. Click to change.</source>
+        <translation>Vann for %1: %2. Klikk for å endre.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::SpoolsPage</name>
+    <message>
+        <source>Spools</source>
+        <translation>Spoler</translation>
+    </message>
+    <message>
+        <source>sinking</source>
+        <translation>synkende</translation>
+    </message>
+    <message>
+        <source>floating</source>
+        <translation>flytende</translation>
+    </message>
+    <message>
+        <source>nylon</source>
+        <translation>nylon</translation>
+    </message>
+    <message>
+        <source>fluorocarbon</source>
+        <translation>fluorkarbon</translation>
+    </message>
+    <message>
+        <source>Kind of line</source>
+        <translation>Type line</translation>
+    </message>
+    <message>
+        <source>A foot weighs</source>
+        <translation>En fot veier</translation>
+    </message>
+    <message>
+        <source>Sinks</source>
+        <translation>Synker</translation>
+    </message>
+    <message>
+        <source>Diameter</source>
+        <translation>Diameter</translation>
+    </message>
+    <message>
+        <source>On the spool</source>
+        <translation>På spolen</translation>
+    </message>
+    <message>
+        <source>Add this spool</source>
+        <translation>Legg til denne spolen</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Fjern</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Angre</translation>
+    </message>
+    <message>
+        <source>Read a list…</source>
+        <translation>Les en liste…</translation>
+    </message>
+    <message>
+        <source>Write the list…</source>
+        <translation>Skriv listen…</translation>
+    </message>
+    <message>
+        <source>Read a list of spools</source>
+        <translation>Les en liste over spoler</translation>
+    </message>
+    <message>
+        <source>Spools (*.spools.json)</source>
+        <translation>Spoler (*.spools.json)</translation>
+    </message>
+    <message>
+        <source>Write the list of spools</source>
+        <translation>Skriv listen over spoler</translation>
+    </message>
+    <message>
+        <source>bench.spools.json</source>
+        <translation>benk.spools.json</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>navn</translation>
+    </message>
+    <message>
+        <source>line</source>
+        <translation>line</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>igjen</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no length on a spool</source>
+        <translation>&quot;%1&quot; er ingen lengde på en spole</translation>
+    </message>
+    <message>
+        <source>Give what a foot weighs, how fast it sinks and what is left</source>
+        <translation>Oppgi hva en fot veier, hvor fort den synker, og hva som er igjen</translation>
+    </message>
+    <message>
+        <source>Give what a foot weighs and what is left</source>
+        <translation>Oppgi hva en fot veier, og hva som er igjen</translation>
+    </message>
+    <message>
+        <source>Give the diameter and what is left</source>
+        <translation>Oppgi diameteren og hva som er igjen</translation>
+    </message>
+    <message>
+        <source>Choose a spool in the table first</source>
+        <translation>Velg en spole i tabellen først</translation>
+    </message>
+    <message>
+        <source>%1 spools read</source>
+        <translation>%1 spoler lest</translation>
+    </message>
+    <message>
+        <source>Written</source>
+        <translation>Skrevet</translation>
+    </message>
+    <message>
+        <source>Not written: %1</source>
+        <translation>Ikke skrevet: %1</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::StripView</name>
+    <message>
+        <source>What is in the hand is no part that can be read.</source>
+        <translation>Det som dras, er ingen del som kan leses.</translation>
+    </message>
+    <message>
+        <source>Choose a part on the line first.</source>
+        <translation>Velg en del på lina først.</translation>
+    </message>
+    <message>
+        <source>Duplicate %1</source>
+        <translation>Dupliser %1</translation>
+    </message>
+    <message>
+        <source>Remove %1</source>
+        <translation>Fjern %1</translation>
+    </message>
+    <message>
+        <source>Edit</source>
+        <translation>Rediger</translation>
+    </message>
+    <message>
+        <source>Move left, towards the rod</source>
+        <translation>Flytt til venstre, mot stanga</translation>
+    </message>
+    <message>
+        <source>Move right, towards the fly</source>
+        <translation>Flytt til høyre, mot flua</translation>
+    </message>
+    <message>
+        <source>Duplicate</source>
+        <translation>Dupliser</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Fjern</translation>
+    </message>
+    <message>
+        <source>1  the fly</source>
+        <translation>1  flua</translation>
+    </message>
+    <message>
+        <source>1 fly</source>
+        <translation>1 flue</translation>
+    </message>
+    <message>
+        <source>2  a leader</source>
+        <translation>2  en fortom</translation>
+    </message>
+    <message>
+        <source>2 leader</source>
+        <translation>2 fortom</translation>
+    </message>
+    <message>
+        <source>3  a tip that carries the fly</source>
+        <translation>3  en tupp som bærer flua</translation>
+    </message>
+    <message>
+        <source>3  a tip</source>
+        <translation>3  en tupp</translation>
+    </message>
+    <message>
+        <source>4  a head that drives the tip</source>
+        <translation>4  en klump som driver tuppen</translation>
+    </message>
+    <message>
+        <source>4  a head</source>
+        <translation>4  en klump</translation>
+    </message>
+    <message>
+        <source>5  running line</source>
+        <translation>5  skyteline</translation>
+    </message>
+    <message>
+        <source>5 running</source>
+        <translation>5 skyteline</translation>
+    </message>
+    <message>
+        <source>The line, from the rod to the fly</source>
+        <translation>Lina, fra stanga til flua</translation>
+    </message>
+    <message>
+        <source>Start from a rod</source>
+        <translation>Start fra en stang</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::SummaryBar</name>
+    <message>
+        <source>A and B are the same line</source>
+        <translation>A og B er samme line</translation>
+    </message>
+    <message>
+        <source>No more difference than is known</source>
+        <translation>Ikke større forskjell enn det man vet</translation>
+    </message>
+    <message>
+        <source>B against A: %1</source>
+        <translation>B mot A: %1</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::TeacherView</name>
+    <message>
+        <source>The next card</source>
+        <translation>Det neste kortet</translation>
+    </message>
+    <message>
+        <source>Notes and answer</source>
+        <translation>Notater og svar</translation>
+    </message>
+    <message>
+        <source>All cards</source>
+        <translation>Alle kort</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Tilbake</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>Videre</translation>
+    </message>
+    <message>
+        <source>Blank (B)</source>
+        <translation>Svart (B)</translation>
+    </message>
+    <message>
+        <source>Hide numbers (H)</source>
+        <translation>Skjul tall (H)</translation>
+    </message>
+    <message>
+        <source>Slow motion (S)</source>
+        <translation>Sakte film (S)</translation>
+    </message>
+    <message>
+        <source>Change the rig (E)</source>
+        <translation>Endre oppsettet (E)</translation>
+    </message>
+    <message>
+        <source>End (Esc)</source>
+        <translation>Slutt (Esc)</translation>
+    </message>
+    <message>
+        <source>Answer: %1</source>
+        <translation>Svar: %1</translation>
+    </message>
+    <message>
+        <source>Missing: %1</source>
+        <translation>Mangler: %1</translation>
+    </message>
+    <message>
+        <source>Card %1 of %2</source>
+        <translation>Kort %1 av %2</translation>
+    </message>
+    <message>
+        <source>%1   %2:%3</source>
+        <translation>%1   %2:%3</translation>
+    </message>
+    <message>
+        <source>Time of day, and minutes since the show began</source>
+        <translation>Klokka, og minutter siden start</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::Tile</name>
+    <message>
+        <source>opens why</source>
+        <translation>åpner hvorfor</translation>
+    </message>
+    <message>
+        <source>%1: why? (%2)</source>
+        <translation>%1: hvorfor? (%2)</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::TipsPage</name>
+    <message>
+        <source>Trim before the knife</source>
+        <translation>Kutt, før kniven</translation>
+    </message>
+    <message>
+        <source>Part to trim</source>
+        <translation>Del å kutte</translation>
+    </message>
+    <message>
+        <source>off the front</source>
+        <translation>foran</translation>
+    </message>
+    <message>
+        <source>off the rear</source>
+        <translation>bak</translation>
+    </message>
+    <message>
+        <source>End to trim</source>
+        <translation>Ende å kutte</translation>
+    </message>
+    <message>
+        <source>Take off</source>
+        <translation>Ta av</translation>
+    </message>
+    <message>
+        <source>Trim it on the line</source>
+        <translation>Kutt den på lina</translation>
+    </message>
+    <message>
+        <source>Divide a spool</source>
+        <translation>Del en spole</translation>
+    </message>
+    <message>
+        <source>Spool</source>
+        <translation>Spole</translation>
+    </message>
+    <message>
+        <source>into equal tips</source>
+        <translation>i like tupper</translation>
+    </message>
+    <message>
+        <source>as many of one length</source>
+        <translation>så mange av én lengde</translation>
+    </message>
+    <message>
+        <source>How to divide</source>
+        <translation>Hvordan dele</translation>
+    </message>
+    <message>
+        <source>Tips</source>
+        <translation>Tupper</translation>
+    </message>
+    <message>
+        <source>Each</source>
+        <translation>Hver</translation>
+    </message>
+    <message>
+        <source>What is this tip? Give any two</source>
+        <translation>Hva er denne tuppen? Oppgi to ting</translation>
+    </message>
+    <message>
+        <source>Mass</source>
+        <translation>Masse</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Lengde</translation>
+    </message>
+    <message>
+        <source>Diameter</source>
+        <translation>Diameter</translation>
+    </message>
+    <message>
+        <source>Sinks</source>
+        <translation>Synker</translation>
+    </message>
+    <message>
+        <source>Keep it among my parts</source>
+        <translation>Behold den blant mine deler</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Say how much comes off; nothing is cut yet.</source>
+        <translation>Si hvor mye som skal av; ingenting er kuttet ennå.</translation>
+    </message>
+    <message>
+        <source>Nothing on the line to trim.</source>
+        <translation>Ingenting på lina å kutte.</translation>
+    </message>
+    <message>
+        <source>%1 becomes %2, %3; it ends at %4.</source>
+        <translation>%1 blir %2, %3; den slutter på %4.</translation>
+    </message>
+    <message>
+        <source> The loop goes with it.</source>
+        <translation> Løkken går med.</translation>
+    </message>
+    <message>
+        <source>Trim %1</source>
+        <translation>Kutt %1</translation>
+    </message>
+    <message>
+        <source>No spools yet: read or write them down on the Spools page.</source>
+        <translation>Ingen spoler ennå: les inn eller skriv dem opp på siden Spoler.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 finished, cut at %3, %4 each with loops; %5 left.</source>
+        <translation>%1 av %2 ferdige, kappet på %3, %4 hver med løkker; %5 igjen.</translation>
+    </message>
+    <message>
+        <source>Without its loops; a pinch of the caliper or a timed sink tell most.</source>
+        <translation>Uten løkkene; skyvelære eller målt synketid sier mest.</translation>
+    </message>
+    <message>
+        <source>the trade&apos;s %1</source>
+        <translation>bransjens %1</translation>
+    </message>
+    <message>
+        <source>sinks about %1 by its class</source>
+        <translation>synker omtrent %1 etter klassen</translation>
+    </message>
+    <message>
+        <source>sinks %1</source>
+        <translation>synker %1</translation>
+    </message>
+    <message>
+        <source>mass and length together give its class</source>
+        <translation>masse og lengde sammen gir klassen</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source> Nearest on the shelf: %1.</source>
+        <translation> Nærmest på hylla: %1.</translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translation>; </translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>My tips</source>
+        <translation>Mine tupper</translation>
+    </message>
+    <message>
+        <source>Kept among my parts.</source>
+        <translation>Beholdt blant mine deler.</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::TopBar</name>
+    <message>
+        <source>Menu</source>
+        <translation>Meny</translation>
+    </message>
+    <message>
+        <source>Every action, with its key (F10)</source>
+        <translation>Hver handling med tasten sin (F10)</translation>
+    </message>
+    <message>
+        <source>Feet or metres, grains or grams, Fahrenheit or Celsius</source>
+        <translation>Fot eller meter, grain eller gram, Fahrenheit eller Celsius</translation>
+    </message>
+    <message>
+        <source>unnamed rig</source>
+        <translation>oppsett uten navn</translation>
+    </message>
+    <message>
+        <source>%1, not saved</source>
+        <translation>%1, ikke lagret</translation>
+    </message>
+    <message>
+        <source>%1. Click to rename.</source>
+        <translation>%1. Klikk for å gi nytt navn.</translation>
+    </message>
+    <message>
+        <source>Rod: %1. Click to change.</source>
+        <translation>Stang: %1. Klikk for å endre.</translation>
+    </message>
+    <message>
+        <source>Water: %1. Click to change.</source>
+        <translation>Vann: %1. Klikk for å endre.</translation>
+    </message>
+    <message>
+        <source>Units: %1</source>
+        <translation>Enheter: %1</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::TurnoverButton</name>
+    <message>
+        <source>opens why, and draws the drive on the chart</source>
+        <translation>åpner hvorfor, og tegner driv i diagrammet</translation>
+    </message>
+    <message>
+        <source>Turnover: why? (%1)</source>
+        <translation>Utrulling: hvorfor? (%1)</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::WalletGridModel</name>
+    <message>
+        <source>no depth computed</source>
+        <translation>ingen dybde beregnet</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <comment>pool, fly: verdict and depth</comment>
+        <translation>%1, %2: %3</translation>
+    </message>
+    <message>
+        <source>%1  %2</source>
+        <comment>slot and tip</comment>
+        <translation>%1  %2</translation>
+    </message>
+    <message>
+        <source>%1
+%2</source>
+        <comment>pool, fly</comment>
+        <translation>%1
+%2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>pool, fly</comment>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::WalletWindow</name>
+    <message>
+        <source>Rigs (*.rig.json);;All files (*)</source>
+        <translation>Oppsett (*.rig.json);;Alle filer (*)</translation>
+    </message>
+    <message>
+        <source>Wallet - Grainwise</source>
+        <translation>Mappe - Grainwise</translation>
+    </message>
+    <message>
+        <source>Rigs for the trip</source>
+        <translation>Oppsett for turen</translation>
+    </message>
+    <message>
+        <source>Save the card</source>
+        <translation>Lagre pakkekortet</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Rigs and their flies</source>
+        <translation>Oppsett og fluene deres</translation>
+    </message>
+    <message>
+        <source>Rigs of the trip</source>
+        <translation>Oppsett for turen</translation>
+    </message>
+    <message>
+        <source>Add rigs…</source>
+        <translation>Legg til oppsett…</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Fjern</translation>
+    </message>
+    <message>
+        <source>Pools</source>
+        <translation>Høler</translation>
+    </message>
+    <message>
+        <source>Pools of the trip</source>
+        <translation>Høler på turen</translation>
+    </message>
+    <message>
+        <source>Tips at most</source>
+        <translation>Høyst antall tupper</translation>
+    </message>
+    <message>
+        <source>any</source>
+        <translation>uansett</translation>
+    </message>
+    <message>
+        <source>one length</source>
+        <translation>én lengde</translation>
+    </message>
+    <message>
+        <source>Tips of one length only, so that the stroke stays</source>
+        <translation>Bare tupper av én lengde, så kastbevegelsen er den samme</translation>
+    </message>
+    <message>
+        <source>Kept and left out (Enter takes it back)</source>
+        <translation>Beholdt og utelatt (Enter tar det tilbake)</translation>
+    </message>
+    <message>
+        <source>Tips that are kept or left out</source>
+        <translation>Tupper som er beholdt eller utelatt</translation>
+    </message>
+    <message>
+        <source>Take along in any case</source>
+        <translation>Ta med uansett</translation>
+    </message>
+    <message>
+        <source>take along in any case…</source>
+        <translation>ta med uansett…</translation>
+    </message>
+    <message>
+        <source>Tips against pools and flies</source>
+        <translation>Tupper mot høler og fluer</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Behold</translation>
+    </message>
+    <message>
+        <source>Leave out</source>
+        <translation>Utelat</translation>
+    </message>
+    <message>
+        <source>Card as PDF…</source>
+        <translation>Kort som PDF…</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Lukk</translation>
+    </message>
+    <message>
+        <source>no fly yet: left out</source>
+        <translation>ingen flue ennå: utelatt</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>rig: fly</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>kept: %1</source>
+        <translation>beholdt: %1</translation>
+    </message>
+    <message>
+        <source>left out: %1</source>
+        <translation>utelatt: %1</translation>
+    </message>
+    <message>
+        <source>1 tip for the trip</source>
+        <translation>1 tupp for turen</translation>
+    </message>
+    <message>
+        <source>%1 tips for the trip</source>
+        <translation>%1 tupper for turen</translation>
+    </message>
+    <message>
+        <source>; fewer will not do</source>
+        <translation>; færre holder ikke</translation>
+    </message>
+    <message>
+        <source>; take a spare of it</source>
+        <translation>; ta en i reserve</translation>
+    </message>
+    <message>
+        <source>; take a spare of %1 and of %2</source>
+        <translation>; ta en i reserve av %1 og av %2</translation>
+    </message>
+    <message>
+        <source>No pool is chosen: tick the pools of the trip.</source>
+        <translation>Ingen høl er valgt: kryss av hølene på turen.</translation>
+    </message>
+    <message>
+        <source>No rig of the trip has a head and a fly of known mass: complete one first.</source>
+        <translation>Ingen av oppsettene for turen har klump og flue med kjent masse: gjør ett ferdig først.</translation>
+    </message>
+    <message>
+        <source>Nothing for %1, %2: %3</source>
+        <comment>pool, fly: why</comment>
+        <translation>Ingenting for %1, %2: %3</translation>
+    </message>
+    <message>
+        <source>Every pool and fly has a tip, or needs none.</source>
+        <translation>Hver høl og flue har en tupp, eller trenger ingen.</translation>
+    </message>
+    <message>
+        <source>Depths are estimates, no guide to wading. Local rules on weighted lines and flies decide.</source>
+        <translation>Dybdene er anslag, ingen rettesnor for vading. Lokale regler om tyngede liner og fluer bestemmer.</translation>
+    </message>
+    <message>
+        <source>The card is in %1.</source>
+        <translation>Kortet ligger i %1.</translation>
+    </message>
+    <message>
+        <source>The card was not written: %1</source>
+        <translation>Kortet ble ikke skrevet: %1</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::WaterPanel</name>
+    <message>
+        <source>Name of the water</source>
+        <translation>Navn på vannet</translation>
+    </message>
+    <message>
+        <source>Surface speed</source>
+        <translation>Strøm i overflaten</translation>
+    </message>
+    <message>
+        <source>Depth</source>
+        <translation>Dybde</translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation>Temperatur</translation>
+    </message>
+    <message>
+        <source>Salt, g/kg</source>
+        <translation>Salt, g/kg</translation>
+    </message>
+    <message>
+        <source>Figures for the line, no guide to wading.</source>
+        <translation>Tall for lina, ingen rettesnor for vading.</translation>
+    </message>
+    <message>
+        <source>or: a leaf drifts</source>
+        <translation>eller: et blad driver</translation>
+    </message>
+    <message>
+        <source>in seconds</source>
+        <translation>på sekunder</translation>
+    </message>
+    <message>
+        <source>That would be over 15 ft/s: check the seconds.</source>
+        <translation>Det ville vært over 15 ft/s: sjekk sekundene.</translation>
+    </message>
+    <message>
+        <source>Change the water</source>
+        <translation>Endre vannet</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::WeighPage</name>
+    <message>
+        <source>The scale says</source>
+        <translation>Vekta viser</translation>
+    </message>
+    <message>
+        <source>Measured length</source>
+        <translation>Målt lengde</translation>
+    </message>
+    <message>
+        <source>scale shows 0.1 gr</source>
+        <translation>vekta viser 0,1 gr</translation>
+    </message>
+    <message>
+        <source>scale shows 1 gr</source>
+        <translation>vekta viser 1 gr</translation>
+    </message>
+    <message>
+        <source>scale shows 0.1 g</source>
+        <translation>vekta viser 0,1 g</translation>
+    </message>
+    <message>
+        <source>kitchen scale, 1 g</source>
+        <translation>kjøkkenvekt, 1 g</translation>
+    </message>
+    <message>
+        <source>Smallest step of the scale</source>
+        <translation>Minste trinn på vekta</translation>
+    </message>
+    <message>
+        <source>Enter: weigh and go on</source>
+        <translation>Enter: vei og gå videre</translation>
+    </message>
+    <message>
+        <source>Not weighed</source>
+        <translation>Ikke veid</translation>
+    </message>
+    <message>
+        <source>Weigh-in</source>
+        <translation>Veiing</translation>
+    </message>
+    <message>
+        <source>part</source>
+        <translation>del</translation>
+    </message>
+    <message>
+        <source>meant</source>
+        <translation>ment</translation>
+    </message>
+    <message>
+        <source>scale</source>
+        <translation>vekt</translation>
+    </message>
+    <message>
+        <source>off</source>
+        <translation>avvik</translation>
+    </message>
+    <message>
+        <source>a foot weighs</source>
+        <translation>en fot veier</translation>
+    </message>
+    <message>
+        <source>Nothing on the line to weigh</source>
+        <translation>Ingenting på lina å veie</translation>
+    </message>
+    <message>
+        <source>weighed already; a new number takes its place</source>
+        <translation>veid allerede; et nytt tall tar plassen</translation>
+    </message>
+    <message>
+        <source>type what the scale shows, then Enter</source>
+        <translation>skriv det vekta viser, og trykk Enter</translation>
+    </message>
+    <message>
+        <source>; %1</source>
+        <translation>; %1</translation>
+    </message>
+    <message>
+        <source>Weigh %1</source>
+        <translation>Vei %1</translation>
+    </message>
+    <message>
+        <source>Take the weighing back</source>
+        <translation>Ta tilbake veiingen</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::WhyPanel</name>
+    <message>
+        <source>The figures</source>
+        <translation>Tallene</translation>
+    </message>
+    <message>
+        <source>How they are put together</source>
+        <translation>Hvordan de er satt sammen</translation>
+    </message>
+    <message>
+        <source>The limits, and whose they are</source>
+        <translation>Grensene, og hvem sine</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Hvorfor</translation>
+    </message>
+</context>
+</TS>
