@@ -21,4 +21,10 @@ struct CurrentFit {
   bool operator==(const CurrentFit&) const = default;
 };
 
+/// What was measured, as long as it holds beside this surface speed; else null.
+inline const CurrentFit* holding(const std::optional<CurrentFit>& fit,
+                                 const std::optional<FeetPerSecond>& surface) {
+  return fit && surface && fit->speed == *surface ? &*fit : nullptr;
+}
+
 }  // namespace grainwise

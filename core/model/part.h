@@ -69,6 +69,14 @@ struct Section {
   bool operator==(const Section&) const = default;
 };
 
+/// What was timed, as long as the section still sinks at that rate; else null.
+inline const Timed* timedOf(const Section& section) {
+  const bool holds = section.timed && section.sinkRate &&
+                     section.sinkRate->rodEnd == section.timed->rate &&
+                     section.sinkRate->flyEnd == section.timed->rate;
+  return holds ? &*section.timed : nullptr;
+}
+
 /// Masses of the loops at a part's two ends; each stands as a point mass at its end.
 struct Loops {
   std::optional<Grains> rodEnd;

@@ -242,7 +242,8 @@ std::string sectionsTable(const Rig& rig, const Analysis& analysis) {
                     fromTo(fixedText(is.densityRodEnd.value(), 2),
                            fixedText(is.densityFlyEnd.value(), 2)),
                     fromTo(rate(is.mass.rodEnd, is.diameterRodEnd),
-                           rate(is.mass.flyEnd, is.diameterFlyEnd))});
+                           rate(is.mass.flyEnd, is.diameterFlyEnd)) +
+                        (timedOf(rig.parts[span.part].sections[span.section]) ? ", timed" : "")});
   }
   if (rows.size() == 1) return "";
   const std::string where = fixedText(water.temperature.value(), 0) + " C, " +
@@ -292,13 +293,25 @@ void addSwingRows(Rows& rows, const SwingResult& swing) {
   }
 }
 
+/// "3.0 ft/s", and what a measured depth made of it: "4.0 ft/s (measured +-0.4, stated 3.0)".
+std::string surfaceText(const Water& water) {
+  const std::string speed = feetText(water.surfaceSpeed->value()) + " ft/s";
+  const CurrentFit* fit = holding(water.measured, water.surfaceSpeed);
+  if (!fit) return speed;
+  std::string words = "measured";
+  if (fit->plusMinus) words += " +-" + fixedText(fit->plusMinus->value(), 1);
+  if (fit->stated) words += ", stated " + feetText(fit->stated->value());
+  if (fit->on) words += ", " + onOneLine(*fit->on);
+  return speed + " (" + words + ")";
+}
+
 std::string waterTable(const Rig& rig, const Analysis& analysis, const HeavyRuns& heavy) {
   Rows rows;
   if (analysis.hang && analysis.depthBand) addHangRows(rows, analysis, heavy);
   if (heavy.swing && heavy.swing->ran()) addSwingRows(rows, *heavy.swing);
   if (rows.empty()) return "";
-  return heading("In the water, " + feetText(rig.water->surfaceSpeed->value()) + " ft/s at the surface, " +
-                 ft(*rig.water->depth) + " ft deep") +
+  return heading("In the water, " + surfaceText(*rig.water) + " at the surface, " + ft(*rig.water->depth) +
+                 " ft deep") +
          indented(alignedTable(rows, "lll"));
 }
 

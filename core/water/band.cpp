@@ -25,9 +25,8 @@ double narrowed(double usual, double currentShare) {
 
 /// How far a rated rate may be off: less where it was timed and is still the timed one.
 InchesPerSecond ratingOf(const Section& s, InchesPerSecond usual) {
-  const bool holds = s.timed && s.timed->plusMinus && s.sinkRate->rodEnd == s.timed->rate &&
-                     s.sinkRate->flyEnd == s.timed->rate;
-  return holds ? std::min(usual, *s.timed->plusMinus) : usual;
+  const Timed* timed = timedOf(s);
+  return timed && timed->plusMinus ? std::min(usual, *timed->plusMinus) : usual;
 }
 
 /// `low` and `high` no nearer to the middle than 0.3 ft, but for the surface and the bed.
@@ -196,12 +195,10 @@ std::optional<LiveEnds> liveEnds(const Rig& rig, const CurrentProfile& current,
 }
 
 double currentShareOf(const Rig& rig, double usual) {
-  if (!rig.water || !rig.water->measured || !rig.water->surfaceSpeed) return usual;
-  const CurrentFit& fit = *rig.water->measured;
-  if (!fit.plusMinus || fit.speed != *rig.water->surfaceSpeed || !(fit.speed.value() > 0.0)) {
-    return usual;
-  }
-  return std::min(usual, std::max(kLeastCurrentShare, *fit.plusMinus / fit.speed));
+  if (!rig.water) return usual;
+  const CurrentFit* fit = holding(rig.water->measured, rig.water->surfaceSpeed);
+  if (!fit || !fit->plusMinus || !(fit->speed.value() > 0.0)) return usual;
+  return std::min(usual, std::max(kLeastCurrentShare, *fit->plusMinus / fit->speed));
 }
 
 std::optional<DepthBand> liveBand(const HangDown& hang, Feet waterDepth, double currentShare) {

@@ -1776,6 +1776,14 @@
         <source>The rod maker&apos;s own figure comes first.</source>
         <translation>Die Angabe des Rutenherstellers geht vor.</translation>
     </message>
+    <message>
+        <source>%1 as timed</source>
+        <translation>%1 wie gestoppt</translation>
+    </message>
+    <message>
+        <source>%1, or %2 as timed,</source>
+        <translation>%1, oder %2 wie gestoppt,</translation>
+    </message>
 </context>
 <context>
     <name>Words</name>
@@ -2530,6 +2538,39 @@
     <message>
         <source>wrong</source>
         <translation>falsch</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <comment>one fact, the next</comment>
+        <translation>%1; %2</translation>
+    </message>
+    <message>
+        <source>Measured: %1, give or take %2</source>
+        <translation>Gemessen: %1, plus/minus %2</translation>
+    </message>
+    <message>
+        <source>Measured: %1</source>
+        <translation>Gemessen: %1</translation>
+    </message>
+    <message>
+        <source>stated %1</source>
+        <translation>angegeben %1</translation>
+    </message>
+    <message>
+        <source>Timed: %1, give or take %2</source>
+        <translation>Gestoppt: %1, plus/minus %2</translation>
+    </message>
+    <message>
+        <source>Timed: %1</source>
+        <translation>Gestoppt: %1</translation>
+    </message>
+    <message>
+        <source>rated %1</source>
+        <translation>Nennwert %1</translation>
+    </message>
+    <message>
+        <source>%1 measured</source>
+        <translation>%1 gemessen</translation>
     </message>
 </context>
 <context>
@@ -4495,22 +4536,6 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
         <translation>Angegeben %1. Mehrere Fallzeiten machen es sicherer.</translation>
     </message>
     <message>
-        <source>Timed %1</source>
-        <translation>Gemessen %1</translation>
-    </message>
-    <message>
-        <source>, give or take %1</source>
-        <translation>, auf %1 genau</translation>
-    </message>
-    <message>
-        <source>; rated %1</source>
-        <translation>; angegeben %1</translation>
-    </message>
-    <message>
-        <source>; %1</source>
-        <translation>; %1</translation>
-    </message>
-    <message>
         <source>%1 at %4, give or take %2 (4 times in 5); rated %3.</source>
         <translation>%1 bei %4, auf %2 genau (in 4 von 5 Fällen); angegeben %3.</translation>
     </message>
@@ -4523,24 +4548,16 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
         <translation>Gemessene Sinkrate nehmen</translation>
     </message>
     <message>
-        <source>The current that explains the depth is kept with the water, and narrows the range.</source>
-        <translation>Die Strömung, die die Tiefe erklärt, bleibt beim Wasser und engt die Spanne ein.</translation>
-    </message>
-    <message>
-        <source>Measured: %1</source>
-        <translation>Gemessen: %1</translation>
-    </message>
-    <message>
-        <source>; stated %1</source>
-        <translation>; angegeben %1</translation>
-    </message>
-    <message>
         <source>Fits a current of %1 at the surface, give or take %2; stated %3.</source>
         <translation>Passt zu einer Strömung von %1 an der Oberfläche, auf %2 genau; angegeben %3.</translation>
     </message>
     <message>
         <source>Take a measured current</source>
         <translation>Gemessene Strömung nehmen</translation>
+    </message>
+    <message>
+        <source>The current that explains the depth is kept with the water and its pool, and narrows the range.</source>
+        <translation>Die Strömung, die die Tiefe erklärt, bleibt beim Wasser und seinem Pool und engt die Spanne ein.</translation>
     </message>
 </context>
 <context>
@@ -5406,10 +5423,6 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
         <translation>Was von Abschnitt %1 bekannt ist</translation>
     </message>
     <message>
-        <source>Rated</source>
-        <translation>Angegeben</translation>
-    </message>
-    <message>
         <source>Split</source>
         <translation>Teilen</translation>
     </message>
@@ -5436,6 +5449,10 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
     <message>
         <source>A part has at least one section</source>
         <translation>Ein Teil hat mindestens einen Abschnitt</translation>
+    </message>
+    <message>
+        <source>Sinks</source>
+        <translation>Sinkt</translation>
     </message>
 </context>
 <context>

@@ -1776,6 +1776,14 @@
         <source>The rod maker&apos;s own figure comes first.</source>
         <translation>La cifra del fabricante de la caña va por delante.</translation>
     </message>
+    <message>
+        <source>%1 as timed</source>
+        <translation>%1 según cronómetro</translation>
+    </message>
+    <message>
+        <source>%1, or %2 as timed,</source>
+        <translation>%1, o %2 según cronómetro,</translation>
+    </message>
 </context>
 <context>
     <name>Words</name>
@@ -2530,6 +2538,39 @@
     <message>
         <source>wrong</source>
         <translation>mal</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <comment>one fact, the next</comment>
+        <translation>%1; %2</translation>
+    </message>
+    <message>
+        <source>Measured: %1, give or take %2</source>
+        <translation>Medido: %1, con un margen de %2</translation>
+    </message>
+    <message>
+        <source>Measured: %1</source>
+        <translation>Medido: %1</translation>
+    </message>
+    <message>
+        <source>stated %1</source>
+        <translation>indicado %1</translation>
+    </message>
+    <message>
+        <source>Timed: %1, give or take %2</source>
+        <translation>Cronometrado: %1, con un margen de %2</translation>
+    </message>
+    <message>
+        <source>Timed: %1</source>
+        <translation>Cronometrado: %1</translation>
+    </message>
+    <message>
+        <source>rated %1</source>
+        <translation>nominal %1</translation>
+    </message>
+    <message>
+        <source>%1 measured</source>
+        <translation>%1 medido</translation>
     </message>
 </context>
 <context>
@@ -4495,22 +4536,6 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
         <translation>Indicada %1. Varias caídas la hacen más segura.</translation>
     </message>
     <message>
-        <source>Timed %1</source>
-        <translation>Medida %1</translation>
-    </message>
-    <message>
-        <source>, give or take %1</source>
-        <translation>, más o menos %1</translation>
-    </message>
-    <message>
-        <source>; rated %1</source>
-        <translation>; indicada %1</translation>
-    </message>
-    <message>
-        <source>; %1</source>
-        <translation>; %1</translation>
-    </message>
-    <message>
         <source>%1 at %4, give or take %2 (4 times in 5); rated %3.</source>
         <translation>%1 a %4, más o menos %2 (4 veces de 5); indicada %3.</translation>
     </message>
@@ -4523,24 +4548,16 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
         <translation>Tomar una velocidad medida</translation>
     </message>
     <message>
-        <source>The current that explains the depth is kept with the water, and narrows the range.</source>
-        <translation>La corriente que explica la profundidad se guarda con el agua y estrecha el margen.</translation>
-    </message>
-    <message>
-        <source>Measured: %1</source>
-        <translation>Medida: %1</translation>
-    </message>
-    <message>
-        <source>; stated %1</source>
-        <translation>; indicada %1</translation>
-    </message>
-    <message>
         <source>Fits a current of %1 at the surface, give or take %2; stated %3.</source>
         <translation>Encaja con una corriente de %1 en superficie, más o menos %2; indicada %3.</translation>
     </message>
     <message>
         <source>Take a measured current</source>
         <translation>Tomar una corriente medida</translation>
+    </message>
+    <message>
+        <source>The current that explains the depth is kept with the water and its pool, and narrows the range.</source>
+        <translation>La corriente que explica la profundidad se guarda con el agua y su pozo, y estrecha el margen.</translation>
     </message>
 </context>
 <context>
@@ -5406,10 +5423,6 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
         <translation>Lo que se sabe del tramo %1</translation>
     </message>
     <message>
-        <source>Rated</source>
-        <translation>Indicada</translation>
-    </message>
-    <message>
         <source>Split</source>
         <translation>Partir</translation>
     </message>
@@ -5436,6 +5449,10 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
     <message>
         <source>A part has at least one section</source>
         <translation>Una parte tiene al menos un tramo</translation>
+    </message>
+    <message>
+        <source>Sinks</source>
+        <translation>Se hunde</translation>
     </message>
 </context>
 <context>

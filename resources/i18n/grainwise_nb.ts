@@ -1776,6 +1776,14 @@
         <source>The rod maker&apos;s own figure comes first.</source>
         <translation>Stangprodusentens egne tall går foran.</translation>
     </message>
+    <message>
+        <source>%1 as timed</source>
+        <translation>%1 som målt</translation>
+    </message>
+    <message>
+        <source>%1, or %2 as timed,</source>
+        <translation>%1, eller %2 som målt,</translation>
+    </message>
 </context>
 <context>
     <name>Words</name>
@@ -2530,6 +2538,39 @@
     <message>
         <source>wrong</source>
         <translation>feil</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <comment>one fact, the next</comment>
+        <translation>%1; %2</translation>
+    </message>
+    <message>
+        <source>Measured: %1, give or take %2</source>
+        <translation>Målt: %1, pluss/minus %2</translation>
+    </message>
+    <message>
+        <source>Measured: %1</source>
+        <translation>Målt: %1</translation>
+    </message>
+    <message>
+        <source>stated %1</source>
+        <translation>oppgitt %1</translation>
+    </message>
+    <message>
+        <source>Timed: %1, give or take %2</source>
+        <translation>Tatt tid på: %1, pluss/minus %2</translation>
+    </message>
+    <message>
+        <source>Timed: %1</source>
+        <translation>Tatt tid på: %1</translation>
+    </message>
+    <message>
+        <source>rated %1</source>
+        <translation>oppgitt %1</translation>
+    </message>
+    <message>
+        <source>%1 measured</source>
+        <translation>%1 målt</translation>
     </message>
 </context>
 <context>
@@ -4495,22 +4536,6 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
         <translation>Oppgitt %1. Flere fall gjør det sikrere.</translation>
     </message>
     <message>
-        <source>Timed %1</source>
-        <translation>Målt %1</translation>
-    </message>
-    <message>
-        <source>, give or take %1</source>
-        <translation>, pluss minus %1</translation>
-    </message>
-    <message>
-        <source>; rated %1</source>
-        <translation>; oppgitt %1</translation>
-    </message>
-    <message>
-        <source>; %1</source>
-        <translation>; %1</translation>
-    </message>
-    <message>
         <source>%1 at %4, give or take %2 (4 times in 5); rated %3.</source>
         <translation>%1 ved %4, pluss minus %2 (4 av 5 ganger); oppgitt %3.</translation>
     </message>
@@ -4523,24 +4548,16 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
         <translation>Bruk målt synkehastighet</translation>
     </message>
     <message>
-        <source>The current that explains the depth is kept with the water, and narrows the range.</source>
-        <translation>Strømmen som forklarer dybden, lagres med vannet og gjør spennet smalere.</translation>
-    </message>
-    <message>
-        <source>Measured: %1</source>
-        <translation>Målt: %1</translation>
-    </message>
-    <message>
-        <source>; stated %1</source>
-        <translation>; oppgitt %1</translation>
-    </message>
-    <message>
         <source>Fits a current of %1 at the surface, give or take %2; stated %3.</source>
         <translation>Stemmer med en strøm på %1 i overflaten, pluss minus %2; oppgitt %3.</translation>
     </message>
     <message>
         <source>Take a measured current</source>
         <translation>Bruk målt strøm</translation>
+    </message>
+    <message>
+        <source>The current that explains the depth is kept with the water and its pool, and narrows the range.</source>
+        <translation>Strømmen som forklarer dybden, blir tatt vare på med vannet og hølen, og gjør spennet smalere.</translation>
     </message>
 </context>
 <context>
@@ -5406,10 +5423,6 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
         <translation>Hva man vet om seksjon %1</translation>
     </message>
     <message>
-        <source>Rated</source>
-        <translation>Oppgitt</translation>
-    </message>
-    <message>
         <source>Split</source>
         <translation>Del</translation>
     </message>
@@ -5436,6 +5449,10 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
     <message>
         <source>A part has at least one section</source>
         <translation>En del har minst én seksjon</translation>
+    </message>
+    <message>
+        <source>Sinks</source>
+        <translation>Synker</translation>
     </message>
 </context>
 <context>

@@ -303,6 +303,23 @@ TEST_CASE("The text report says what was scaled and by how much") {
   CHECK(text.find("Scaled: Ten feet by 1.0200 to its weighed 112 gr\n") != std::string::npos);
 }
 
+TEST_CASE("The text report says which figures were measured") {
+  Rig rig = plainWinter();
+  CHECK(reportText(rig, analyse(rig)).find("measured") == std::string::npos);
+  CHECK(reportText(rig, analyse(rig)).find("timed") == std::string::npos);
+  rig.water->measured = CurrentFit{FeetPerSecond(3), FeetPerSecond(0.4), FeetPerSecond(4), {}, "2026-10-02", {}};
+  Section& tip = rig.parts[2].sections[0];
+  tip.timed = Timed{tip.sinkRate->rodEnd, {}, {}, {}, {}};
+  const std::string text = reportText(rig, analyse(rig));
+  CHECK(text.find("3.0 ft/s (measured +-0.4, stated 4.0, 2026-10-02) at the surface") !=
+        std::string::npos);
+  CHECK(text.find(", timed\n") != std::string::npos);
+  rig.water->surfaceSpeed = FeetPerSecond(3.5);  // typed since: no longer what was measured
+  tip.sinkRate = Along<InchesPerSecond>(InchesPerSecond(7));
+  CHECK(reportText(rig, analyse(rig)).find("measured") == std::string::npos);
+  CHECK(reportText(rig, analyse(rig)).find("timed") == std::string::npos);
+}
+
 TEST_CASE("The front thirty feet are spoken of in text only where the line-number table speaks") {
   Rig rig = onRod(rigOf({head({floating(30, 4.8)}, Style::singleHand), fly(1)}), 9, 5, 1);
   CHECK(reportText(rig, analyse(rig)).find("front 30 ft 144 gr, table 134-146") !=

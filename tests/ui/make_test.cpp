@@ -15,6 +15,7 @@
 #include <QTest>
 #include <QVBoxLayout>
 
+#include "core/analysis/analysis.h"
 #include "core/io/rig_file.h"
 #include "core/io/shelf_file.h"
 #include "core/io/spools_file.h"
@@ -22,6 +23,7 @@
 #include "tests/support/rig_parts.h"
 #include "tests/support/ui_support.h"
 #include "ui/document/own_store.h"
+#include "ui/document/pool_book.h"
 #include "ui/document/rig_document.h"
 #include "ui/panels/cut_drawing.h"
 #include "ui/panels/cut_page.h"
@@ -31,7 +33,11 @@
 #include "ui/panels/part_drawing.h"
 #include "ui/panels/spools_page.h"
 #include "ui/panels/weigh_page.h"
+#include "ui/panels/water_panel.h"
 #include "ui/strip/part_payload.h"
+#include "ui/text/measured_words.h"
+#include "ui/text/why_words.h"
+#include "ui/text/words.h"
 
 namespace grainwise::ui {
 namespace {
@@ -50,7 +56,7 @@ struct MakeBench : test::UiFixture {
     store = std::make_unique<OwnStore>(generic, folder.path());
     host = std::make_unique<QWidget>();
     auto* column = new QVBoxLayout(host.get());
-    panel = new MakePanel(&look, &document, store.get(), host.get());
+    panel = new MakePanel(&look, &document, store.get(), &pools, host.get());
     column->addWidget(panel);
     host->resize(1280, 420);
     host->show();
@@ -93,6 +99,7 @@ struct MakeBench : test::UiFixture {
   QTemporaryDir folder;
   Look look;
   RigDocument document;
+  PoolBook pools;
   std::unique_ptr<OwnStore> store;
   std::unique_ptr<QWidget> host;
   MakePanel* panel = nullptr;
@@ -328,6 +335,70 @@ TEST_CASE_METHOD(MakeBench, "make: a measured depth becomes the current, and the
   CHECK(document.rig().water->surfaceSpeed != FeetPerSecond(3));
   click("riverBack");
   CHECK(document.rig() == before);
+}
+
+TEST_CASE_METHOD(MakeBench, "make: a measured current is the pool's too, and one undo takes both back") {
+  Rig before = document.rig();
+  before.water->name = "Mill Run";
+  document.startFrom(before);
+  Pools book;
+  Pool stated;
+  stated.name = "Mill Run";
+  stated.surfaceSpeed = *before.water->surfaceSpeed;
+  stated.depth = *before.water->depth;
+  book.pools.push_back(stated);
+  pools.start(book);
+  open("makeMeasure");
+  type("riverDepth", "2");
+  click("riverTake");
+  const Pool& pool = pools.pools().pools[0];
+  REQUIRE(pool.measured);
+  CHECK(pool.surfaceSpeed == *document.rig().water->surfaceSpeed);
+  CHECK(pool.measured->stated == FeetPerSecond(3));
+  CHECK(document.undoStack()->count() == 1);
+  document.undoStack()->undo();
+  CHECK(document.rig() == before);
+  CHECK(pools.pools() == book);
+  document.undoStack()->redo();
+  CHECK(pools.pools().pools[0].measured.has_value());
+  click("riverBack");
+  CHECK(pools.pools() == book);
+  // A pool changed in the book since then is the person's own.
+  document.undoStack()->undo();
+  Pool own = pools.pools().pools[0];
+  own.surfaceSpeed = FeetPerSecond(6);
+  pools.replace(0, own);
+  document.undoStack()->undo();
+  CHECK(document.rig() == before);
+  CHECK(pools.pools().pools[0] == own);
+}
+
+TEST_CASE_METHOD(MakeBench, "make: what was measured is told wherever its figure stands") {
+  const DisplayUnits trade;
+  const auto why = [&] { return whyWords(Reading::depth, document.rig(), analyse(document.rig()), {}, trade); };
+  CHECK_FALSE(waterSentence(document.rig(), trade).contains(QLatin1String("measured")));
+  CHECK(why().limits[0].contains(QLatin1String("12 %")));
+  CHECK(why().limits[0].contains(QLatin1String("0.5 in/s")));
+  open("makeMeasure");
+  type("tubFall", "24 in");
+  type("tubTimes", "3.4 3.4 3.4");
+  click("tubTake");
+  type("riverDepth", "2");
+  click("riverTake");
+  const CurrentFit fit = *document.rig().water->measured;
+  CHECK(waterSentence(document.rig(), trade).contains(QLatin1String("measured")));
+  CHECK(why().limits[0].contains(QLatin1String("as timed")));
+  CHECK_FALSE(why().limits[0].contains(QLatin1String("12 %")));
+  CHECK(why().figures.join(QLatin1Char(' ')).contains(measuredWords(fit, trade)));
+  WaterPanel water(&look, &document);
+  CHECK(water.findChild<QLabel*>("waterMeasured")->text() == measuredWords(fit, trade));
+  CHECK(measuredWords(fit, trade).contains(QLatin1String("stated 3 ft/s")));
+  // A speed typed over it is the person's again.
+  Rig typed = document.rig();
+  typed.water->surfaceSpeed = FeetPerSecond(4.5);
+  document.apply(QStringLiteral("Type"), typed);
+  CHECK_FALSE(waterSentence(document.rig(), trade).contains(QLatin1String("measured")));
+  CHECK(water.findChild<QLabel*>("waterMeasured")->isHidden());
 }
 
 TEST_CASE_METHOD(MakeBench, "make: own parts are kept, named, copied, removed, found and brought back") {

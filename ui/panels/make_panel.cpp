@@ -21,7 +21,8 @@ namespace {
 constexpr int kTaskRole = Qt::UserRole;
 }
 
-MakePanel::MakePanel(Look* look, RigDocument* document, OwnStore* store, QWidget* parent)
+MakePanel::MakePanel(Look* look, RigDocument* document, OwnStore* store, PoolBook* pools,
+                     QWidget* parent)
     : QWidget(parent), m_look(look) {
   setObjectName(QStringLiteral("makePanel"));
   auto* row = new QHBoxLayout(this);
@@ -42,7 +43,7 @@ MakePanel::MakePanel(Look* look, RigDocument* document, OwnStore* store, QWidget
   addTask(tr("Tie a leader"), new LeaderPage(look, document, store, this));
   addTask(tr("Dress a fly"), new FlyPage(look, document, store, this));
   addTask(tr("Trim, divide, name"), new TipsPage(look, document, store, this));
-  addTask(tr("Tub and river"), new MeasurePage(look, document, this));
+  addTask(tr("Tub and river"), new MeasurePage(look, document, pools, this));
   addTask(tr("My parts"), new OwnPartsPage(look, document, store, this));
   addTask(tr("Read a list"), new ListPage(look, store, this));
   connect(m_list, &QListWidget::currentRowChanged, m_stack, &QStackedWidget::setCurrentIndex);

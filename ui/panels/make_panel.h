@@ -11,6 +11,7 @@ class QStackedWidget;
 namespace grainwise::ui {
 
 class OwnStore;
+class PoolBook;
 class RigDocument;
 class WeighPage;
 
@@ -18,7 +19,8 @@ class WeighPage;
 class MakePanel : public QWidget {
   Q_OBJECT
  public:
-  MakePanel(Look* look, RigDocument* document, OwnStore* store, QWidget* parent = nullptr);
+  MakePanel(Look* look, RigDocument* document, OwnStore* store, PoolBook* pools,
+            QWidget* parent = nullptr);
 
   /// Opens a task: "makeCut", "makeSpools", "makeWeigh", "makeLeader", "makeFly", "makeTips",
   /// "makeMeasure", "makeParts", "makeList".

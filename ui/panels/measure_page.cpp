@@ -9,15 +9,19 @@
 #include <QPushButton>
 #include <QRegularExpression>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "core/bench/typed.h"
 #include "core/mass/profile.h"
 #include "core/model/edits.h"
 #include "core/model/limits.h"
 #include "core/units/si.h"
+#include "ui/document/keep_in_pool.h"
+#include "ui/document/pool_book.h"
 #include "ui/document/rig_document.h"
 #include "ui/strip/number_field.h"
 #include "ui/text/bench_words.h"
+#include "ui/text/measured_words.h"
 #include "ui/text/words.h"
 
 namespace grainwise::ui {
@@ -29,8 +33,8 @@ std::string today() { return QDate::currentDate().toString(Qt::ISODate).toStdStr
 
 }  // namespace
 
-MeasurePage::MeasurePage(Look* look, RigDocument* document, QWidget* parent)
-    : MakePage(look, "makeMeasure", parent), m_document(document) {
+MeasurePage::MeasurePage(Look* look, RigDocument* document, PoolBook* pools, QWidget* parent)
+    : MakePage(look, "makeMeasure", parent), m_document(document), m_pools(pools) {
   auto* row = new QHBoxLayout(this);
   row->setContentsMargins(0, 4, 8, 4);
   row->setSpacing(28);
@@ -142,7 +146,8 @@ QWidget* MeasurePage::riverSide() {
   });
   connect(m_riverTake, &QPushButton::clicked, this, &MeasurePage::takeRiver);
   connect(m_riverBack, &QPushButton::clicked, this, [this] {
-    m_document->apply(tr("Back to the stated current"), withStatedCurrent(m_document->rig()));
+    take(tr("Back to the stated current"), withStatedCurrent(m_document->rig()),
+         [](const Pool& pool) { return withStatedCurrent(pool); });
   });
   return side;
 }
@@ -215,12 +220,7 @@ void MeasurePage::refreshTub() {
                               .arg(rateText(section->sinkRate->rodEnd, units())));
       return;
     }
-    const Timed& timed = *section->timed;
-    QString words = tr("Timed %1").arg(rateText(timed.rate, units()));
-    if (timed.plusMinus) words += tr(", give or take %1").arg(rateText(*timed.plusMinus, units()));
-    if (timed.rated) words += tr("; rated %1").arg(rateText(timed.rated->rodEnd, units()));
-    if (timed.on) words += tr("; %1").arg(QString::fromStdString(*timed.on));
-    m_tubWords->setText(words);
+    m_tubWords->setText(timedWords(*section->timed, units()));
     return;
   }
   const auto rate = tub();
@@ -262,16 +262,10 @@ void MeasurePage::refreshRiver() {
   m_riverBack->setEnabled(measured);
   m_riverTake->setEnabled(false);
   if (!m_depthFeet) {
-    QString words = tr("The current that explains the depth is kept with the water, and narrows the "
-                       "range.");
-    if (measured) {
-      const CurrentFit& fit = *rig.water->measured;
-      words = tr("Measured: %1").arg(speedText(fit.speed, units()));
-      if (fit.plusMinus) words += tr(", give or take %1").arg(speedText(*fit.plusMinus, units()));
-      if (fit.stated) words += tr("; stated %1").arg(speedText(*fit.stated, units()));
-      if (fit.on) words += tr("; %1").arg(QString::fromStdString(*fit.on));
-    }
-    m_riverWords->setText(words);
+    m_riverWords->setText(
+        measured ? measuredWords(*rig.water->measured, units())
+                 : tr("The current that explains the depth is kept with the water and its pool, and "
+                      "narrows the range."));
     return;
   }
   const auto fit = riverFit(rig, measure());
@@ -291,8 +285,25 @@ void MeasurePage::takeRiver() {
   const RiverMeasure taken = measure();
   m_depthFeet.reset();
   m_depth->edit()->clear();
-  m_document->apply(tr("Take a measured current"),
-                    withFittedCurrent(m_document->rig(), *fit, taken, today()));
+  const std::string day = today();
+  take(tr("Take a measured current"), withFittedCurrent(m_document->rig(), *fit, taken, day),
+       [&](const Pool& pool) { return withFittedCurrent(pool, *fit, taken, day); });
+}
+
+/// The rig's water and the pool of its name in the book, in one step.
+void MeasurePage::take(const QString& step, const Rig& after,
+                       const std::function<Pool(const Pool&)>& found) {
+  if (after == m_document->rig()) return;
+  const auto& water = m_document->rig().water;
+  const auto& pools = m_pools->pools().pools;
+  const auto pool = std::find_if(pools.begin(), pools.end(), [&](const Pool& p) {
+    return water && water->name && p.name == *water->name;
+  });
+  QUndoStack* stack = m_document->undoStack();
+  stack->beginMacro(step);
+  m_document->apply(step, after);
+  if (pool != pools.end()) stack->push(new KeepInPool(m_pools, *pool, found(*pool)));
+  stack->endMacro();
 }
 
 void MeasurePage::restyle() {

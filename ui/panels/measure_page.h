@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <functional>
 #include <optional>
 
 #include "core/calibrate/calibrate.h"
@@ -14,6 +15,7 @@ class QPushButton;
 namespace grainwise::ui {
 
 class NumberField;
+class PoolBook;
 class RigDocument;
 
 /// Where measuring corrects the model: a piece timed in a tub, a depth found in the river. What was
@@ -21,7 +23,7 @@ class RigDocument;
 class MeasurePage : public MakePage {
   Q_OBJECT
  public:
-  MeasurePage(Look* look, RigDocument* document, QWidget* parent);
+  MeasurePage(Look* look, RigDocument* document, PoolBook* pools, QWidget* parent);
 
  protected:
   void restyle() override;
@@ -44,7 +46,10 @@ class MeasurePage : public MakePage {
   [[nodiscard]] tl::expected<TubRate, Problem> tub() const;
   [[nodiscard]] RiverMeasure measure() const;
 
+  void take(const QString& step, const Rig& after, const std::function<Pool(const Pool&)>& found);
+
   RigDocument* m_document;
+  PoolBook* m_pools;
   QComboBox* m_piece;
   NumberField* m_fall;
   QLineEdit* m_times;

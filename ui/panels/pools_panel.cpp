@@ -18,6 +18,7 @@
 #include "ui/document/pool_book.h"
 #include "ui/document/rig_document.h"
 #include "ui/strip/number_field.h"
+#include "ui/text/measured_words.h"
 
 namespace grainwise::ui {
 namespace {
@@ -307,7 +308,11 @@ void PoolsPanel::fillFields() {
   m_low->setValue(m_typedLow);
   m_high->setValue(m_typedHigh);
   m_high->setError({});
-  m_note->setText(pool && pool->note ? QString::fromStdString(*pool->note) : QString());
+  QStringList notes;
+  const CurrentFit* fit = pool ? holding(pool->measured, pool->surfaceSpeed) : nullptr;
+  if (fit) notes << measuredWords(*fit, m_look->units());
+  if (pool && pool->note) notes << QString::fromStdString(*pool->note);
+  m_note->setText(notes.join(QStringLiteral(". ")));
   m_filling = false;
 }
 

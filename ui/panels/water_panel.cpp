@@ -11,6 +11,7 @@
 #include "core/model/limits.h"
 #include "ui/document/rig_document.h"
 #include "ui/strip/number_field.h"
+#include "ui/text/measured_words.h"
 
 namespace grainwise::ui {
 namespace {
@@ -46,6 +47,10 @@ WaterPanel::WaterPanel(Look* look, RigDocument* document, QWidget* parent)
            "salinity_g_per_kg", &Water::salinity);
   addLeaf(row);
   row->addStretch(1);
+  m_measured = new QLabel(this);
+  m_measured->setObjectName(QStringLiteral("waterMeasured"));
+  m_measured->setTextFormat(Qt::PlainText);
+  column->addWidget(m_measured);
   m_caution = new QLabel(tr("Figures for the line, no guide to wading."), this);
   m_caution->setTextFormat(Qt::PlainText);
   column->addWidget(m_caution);
@@ -58,7 +63,6 @@ WaterPanel::WaterPanel(Look* look, RigDocument* document, QWidget* parent)
   connect(document, &RigDocument::rigChanged, this, &WaterPanel::refresh);
   connect(look, &Look::changed, this, &WaterPanel::applyLook);
   applyLook();
-  refresh();
 }
 
 template <class Q>
@@ -137,12 +141,17 @@ void WaterPanel::refresh() {
   for (const Entry& entry : m_entries) {
     entry.field->setValue(entry.get(w), QString::fromStdString(digitsOf(w.kept, entry.key)));
   }
+  const CurrentFit* fit = holding(w.measured, w.surfaceSpeed);
+  m_measured->setText(fit ? measuredWords(*fit, m_look->units()) : QString());
+  m_measured->setVisible(fit != nullptr);
 }
 
 void WaterPanel::applyLook() {
   m_nameLabel->setFont(m_look->font(14));
   m_name->setFont(m_look->font(16));
   m_caution->setFont(m_look->font(14));
+  m_measured->setFont(m_look->font(14));
+  refresh();
 }
 
 }  // namespace grainwise::ui

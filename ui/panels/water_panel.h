@@ -44,6 +44,7 @@ class WaterPanel : public QWidget {
   RigDocument* m_document;
   QLabel* m_nameLabel;
   QLineEdit* m_name;
+  QLabel* m_measured;
   QLabel* m_caution;
   NumberField* m_leafWay;
   NumberField* m_leafTime;

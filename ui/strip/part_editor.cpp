@@ -20,6 +20,7 @@
 #include "ui/document/rig_document.h"
 #include "ui/strip/number_field.h"
 #include "ui/strip/section_row.h"
+#include "ui/text/measured_words.h"
 #include "ui/text/words.h"
 #include "ui/work/analysis_feed.h"
 
@@ -433,9 +434,12 @@ QString PartEditor::derived(std::size_t at) const {
   const QString motion = rate > InchesPerSecond(0)
                              ? tr("sinks %1 here").arg(rateText(rate, units))
                              : tr("floats");
-  return tr("%1, %2, %3, %4")
-      .arg(lineMassText(s.mass.rodEnd, units), diameterText(s.diameterRodEnd, units),
-           densityText(s.densityRodEnd), motion);
+  const QString words = tr("%1, %2, %3, %4")
+                            .arg(lineMassText(s.mass.rodEnd, units),
+                                 diameterText(s.diameterRodEnd, units), densityText(s.densityRodEnd),
+                                 motion);
+  const Timed* timed = timedOf(part().sections[at]);
+  return timed ? words + QLatin1Char('\n') + timedWords(*timed, units) : words;
 }
 
 }  // namespace grainwise::ui

@@ -111,7 +111,7 @@ SectionRow::SectionRow(Look* look, QGridLayout* grid, int row, KnownBy known, QW
   grid->addWidget(m_known, row, 3, Qt::AlignBottom);
   connect(m_known, &QComboBox::activated, this, &SectionRow::changeKnownBy);
   if (known == KnownBy::sinkRate) {
-    addAlong<InchesPerSecond>(grid, tr("Rated"), Measure::rate, limits::kSinkRate, "sink_in_per_s",
+    addAlong<InchesPerSecond>(grid, tr("Sinks"), Measure::rate, limits::kSinkRate, "sink_in_per_s",
                               &Section::sinkRate, 4);
   } else if (known == KnownBy::diameter) {
     addAlong<Inches>(grid, tr("Diameter"), Measure::diameter, limits::kDiameter, "diameter_in",

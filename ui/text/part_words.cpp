@@ -253,7 +253,10 @@ QString waterSentence(const Rig& rig, DisplayUnits units) {
   const Water& w = *rig.water;
   QStringList words;
   if (w.depth) words.append(Words::tr("%1 deep").arg(lengthText(*w.depth, units)));
-  if (w.surfaceSpeed) words.append(speedText(*w.surfaceSpeed, units));
+  if (w.surfaceSpeed) {
+    const QString speed = speedText(*w.surfaceSpeed, units);
+    words.append(holding(w.measured, w.surfaceSpeed) ? Words::tr("%1 measured").arg(speed) : speed);
+  }
   if (w.temperature) words.append(temperatureText(*w.temperature, units));
   const QString facts = words.join(QStringLiteral(", "));
   const QString name = w.name ? QString::fromStdString(*w.name).simplified() : QString();

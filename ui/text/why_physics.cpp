@@ -1,5 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <optional>
+
+#include "core/water/band.h"
 #include "ui/text/contexts.h"
+#include "ui/text/measured_words.h"
 #include "ui/text/quantities.h"
 #include "ui/text/why_words.h"
 
@@ -103,6 +108,30 @@ WhyWords whyTurnover(const Rig& rig, const Analysis& a, const Conditions& c, Dis
   return why;
 }
 
+namespace {
+
+/// How far the rated rates may be off; what was timed is surer by itself.
+QString ratingWords(const Rig& rig, InchesPerSecond usual, DisplayUnits units) {
+  std::optional<InchesPerSecond> timed;
+  bool others = false;
+  for (const Part& part : rig.parts) {
+    for (const Section& section : part.sections) {
+      if (!section.sinkRate) continue;
+      const Timed* found = timedOf(section);
+      if (found && found->plusMinus) {
+        timed = std::max(timed.value_or(InchesPerSecond(0)), std::min(usual, *found->plusMinus));
+      } else {
+        others = true;
+      }
+    }
+  }
+  if (!timed) return rateText(usual, units);
+  if (!others) return Why::tr("%1 as timed").arg(rateText(*timed, units));
+  return Why::tr("%1, or %2 as timed,").arg(rateText(usual, units), rateText(*timed, units));
+}
+
+}  // namespace
+
 WhyWords whyDepth(const Rig& rig, const Analysis& a, const Conditions& c, DisplayUnits units) {
   WhyWords why;
   const WaterUncertainty& u = c.waterUncertainty;
@@ -139,10 +168,13 @@ WhyWords whyDepth(const Rig& rig, const Analysis& a, const Conditions& c, Displa
               "in water; the shape is where all of them balance."),
       Why::tr("A tip hangs far shallower than its sink rate for a fixed time would have it: the water "
               "planes it up.")};
+  const CurrentFit* fit =
+      rig.water ? holding(rig.water->measured, rig.water->surfaceSpeed) : nullptr;
+  if (fit) why.figures.append(measuredWords(*fit, units));
   why.limits = {
       Why::tr("The range covers the current \u00b1 %1, sink rates \u00b1 %2, drag \u00b1 %3, the fly's drag "
               "\u00d7 or \u00f7 %4, the mend \u00b1 %5 s and the angle \u00b1 %6\u00b0.")
-          .arg(percentText(u.current), rateText(u.rating, units), percentText(u.drag),
+          .arg(percentText(currentShareOf(rig, u.current)), ratingWords(rig, u.rating, units), percentText(u.drag),
                to1(u.flyDrag), to1(u.mend.value()), to1(u.angle.value())),
       Why::tr("An even current and bed: seams, boulders and back eddies are left out."),
       Why::tr("No verdict: how deep is right is for the day and you. The estimates are ours.")};

@@ -137,7 +137,7 @@ void BenchFace::connectParts() {
 }
 
 void BenchFace::addMake(OwnStore* store) {
-  m_make = new MakePanel(m_look, m_document, store, m_drawer);
+  m_make = new MakePanel(m_look, m_document, store, m_pools, m_drawer);
   m_drawer->addPage(kMake, tr("Make"), m_make, Drawer::Stay::standing);
   m_shelf->setShelf(store->all());
   connect(store, &OwnStore::ownChanged, this, [this, store] { m_shelf->setShelf(store->all()); });
