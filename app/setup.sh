@@ -46,7 +46,7 @@ need_packages() {
 
 # build FOLDER TARGETS OPTIONS...: configures once, then builds what has changed.
 build() {
-  local folder=$1 targets=$2 log
+  local folder=$1 targets=$2 log teller failed=0
   shift 2
   log=$(mktemp)
   if [ ! -f "$folder/build.ninja" ]; then
@@ -56,14 +56,14 @@ build() {
       stop "the build could not be prepared"
     }
   fi
-  if ninja -C "$folder" -n $targets 2>/dev/null | grep -q 'no work to do'; then
-    rm -f "$log"
-    return 0
-  fi
-  say "building (the first time takes a few minutes)"
-  ninja -C "$folder" $targets >"$log" 2>&1 || {
+  # Says so when it takes a moment: with nothing to do there is nothing to say.
+  (sleep 1 && say "building (the first time takes a few minutes)") &
+  teller=$!
+  ninja -C "$folder" $targets >"$log" 2>&1 || failed=1
+  kill "$teller" 2>/dev/null && wait "$teller" 2>/dev/null
+  if [ "$failed" = 1 ]; then
     grep -E -A12 'FAILED|error' "$log" | head -60 >&2
     stop "the build failed"
-  }
+  fi
   rm -f "$log"
 }

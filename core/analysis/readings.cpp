@@ -30,19 +30,37 @@ std::vector<GradedReading> faults(const Analysis& analysis) {
   return list;
 }
 
-std::optional<Reading> turnoverConcern(const Analysis& analysis) {
-  if (!analysis.turnover) return std::nullopt;
-  std::optional<Reading> concern;
-  Grade worst = Grade::fits;
-  const auto look = [&](Reading reading, const auto& verdict) {
-    if (!verdict || grade(*verdict) <= worst) return;
-    worst = grade(*verdict);
-    concern = reading;
+namespace {
+
+struct Concern {
+  std::optional<TurnoverConcern> what;
+  Grade grade = Grade::fits;
+};
+
+Concern worstOf(const Analysis& analysis) {
+  const Turnover& t = *analysis.turnover;
+  Concern worst;
+  const auto look = [&](TurnoverConcern what, const auto& verdict) {
+    if (verdict && grade(*verdict) > worst.grade) worst = {what, grade(*verdict)};
   };
-  look(Reading::drive, analysis.turnover->driveVerdict);
-  look(Reading::flyAgainstTip, analysis.fly.tipToFlyVerdict);
-  look(Reading::reserve, std::optional(analysis.turnover->reserveVerdict));
-  return concern;
+  look(TurnoverConcern::drive, t.driveVerdict);
+  look(TurnoverConcern::flyAgainstTip, analysis.fly.tipToFlyVerdict);
+  look(TurnoverConcern::reserve, std::optional(t.reserveVerdict));
+  const bool dies = t.paceVerdict == PaceVerdict::dies;
+  if (dies) look(TurnoverConcern::flyDies, std::optional(t.paceVerdict));
+  look(TurnoverConcern::flyTooBulky, t.nylonVerdict);
+  if (!dies) look(TurnoverConcern::flyKicks, std::optional(t.paceVerdict));
+  return worst;
+}
+
+}  // namespace
+
+std::optional<TurnoverConcern> turnoverConcern(const Analysis& analysis) {
+  return analysis.turnover ? worstOf(analysis).what : std::nullopt;
+}
+
+std::optional<Grade> turnoverGrade(const Analysis& analysis) {
+  return analysis.turnover ? std::optional(worstOf(analysis).grade) : std::nullopt;
 }
 
 }  // namespace grainwise

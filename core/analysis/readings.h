@@ -35,8 +35,14 @@ std::vector<GradedReading> gradedReadings(const Analysis& analysis);
 /// Those graded wrong.
 std::vector<GradedReading> faults(const Analysis& analysis);
 
-/// What the one sentence about turnover speaks of: the worst of drive, fly against tip and reserve,
-/// the earlier of two that are equally bad; nothing when all three fit (or there is no turnover).
-std::optional<Reading> turnoverConcern(const Analysis& analysis);
+/// What the one sentence about turnover speaks of.
+enum class TurnoverConcern { drive, flyAgainstTip, reserve, flyDies, flyTooBulky, flyKicks };
+
+/// The worst of drive, fly against tip and reserve, then of how the fly arrives: without life, held up
+/// in thin nylon, or kicking. The earlier of two that are equally bad; nothing when all fit (or there
+/// is no turnover).
+std::optional<TurnoverConcern> turnoverConcern(const Analysis& analysis);
+/// The grade of that concern; nothing without a turnover.
+std::optional<Grade> turnoverGrade(const Analysis& analysis);
 
 }  // namespace grainwise

@@ -274,7 +274,8 @@ void addHangRows(Rows& rows, const Analysis& analysis, const HeavyRuns& heavy) {
   }
   const bool real = heavy.band && heavy.band->band;
   const DepthBand& band = real ? *heavy.band->band : *analysis.depthBand;
-  rows.push_back({"Swing depth", bottom && !real ? "on the bottom" : range(band),
+  const bool lies = real ? band.onBottom() : bottom;
+  rows.push_back({"Swing depth", lies ? "on the bottom" : range(band),
                   real ? "from real swings" : "estimate"});
 }
 

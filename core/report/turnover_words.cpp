@@ -123,15 +123,21 @@ std::string placeOfDrive(const Rig& rig, const Turnover& turnover) {
 std::string turnoverSentence(const Rig& rig, const Analysis& analysis) {
   if (!analysis.turnover) return "";
   const Turnover& t = *analysis.turnover;
-  switch (turnoverConcern(analysis).value_or(Reading::junction)) {
-    case Reading::drive:
-      return aboutDrive(rig.parts[t.drivePart], *t.driveVerdict);
-    case Reading::flyAgainstTip:
-      return aboutFly(*analysis.fly.tipToFlyVerdict);
-    case Reading::reserve:
-      return aboutReserve(t.reserveVerdict);
-    default:
-      break;
+  if (const auto concern = turnoverConcern(analysis)) {
+    switch (*concern) {
+      case TurnoverConcern::drive:
+        return aboutDrive(rig.parts[t.drivePart], *t.driveVerdict);
+      case TurnoverConcern::flyAgainstTip:
+        return aboutFly(*analysis.fly.tipToFlyVerdict);
+      case TurnoverConcern::reserve:
+        return aboutReserve(t.reserveVerdict);
+      case TurnoverConcern::flyDies:
+        return "turns over, but the fly arrives without life: more line speed or a smaller fly";
+      case TurnoverConcern::flyTooBulky:
+        return "the fly is too bulky for this nylon: thicker or shorter nylon, or a smaller fly";
+      case TurnoverConcern::flyKicks:
+        return "turns over and kicks: a heavier fly, a longer leader or a lighter tip";
+    }
   }
   if (!t.drive) return of(t.reserveVerdict);
   return thePart(rig.parts[t.frontPart]) + " carries it and " + of(t.reserveVerdict);

@@ -249,6 +249,8 @@ SwingBand swingBand(const Rig& rig, const CurrentProfile& current,
   result.band = widened(*middle.swing - Feet(std::sqrt(shallower2)), *middle.swing,
                         *middle.swing + Feet(std::sqrt(deeper2)), *rig.water->depth);
   result.band->fromRuns = true;
+  result.band->bottomShare = middle.bottomShare;
+  result.band->roundAfter = middle.timeTo10deg;
   if (progress) progress(1.0);
   return result;
 }

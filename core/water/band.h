@@ -17,6 +17,11 @@ struct DepthBand {
   Feet middle;
   Feet high;
   bool fromRuns = false;  ///< real runs; false: the live estimate
+  // Of the run of the rig as stated; the live estimate says nothing of them.
+  double bottomShare = 0.0;           ///< of the way across, on the bed
+  std::optional<Seconds> roundAfter;  ///< until nearly straight below
+  /// So much of the way lies on the bed that a depth would say the wrong thing.
+  [[nodiscard]] bool onBottom() const { return fromRuns && bottomShare >= 0.5; }
   bool operator==(const DepthBand&) const = default;
 };
 

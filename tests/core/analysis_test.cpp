@@ -179,20 +179,31 @@ TEST_CASE("Graded readings are those with a verdict and faults are the wrong one
   CHECK(gradedReadings(analyse(rigOf({fly(10)}))).empty());
 }
 
-TEST_CASE("The turnover sentence speaks of the worst of drive, fly against tip and reserve") {
+TEST_CASE("The turnover sentence speaks of the worst, then of how the fly arrives") {
   Analysis analysis = analyse(plainWinter());
   REQUIRE(analysis.turnover);
+  const auto is = [&](TurnoverConcern what, Grade grade) {
+    return turnoverConcern(analysis) == what && turnoverGrade(analysis) == grade;
+  };
   CHECK_FALSE(turnoverConcern(analysis));
+  CHECK(turnoverGrade(analysis) == Grade::fits);
   analysis.turnover->reserveVerdict = ReserveVerdict::marginal;
-  CHECK(turnoverConcern(analysis) == Reading::reserve);
+  CHECK(is(TurnoverConcern::reserve, Grade::watch));
   analysis.fly.tipToFlyVerdict = FlyVerdict::heavySlow;
-  CHECK(turnoverConcern(analysis) == Reading::flyAgainstTip);
+  CHECK(is(TurnoverConcern::flyAgainstTip, Grade::watch));
   analysis.turnover->driveVerdict = DriveVerdict::marginal;
-  CHECK(turnoverConcern(analysis) == Reading::drive);
+  CHECK(is(TurnoverConcern::drive, Grade::watch));
+  analysis.turnover->paceVerdict = PaceVerdict::kicks;
+  CHECK(is(TurnoverConcern::flyKicks, Grade::wrong));
+  analysis.turnover->nylonVerdict = NylonVerdict::flyTooBulky;
+  CHECK(is(TurnoverConcern::flyTooBulky, Grade::wrong));
+  analysis.turnover->paceVerdict = PaceVerdict::dies;
+  CHECK(is(TurnoverConcern::flyDies, Grade::wrong));
   analysis.turnover->reserveVerdict = ReserveVerdict::heap;
-  CHECK(turnoverConcern(analysis) == Reading::reserve);
+  CHECK(is(TurnoverConcern::reserve, Grade::wrong));
   analysis.turnover.reset();
   CHECK_FALSE(turnoverConcern(analysis));
+  CHECK_FALSE(turnoverGrade(analysis));
 }
 
 TEST_CASE("Turnover is there with head and fly, and its absence is among what is missing") {

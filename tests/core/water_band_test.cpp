@@ -97,6 +97,13 @@ TEST_CASE("the band from real swings is as wide as the live one says") {
   CHECK(b.shares.front().source == BandSource::current);
   const SwingBand again = swingBand(ordinaryRig());
   CHECK(again.band == b.band);
+  CHECK(b.band->bottomShare == 0.0);
+  CHECK(b.band->roundAfter.has_value());
+  Rig thin = ordinaryRig();
+  thin.water->depth = Feet(1.2);
+  const SwingBand bed = swingBand(thin);
+  REQUIRE(bed.band);
+  CHECK(bed.band->bottomShare > 0.05);
 }
 
 TEST_CASE("a better known current makes a narrower band") {

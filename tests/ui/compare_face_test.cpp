@@ -3,6 +3,7 @@
 #include <QComboBox>
 #include <QLineEdit>
 #include <QListView>
+#include <QScrollArea>
 #include <QSettings>
 #include <QSlider>
 #include <QTemporaryDir>
@@ -102,6 +103,34 @@ struct CompareFixture : test::UiFixture {
 };
 
 }  // namespace
+
+TEST_CASE_METHOD(CompareFixture, "the cursor's words are in the feet of the ruler, and say where a line has ended") {
+  REQUIRE(window->openBeside(kHinge));
+  settle();
+  auto* chart = face->findChild<CompareChart*>();
+  a()->ruler()->setCursor(Station(10));
+  CHECK(chart->readout().startsWith(QStringLiteral("10.0 ft: A 24.3, B 16.3")));
+  const double endA = a()->feed()->analysis().profile.end.feet();
+  a()->ruler()->setCursor(Station(endA + 3));
+  CHECK(chart->readout().contains(QStringLiteral("A has no line here")));
+  window->findChild<PillButton*>(QStringLiteral("alignFly"))->click();
+  settle();
+  a()->ruler()->setCursor(Station(endA - 8));
+  CHECK(chart->readout().startsWith(QStringLiteral("8.0 ft: ")));
+  a()->ruler()->setCursor(Station(-5));
+  CHECK(chart->readout().contains(QStringLiteral("A has no line here")));
+}
+
+TEST_CASE_METHOD(CompareFixture, "the table of readings stays while one reads down the list") {
+  auto* list = face->differences();
+  auto* table = face->findChild<QWidget*>(QStringLiteral("readingsTable"));
+  const auto areaOf = [](QWidget* widget) {
+    while (widget != nullptr && qobject_cast<QScrollArea*>(widget) == nullptr) widget = widget->parentWidget();
+    return qobject_cast<QScrollArea*>(widget);
+  };
+  REQUIRE(areaOf(table) != nullptr);
+  CHECK(areaOf(table) != areaOf(list));
+}
 
 TEST_CASE_METHOD(CompareFixture, "Compare begins with B as a copy of A, and no difference") {
   CHECK(rigB() == rigA());

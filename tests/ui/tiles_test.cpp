@@ -63,6 +63,44 @@ TEST_CASE_METHOD(TilesFixture, "tiles follow each edit and say the same to a scr
   CHECK(row.tiles()[4]->words().number == QStringLiteral("650"));
 }
 
+TEST_CASE_METHOD(TilesFixture, "the tile of the depth says of the bottom what the swing says") {
+  const auto words = [&] { return row.tiles()[0]->words(); };
+  CHECK(words().verdict == QStringLiteral("swings clear of the bottom"));
+  DepthBand band = *feed.analysis().depthBand;
+  const auto swung = [&](double share) {
+    band.fromRuns = true;
+    band.bottomShare = share;
+    feed.refineDepth(band);
+    return words().verdict;
+  };
+  CHECK(swung(0.31) == QStringLiteral("touches the bottom for 31 %"));
+  CHECK_FALSE(words().number.isEmpty());
+  CHECK(swung(0.8) == QStringLiteral("lies on the bottom"));
+  CHECK(words().number.isEmpty());  // a depth would say the wrong thing there
+  CHECK(swung(0) == QStringLiteral("swings clear of the bottom"));
+  // The live estimate alone, where its range reaches the bed.
+  Rig thin = document.rig();
+  thin.water->depth = feed.analysis().hang->fly * 1.35;
+  document.apply(QStringLiteral("Thin water"), thin);
+  settle();
+  REQUIRE(feed.analysis().hang->state == DepthState::hangs);
+  CHECK(words().verdict == QStringLiteral("may touch the bottom"));
+}
+
+TEST_CASE_METHOD(TilesFixture, "a fly that floats is given no depth, by a swing neither") {
+  document.startFrom(test::sampleRig("10-single-five"));
+  settle();
+  REQUIRE_FALSE(feed.analysis().depthBand);
+  const TileWords before = row.tiles()[0]->words();
+  CHECK(before.number.isEmpty());
+  DepthBand band;
+  band.fromRuns = true;
+  band.high = Feet(1);
+  feed.refineDepth(band);
+  CHECK_FALSE(feed.analysis().depthBand);
+  CHECK(row.tiles()[0]->words().number.isEmpty());
+}
+
 TEST_CASE_METHOD(TilesFixture, "a click, Enter, Space and the key of its place all ask why") {
   QSignalSpy why(&row, &TileRow::whyRequested);
   const auto asked = [&] {

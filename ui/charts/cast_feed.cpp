@@ -44,7 +44,6 @@ std::shared_ptr<const CastPicture> pictureOf(const Rig& rig, const MassProfile& 
   picture->rodTip_m = model.rodTip_m;
   if (rig.rod && rig.rod->length) picture->rodLength_m = rig.rod->length->value() * si::kMetresPerFoot;
   picture->turnsOver = result.stop == CastStop::turnedOver;
-  picture->flySpeed = result.flySpeed;
   picture->endHeight = result.endHeight;
   return picture;
 }

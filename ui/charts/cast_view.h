@@ -30,7 +30,6 @@ struct CastPicture {
   double rodTip_m = 0;
   double rodLength_m = 0;
   bool turnsOver = false;
-  FeetPerSecond flySpeed;  ///< at the end
   Feet endHeight;          ///< of the fly above the water
   [[nodiscard]] double length_s() const { return frames.empty() ? 0 : frames.back().time_s; }
 };

@@ -201,12 +201,20 @@ QString CompareChart::readout() const {
   const double x = m_rulerA->x(at);
   const double a = massAt(false, x), b = massAt(true, x);
   const QString unit = lineMassUnit(units);
-  const auto number = [](double v) { return v > 0 ? QLocale().toString(v, 'f', 1) : QStringLiteral("–"); };
+  const auto number = [](double v) { return QLocale().toString(v, 'f', 1); };
+  // In the feet of the ruler above it: from the rears of the heads, or back from the flies.
+  const QString where =
+      m_align == Align::fly
+          ? stationText(Station((m_feed->a()->analysis().profile.end - at).value()), units)
+          : stationText(at, units);
+  if (a <= 0 && b <= 0) return tr("%1: no line of either here").arg(where);
+  if (a <= 0) return tr("%1: B %2 %3, A has no line here").arg(where, number(b), unit);
+  if (b <= 0) return tr("%1: A %2 %3, B has no line here").arg(where, number(a), unit);
   const double by = b - a;
   const QString words = std::abs(by) < 0.05 ? tr("both alike")
                         : by > 0            ? tr("B %1 heavier").arg(number(by))
                                             : tr("B %1 lighter").arg(number(-by));
-  return tr("%1: A %2, B %3 %4, %5").arg(stationText(at, units), number(a), number(b), unit, words);
+  return tr("%1: A %2, B %3 %4, %5").arg(where, number(a), number(b), unit, words);
 }
 
 void CompareChart::paintCursor(QPainter& p) const {

@@ -2,6 +2,7 @@
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QListView>
+#include <QScrollArea>
 #include <QStackedWidget>
 
 #include "core/model/edits.h"
@@ -51,6 +52,22 @@ CompareFace::Pages CompareFace::pagesOf(Side* side, const Shelf& parts) {
           new NamePanel(m_look, document, m_stacks[Stack::name])};
 }
 
+namespace {
+
+QScrollArea* scrolled(QWidget* inside, QWidget* parent) {
+  auto* area = new QScrollArea(parent);
+  area->setWidgetResizable(true);
+  area->setFrameShape(QFrame::NoFrame);
+  area->setFocusPolicy(Qt::NoFocus);
+  area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  area->setWidget(inside);
+  inside->setAutoFillBackground(false);
+  area->viewport()->setAutoFillBackground(false);
+  return area;
+}
+
+}  // namespace
+
 void CompareFace::addPages(const Shelf& parts) {
   auto* both = new QWidget(m_drawer);
   auto* row = new QHBoxLayout(both);
@@ -58,8 +75,9 @@ void CompareFace::addPages(const Shelf& parts) {
   row->setSpacing(m_look->px(28));
   m_readings = new ReadingsTable(m_look, m_feed, both);
   m_list = new DifferenceList(m_look, m_feed, both);
-  row->addWidget(m_readings, 11, Qt::AlignTop);
-  row->addWidget(m_list, 9);
+  // Each scrolls by itself: the table stays while one reads down the list.
+  row->addWidget(scrolled(m_readings, both), 11);
+  row->addWidget(scrolled(m_list, both), 9);
   connect(m_list, &DifferenceList::chosen, this, &CompareFace::choose);
   m_drawer->addPage(kDifferences, tr("Differences"), both, Drawer::Stay::standing);
   for (std::size_t i = 0; i < 5; ++i) {

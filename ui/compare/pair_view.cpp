@@ -10,6 +10,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/units/si.h"
 #include "ui/compare/compare_feed.h"
 #include "ui/compare/compare_words.h"
 #include "ui/text/quantities.h"
@@ -29,6 +30,8 @@ constexpr int kMargin = 14;
 constexpr int kWordsRow = 22;
 constexpr int kSliderSteps = 1000;
 constexpr double kFly = 4;
+constexpr int kLetter = 22;   // right of the fly
+constexpr int kFigures = 34;  // left of the picture, the depth of the bed
 
 double speedOf(PairView::Scene scene) {
   return scene == PairView::Scene::cast ? kCastSpeed : kSwingSpeed;
@@ -162,7 +165,9 @@ void PairView::advance(double wall_ms) {
 }
 
 QRectF PairView::box() const {
-  return QRectF(rect()).adjusted(kMargin, m_look->px(kWordsRow), -kMargin, -6);
+  const double foot = m_scene == Scene::cast ? m_look->px(kWordsRow) : 6;  // the feet under the water's line
+  return QRectF(rect()).adjusted(kMargin + (m_scene == Scene::river ? m_look->px(kFigures) : 0),
+                                 m_look->px(kWordsRow), -kMargin - m_look->px(kLetter), -foot);
 }
 
 PairView::Scale PairView::scale() const {
@@ -182,12 +187,37 @@ void PairView::paintGround(QPainter& p, const Scale& s) const {
   const double surface = s.at({0, 0}).y();
   p.setPen(QPen(c.river, 1.2));
   p.drawLine(QPointF(left, surface), QPointF(right, surface));
-  if (m_scene == Scene::cast) return;
+  if (m_scene == Scene::cast) return paintFeet(p, s, surface);
+  paintDepth(p, left, surface, lengthText(Feet(0), m_look->units()));
   for (const int i : {0, 1}) {
     if (m_bed_ft[std::size_t(i)] <= 0 || (i == 1 && m_bed_ft[0] == m_bed_ft[1])) continue;
     const double bed = s.at({0, -m_bed_ft[std::size_t(i)]}).y();
     p.setPen(QPen(c.slate, 2, i == 0 ? Qt::SolidLine : Qt::DashLine));
     p.drawLine(QPointF(left, bed), QPointF(right, bed));
+    paintDepth(p, left, bed, lengthText(Feet(m_bed_ft[std::size_t(i)]), m_look->units()));
+  }
+}
+
+void PairView::paintDepth(QPainter& p, double left, double y, const QString& words) const {
+  p.setFont(m_look->font(kType));
+  p.setPen(m_look->colours().slate);
+  const double tall = p.fontMetrics().height();
+  p.drawText(QRectF(0, y - tall / 2, left - 5, tall), Qt::AlignRight | Qt::AlignVCenter, words);
+}
+
+/// How far from the rod, every twenty feet or five metres.
+void PairView::paintFeet(QPainter& p, const Scale& s, double surface) const {
+  const DisplayUnits units = m_look->units();
+  const double step = units.metres ? 5 : 20;
+  const double feet = step * (units.metres ? 1 / si::kMetresPerFoot : 1);
+  p.setFont(m_look->font(kType));
+  p.setPen(QPen(m_look->colours().slate, 1));
+  for (int i = 0; i * feet <= m_bounds.right(); ++i) {
+    const double x = s.at({i * feet, 0}).x();
+    p.drawLine(QPointF(x, surface), QPointF(x, surface + 4));
+    const QString number = numberText(i * step, 0);
+    const QString words = i > 0 ? number : QStringLiteral("%1 %2").arg(number, lengthUnit(units));
+    p.drawText(QRectF(x - 40, surface + 5, 80, m_look->px(16)), Qt::AlignCenter, words);
   }
 }
 
@@ -210,7 +240,11 @@ void PairView::paintTrack(QPainter& p, const Scale& s, bool ofB) const {
   p.drawEllipse(line.back(), kFly, kFly);
   p.setFont(m_look->font(kType, true));
   p.setPen(ofB ? c.ochreWord : c.river);
-  p.drawText(line.back() + QPointF(kFly + 3, ofB ? m_look->px(13) : -3),
+  // The letters of flies that are close stand apart: the upper one above, the lower one below.
+  const PairTrack::Frame* other = track(!ofB).at(m_time_s);
+  const double gap = other == nullptr || other->feet.empty() ? 0 : line.back().y() - s.at(other->feet.back()).y();
+  const bool below = gap > 0 || (gap == 0 && ofB);
+  p.drawText(line.back() + QPointF(kFly + 3, below ? m_look->px(13) : -3),
              ofB ? QStringLiteral("B") : QStringLiteral("A"));
 }
 

@@ -70,6 +70,8 @@ class PairView : public QWidget {
   [[nodiscard]] QRectF box() const;
   [[nodiscard]] Scale scale() const;
   void paintGround(QPainter& p, const Scale& s) const;
+  void paintDepth(QPainter& p, double left, double y, const QString& words) const;
+  void paintFeet(QPainter& p, const Scale& s, double surface) const;
   void paintTrack(QPainter& p, const Scale& s, bool ofB) const;
 
   Look* m_look;

@@ -15,7 +15,7 @@ namespace grainwise::ui {
 namespace {
 constexpr int kType = 15;
 constexpr int kHead = 26;
-constexpr int kLeastRow = 28;
+constexpr int kLeastRow = 25;
 constexpr int kGap = 14;
 constexpr int kGlyph = 10;
 
@@ -178,7 +178,7 @@ int ReadingsTable::rowHeight(const Row& row) const {
   const double most = std::max({tall(cellWords(row.a), at.b - at.a - gap - glyph),
                                 tall(cellWords(row.b), at.difference - at.b - gap - glyph),
                                 tall(row.difference, at.end - at.difference - 4)});
-  return std::max(m_look->px(kLeastRow), int(std::ceil(most)) + m_look->px(8));
+  return std::max(m_look->px(kLeastRow), int(std::ceil(most)) + m_look->px(5));
 }
 
 QSize ReadingsTable::sizeHint() const {
@@ -232,7 +232,7 @@ void ReadingsTable::paintEvent(QPaintEvent*) {
     const double tall = rowHeight(row);
     p.setPen(QPen(c.edge, 1));
     p.drawLine(QPointF(0, y), QPointF(width(), y));
-    const double top = y + m_look->px(4);
+    const double top = y + m_look->px(2);
     p.setFont(m_look->font(kType, true));
     p.setPen(c.slate);
     p.drawText(QRectF(at.title, top, at.a - at.title, tall), Qt::AlignLeft | Qt::AlignTop, row.title);

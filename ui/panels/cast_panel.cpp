@@ -160,6 +160,19 @@ void CastPanel::take(const std::shared_ptr<const CastPicture>& picture, const QS
   applyLook();
 }
 
+namespace {
+
+QString resultWords(const CastPicture& cast, DisplayUnits units) {
+  if (!cast.turnsOver) return CastPanel::tr("The fly never comes round: the loop dies on the way.");
+  if (cast.endHeight <= Feet(0)) {
+    return CastPanel::tr("The line is on the water before it is out: more line speed, or aim higher.");
+  }
+  return CastPanel::tr("Turns over after %1 s, %2 above the water.")
+      .arg(numberText(cast.length_s(), 2), roundLengthText(cast.endHeight, units));
+}
+
+}  // namespace
+
 void CastPanel::applyLook() {
   const DisplayUnits units = m_look->units();
   m_result->setFont(m_look->font(kType));
@@ -171,12 +184,7 @@ void CastPanel::applyLook() {
   for (QLabel* label : {m_result, m_caution}) label->setFixedWidth(m_look->px(kWords));
   m_player->setFixedWidth(m_look->px(kSliders));
   if (!m_picture) return;
-  m_result->setText(
-      m_picture->turnsOver
-          ? tr("Turns over after %1 s, %2 above the water, the fly at %3.")
-                .arg(numberText(m_picture->length_s(), 2), roundLengthText(m_picture->endHeight, units),
-                     speedText(m_picture->flySpeed, units))
-          : tr("The fly never comes round: the loop dies on the way."));
+  m_result->setText(resultWords(*m_picture, units));
 }
 
 void CastPanel::showEvent(QShowEvent* event) {

@@ -42,7 +42,7 @@ DepthTablePanel::DepthTablePanel(Look* look, AnalysisFeed* feed, const PoolBook*
 
 QString DepthTablePanel::words(const DepthCell& cell) const {
   if (!cell.state) return missingWords(Missing::flyMass);
-  if (!cell.band) return depthWords(*cell.state);
+  if (!cell.band || isOnBottom(*cell.state)) return depthWords(*cell.state);
   const QString range = tr("%1\u2013%2", "a range of depth")
                             .arg(numberText(shownValue(cell.band->low.value(), Measure::length, m_look->units()), 1),
                                  roundLengthText(cell.band->high, m_look->units()));

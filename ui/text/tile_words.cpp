@@ -131,6 +131,15 @@ TileWords headTile(const Rig& rig, const Analysis& a, DisplayUnits units) {
 }
 
 /// "2.0\u20133.1 of 5 ft": the range, never a depth without one.
+/// What the fly does with the bottom: as a real swing has it, else as the hanging line has it.
+QString bottomWords(const DepthBand& band, DepthState hangs, Feet water) {
+  constexpr double kATouch = 0.005;
+  if (band.onBottom()) return depthWords(DepthState::lineOnBottom);
+  if (band.bottomShare > kATouch) return Words::tr("touches the bottom for %1").arg(percentText(band.bottomShare));
+  if (hangs == DepthState::hangs && band.high >= water) return Words::tr("may touch the bottom");
+  return depthWords(hangs);
+}
+
 TileWords depthTile(const Rig& rig, const Analysis& a, DisplayUnits units) {
   if (!a.hang) {
     for (const Missing what : {Missing::water, Missing::fly, Missing::flyMass}) {
@@ -141,13 +150,17 @@ TileWords depthTile(const Rig& rig, const Analysis& a, DisplayUnits units) {
   if (!a.depthBand || !rig.water || !rig.water->depth) {
     return toDo(Reading::depth, depthWords(a.hang->state));
   }
+  const QString bottom = bottomWords(*a.depthBand, a.hang->state, *rig.water->depth);
+  // On the bed a depth would say the wrong thing.
+  const bool lies = a.depthBand->fromRuns ? a.depthBand->onBottom() : isOnBottom(a.hang->state);
+  if (lies) return toDo(Reading::depth, bottom);
   const auto number = [units](Feet depth) {
     return numberText(shownValue(depth.value(), Measure::length, units), 1);
   };
   return {readingTitle(Reading::depth),
           Words::tr("%1\u2013%2", "a range of depth").arg(number(a.depthBand->low), number(a.depthBand->high)),
           Words::tr("of %1", "the depth of the water with unit").arg(lengthText(*rig.water->depth, units)),
-          depthWords(a.hang->state), std::nullopt};
+          bottom, std::nullopt};
 }
 
 }  // namespace

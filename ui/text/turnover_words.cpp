@@ -83,31 +83,25 @@ QString turnoverSentence(const Rig& rig, const Analysis& analysis) {
   if (rig.parts.empty()) return {};
   if (!analysis.turnover) return analysis.noTurnover ? noTurnoverWords(*analysis.noTurnover) : QString();
   const Turnover& t = *analysis.turnover;
-  switch (turnoverConcern(analysis).value_or(Reading::depth)) {
-    case Reading::drive:
-      return aboutDrive(rig.parts[t.drivePart], *t.driveVerdict);
-    case Reading::flyAgainstTip:
-      return aboutFly(*analysis.fly.tipToFlyVerdict);
-    case Reading::reserve:
-      return aboutReserve(t.reserveVerdict);
-    default:
-      break;
-  }
-  if (t.paceVerdict == PaceVerdict::kicks) {
-    return Words::tr("Turns over and kicks: a heavier fly, a longer leader or a lighter tip");
+  if (const auto concern = turnoverConcern(analysis)) {
+    switch (*concern) {
+      case TurnoverConcern::drive:
+        return aboutDrive(rig.parts[t.drivePart], *t.driveVerdict);
+      case TurnoverConcern::flyAgainstTip:
+        return aboutFly(*analysis.fly.tipToFlyVerdict);
+      case TurnoverConcern::reserve:
+        return aboutReserve(t.reserveVerdict);
+      case TurnoverConcern::flyDies:
+        return Words::tr("Turns over, but the fly arrives without life: more line speed or a smaller fly");
+      case TurnoverConcern::flyTooBulky:
+        return Words::tr("The fly is too bulky for this nylon: thicker or shorter nylon, or a smaller fly");
+      case TurnoverConcern::flyKicks:
+        return Words::tr("Turns over and kicks: a heavier fly, a longer leader or a lighter tip");
+    }
   }
   if (!t.drive) return aboutReserve(t.reserveVerdict);
   return capital(Words::tr("%1 carries the fly, and it turns over with speed to spare")
                      .arg(thePart(rig.parts[t.frontPart])));
-}
-
-std::optional<Grade> turnoverGrade(const Analysis& analysis) {
-  if (!analysis.turnover) return std::nullopt;
-  const Turnover& t = *analysis.turnover;
-  Grade worst = grade(t.reserveVerdict);
-  if (t.driveVerdict) worst = std::max(worst, grade(*t.driveVerdict));
-  if (analysis.fly.tipToFlyVerdict) worst = std::max(worst, grade(*analysis.fly.tipToFlyVerdict));
-  return std::max(worst, grade(t.paceVerdict));
 }
 
 QString depthWords(DepthState state) {

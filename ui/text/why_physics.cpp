@@ -150,6 +150,14 @@ WhyWords whyDepth(const Rig& rig, const Analysis& a, const Conditions& c, Displa
               : Why::tr("Four swings out of five lie in the range; its middle is %1. A live estimate.")
                     .arg(roundLengthText(a.depthBand->middle, units)));
     }
+    if (a.depthBand && a.depthBand->roundAfter) {
+      why.figures.append(Why::tr("Round in %1 s, the mend included.")
+                             .arg(numberText(a.depthBand->roundAfter->value(), 0)));
+    }
+    if (a.depthBand && a.depthBand->bottomShare > 0) {
+      why.figures.append(Why::tr("On the bottom for %1 of the way across.")
+                             .arg(percentText(a.depthBand->bottomShare)));
+    }
     if (h.surfacesFromFly) {
       why.figures.append(Why::tr("The last %1 of line are under water.")
                              .arg(roundLengthText(*h.surfacesFromFly, units)));

@@ -65,7 +65,6 @@ QString strokeSentence(const Stroke& stroke);
 QString turnoverSentence(const Rig& rig, const Analysis& analysis);
 /// Why there is no turnover to read.
 QString noTurnoverWords(NoTurnover why);
-std::optional<Grade> turnoverGrade(const Analysis& analysis);
 /// What a depth state means on the water: "swings clear of the bottom".
 QString depthWords(DepthState state);
 

@@ -19,7 +19,8 @@ void AnalysisFeed::setConditions(const Conditions& conditions) {
 }
 
 void AnalysisFeed::refineDepth(const DepthBand& band) {
-  if (m_analysis->depthBand == band) return;
+  // Where the fly floats or nothing pulls it under there is no depth to make surer.
+  if (!m_analysis->depthBand || m_analysis->depthBand == band) return;
   auto refined = std::make_shared<Analysis>(*m_analysis);
   refined->depthBand = band;
   m_analysis = std::move(refined);
