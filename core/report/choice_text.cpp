@@ -10,26 +10,15 @@ namespace {
 
 using Rows = std::vector<std::vector<std::string>>;
 
-std::string indented(const std::string& block) {
-  std::string text;
-  std::size_t begin = 0;
-  while (begin < block.size()) {
-    const std::size_t end = block.find('\n', begin);
-    text += "  " + block.substr(begin, end - begin) + "\n";
-    begin = end + 1;
-  }
-  return text;
-}
-
 std::string flyName(const Rig& rig) {
   const auto fly = rig.flyIndex();
-  return fly ? words::onOneLine(words::nameOf(rig.parts[*fly])) : "no fly";
+  return fly ? onOneLine(words::nameOf(rig.parts[*fly])) : "no fly";
 }
 
 std::string poolLine(const PoolChoice& pool) {
   if (!pool.pool) return "No pool\n";
   const Pool& p = *pool.pool;
-  std::string text = words::onOneLine(p.name) + ": " + fixedText(p.surfaceSpeed.value(), 1) +
+  std::string text = onOneLine(p.name) + ": " + fixedText(p.surfaceSpeed.value(), 1) +
                      " ft/s, " + feetText(p.depth.value()) + " ft deep";
   if (pool.choice.wanted) text += ", wanted " + words::wantedText(*pool.choice.wanted);
   return text + "\n";
@@ -88,7 +77,7 @@ constexpr const char* kCaution =
 }  // namespace
 
 std::string choiceText(const Rig& rig, const Shelf& shelf, const std::vector<PoolChoice>& pools) {
-  std::string text = words::onOneLine(rig.name) + ": tips for " + flyName(rig) + "\n";
+  std::string text = onOneLine(rig.name) + ": tips for " + flyName(rig) + "\n";
   for (const PoolChoice& pool : pools) text += onePool(shelf, pool);
   return text + kCaution;
 }
@@ -114,8 +103,8 @@ std::string walletText(const WalletQuestion& question, const WalletGrid& grid,
                                                     roundFeetText(use.cell.band->high.value()) +
                                                     " ft down"
                                                 : "on top";
-    rows.push_back({words::onOneLine(question.pools.pools[use.pool].name),
-                    words::onOneLine(question.rigs[use.rig].name), flyName(question.rigs[use.rig]),
+    rows.push_back({onOneLine(question.pools.pools[use.pool].name),
+                    onOneLine(question.rigs[use.rig].name), flyName(question.rigs[use.rig]),
                     use.slot ? std::to_string(*use.slot + 1) : "no tip",
                     words::keyOf(use.cell.standing), depth});
   }
@@ -123,20 +112,20 @@ std::string walletText(const WalletQuestion& question, const WalletGrid& grid,
   if (wallet.uncovered() > 0) text += "\nNothing serves\n";
   for (const WalletUse& use : wallet.uses) {
     if (use.served) continue;
-    text += "  " + words::onOneLine(question.pools.pools[use.pool].name) + ", " +
-            words::onOneLine(question.rigs[use.rig].name) + ", " + flyName(question.rigs[use.rig]) +
+    text += "  " + onOneLine(question.pools.pools[use.pool].name) + ", " +
+            onOneLine(question.rigs[use.rig].name) + ", " + flyName(question.rigs[use.rig]) +
             ": " + words::uncoveredText(use, question.shelf, grid) + "\n";
   }
   for (std::size_t i = 0; i < question.rigs.size(); ++i) {
     if (grid.usable[i]) continue;
-    text += "\nLeft out: " + words::onOneLine(question.rigs[i].name) +
+    text += "\nLeft out: " + onOneLine(question.rigs[i].name) +
             " has no head, no fly, or a fly of unknown mass; complete it first\n";
   }
   return text + kCaution;
 }
 
 std::string fixesText(const FixQuestion& question, const Fixes& fixes) {
-  std::string text = words::onOneLine(question.rig.name) + ": ";
+  std::string text = onOneLine(question.rig.name) + ": ";
   if (fixes.nothingWrong && fixes.watches.empty()) return text + "nothing is wrong\n";
   if (fixes.nothingWrong) {
     text += "nothing is wrong; to be watched: " + listOf(fixes.watches) + "\n";

@@ -87,13 +87,6 @@ std::string praise(const TipChoice& choice, const std::optional<WantedWater>& wa
 
 }  // namespace
 
-std::string onOneLine(std::string text) {
-  for (char& c : text) {
-    if (static_cast<unsigned char>(c) < 0x20U || c == 0x7F) c = ' ';
-  }
-  return text;
-}
-
 const char* keyOf(Criterion criterion) {
   switch (criterion) {
     case Criterion::junction:

@@ -21,9 +21,6 @@ const char* keyOf(Reading reading);
 const char* keyOf(ChangeKind kind);
 const char* keyOf(WaterHandle handle);
 
-/// A name on one line: control characters become blanks.
-std::string onOneLine(std::string text);
-
 /// The name of a choice: its part's, or "no tip".
 std::string nameOf(const Shelf& shelf, const std::optional<std::size_t>& part);
 

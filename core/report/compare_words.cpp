@@ -13,13 +13,6 @@ std::string perFoot(GrainsPerFoot mass) {
   return fixedText(mass.value(), mass.value() < 2.0 ? 2 : 1);
 }
 
-std::string onOneLine(std::string text) {
-  for (char& c : text) {
-    if (static_cast<unsigned char>(c) < 0x20U || c == 0x7F) c = ' ';
-  }
-  return text;
-}
-
 std::string partOf(const Rig& rig, std::size_t part) { return onOneLine(nameOf(rig.parts[part])); }
 
 /// "the same figures again" is no news: a part of the same name is named once.

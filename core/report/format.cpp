@@ -60,4 +60,22 @@ std::string alignedTable(const std::vector<std::vector<std::string>>& rows,
   return text;
 }
 
+std::string onOneLine(std::string text) {
+  for (char& c : text) {
+    if (static_cast<unsigned char>(c) < 0x20U || c == 0x7F) c = ' ';
+  }
+  return text;
+}
+
+std::string indented(const std::string& block) {
+  std::string text;
+  std::size_t begin = 0;
+  while (begin < block.size()) {
+    const std::size_t end = block.find('\n', begin);
+    text += "  " + block.substr(begin, end - begin) + "\n";
+    begin = end + 1;
+  }
+  return text;
+}
+
 }  // namespace grainwise

@@ -25,4 +25,10 @@ std::size_t widthOf(const std::string& text);
 std::string alignedTable(const std::vector<std::vector<std::string>>& rows,
                          const std::string& align);
 
+/// A name on one line: control characters become blanks.
+std::string onOneLine(std::string text);
+
+/// Every line of the block two blanks to the right; the block ends with a line feed.
+std::string indented(const std::string& block);
+
 }  // namespace grainwise

@@ -14,14 +14,6 @@ namespace {
 
 using Rows = std::vector<std::vector<std::string>>;
 
-/// A name on one line: control characters become blanks.
-std::string onOneLine(std::string text) {
-  for (char& c : text) {
-    if (static_cast<unsigned char>(c) < 0x20U || c == 0x7F) c = ' ';
-  }
-  return text;
-}
-
 std::string name(const Rig& rig, std::size_t part) {
   return onOneLine(words::nameOf(rig.parts[part]));
 }
@@ -38,17 +30,6 @@ std::string fromTo(const std::string& rodEnd, const std::string& flyEnd) {
 }
 
 std::string heading(const std::string& text) { return "\n" + text + "\n"; }
-
-std::string indented(const std::string& block) {
-  std::string text;
-  std::size_t begin = 0;
-  while (begin < block.size()) {
-    const std::size_t end = block.find('\n', begin);
-    text += "  " + block.substr(begin, end - begin) + "\n";
-    begin = end + 1;
-  }
-  return text;
-}
 
 std::string rodLine(const Rig& rig) {
   if (!rig.rod) return "";
