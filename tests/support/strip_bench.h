@@ -26,6 +26,15 @@ inline Shelf genericShelf() {
   return loadShelf(GRAINWISE_SOURCE_DIR "/resources/shelf/generic.shelf.json").value();
 }
 
+inline Rig twoTips() {
+  Rig rig = rigs::plainWinter();
+  rig.parts[2].name = "first tip";
+  Part second = rigs::tip({rigs::sinking(5, 8, 6)});
+  second.name = "second tip";
+  rig.parts.insert(rig.parts.begin() + 3, second);
+  return rig;
+}
+
 /// A window with a strip, an empty place under it and the Shelf below, on one rig. No motion, so that
 /// what a test sees is where things stand.
 struct StripBench : UiFixture {

@@ -3,6 +3,7 @@
 
 #include <QApplication>
 #include <QByteArray>
+#include <QFile>
 #include <QString>
 #include <QStringList>
 #include <QWidget>
@@ -34,6 +35,20 @@ inline void collectQtMessage(QtMsgType type, const QMessageLogContext&, const QS
   if (text.contains(QLatin1String("This plugin does not support"))) return;
   if (text.contains(QLatin1String("XDG_RUNTIME_DIR"))) return;
   qtMessages().append(text);
+}
+
+/// What a file holds.
+inline QByteArray bytes(const QString& path) {
+  QFile file(path);
+  REQUIRE(file.open(QIODevice::ReadOnly));
+  return file.readAll();
+}
+
+/// Makes a file hold `text` and nothing else.
+inline void write(const QString& path, const QByteArray& text) {
+  QFile file(path);
+  REQUIRE(file.open(QIODevice::WriteOnly));
+  REQUIRE(file.write(text) == text.size());
 }
 
 /// Fails the test when Qt warned or a top-level widget was left behind.

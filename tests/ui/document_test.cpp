@@ -16,22 +16,13 @@
 namespace grainwise::ui {
 namespace {
 
+using test::bytes;
+using test::write;
+
 Rig named(const char* name) {
   Rig rig = test::sampleRig("01-plain-winter");
   rig.name = name;
   return rig;
-}
-
-QByteArray bytes(const QString& path) {
-  QFile file(path);
-  REQUIRE(file.open(QIODevice::ReadOnly));
-  return file.readAll();
-}
-
-void write(const QString& path, const QByteArray& text) {
-  QFile file(path);
-  REQUIRE(file.open(QIODevice::WriteOnly));
-  REQUIRE(file.write(text) == text.size());
 }
 
 struct DocumentFixture : test::UiFixture {

@@ -29,6 +29,9 @@
 namespace grainwise::ui {
 namespace {
 
+using test::bytes;
+using test::write;
+
 using OnDisk = RigDocument::OnDisk;
 
 Rig named(const char* name) {
@@ -39,18 +42,6 @@ Rig named(const char* name) {
 
 QByteArray textOf(const char* name) {
   return QByteArray::fromStdString(writeRig(named(name)));
-}
-
-QByteArray bytes(const QString& path) {
-  QFile file(path);
-  REQUIRE(file.open(QIODevice::ReadOnly));
-  return file.readAll();
-}
-
-void write(const QString& path, const QByteArray& text) {
-  QFile file(path);
-  REQUIRE(file.open(QIODevice::WriteOnly));
-  REQUIRE(file.write(text) == text.size());
 }
 
 /// As most programs save: whole, in the place of the old one.

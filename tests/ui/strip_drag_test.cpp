@@ -17,6 +17,7 @@ namespace {
 using test::DragEnd;
 using test::realDrag;
 using test::StripBench;
+using test::twoTips;
 namespace rigs = test::rigs;
 
 /// The Shelf with the cards that some words find.
@@ -34,15 +35,6 @@ void dragCard(StripBench& bench, const char* words, QWidget* to, QPoint at, Drag
               const std::function<void()>& midway = {}) {
   QWidget* cards = cardsOf(bench, words);
   realDrag(cards, firstCard(bench), to, at, end, midway);
-}
-
-Rig twoTips() {
-  Rig rig = rigs::plainWinter();
-  rig.parts[2].name = "first tip";
-  Part second = rigs::tip({rigs::sinking(5, 8, 6)});
-  second.name = "second tip";
-  rig.parts.insert(rig.parts.begin() + 3, second);
-  return rig;
 }
 
 Rig fourHeads() {

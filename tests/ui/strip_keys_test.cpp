@@ -11,16 +11,8 @@ namespace grainwise::ui {
 namespace {
 
 using test::StripBench;
+using test::twoTips;
 namespace rigs = test::rigs;
-
-Rig twoTips() {
-  Rig rig = rigs::plainWinter();
-  rig.parts[2].name = "first tip";
-  Part second = rigs::tip({rigs::sinking(5, 8, 6)});
-  second.name = "second tip";
-  rig.parts.insert(rig.parts.begin() + 3, second);
-  return rig;
-}
 
 QStringList menuWords(const QMenu* menu, bool enabled) {
   QStringList words;
