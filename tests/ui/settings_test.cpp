@@ -5,6 +5,7 @@
 #include <QFile>
 #include <QFileInfo>
 #include <QSettings>
+#include <algorithm>
 #include <random>
 
 #include "tests/support/ui_support.h"
@@ -14,7 +15,10 @@ namespace grainwise::ui {
 namespace {
 
 constexpr int kSpoiled = 1500;
-constexpr int kWindowEvery = 150;
+constexpr int kWindows = 10;
+
+/// `tests/run --fuzz` asks for more.
+int spoiledFiles() { return std::max(kSpoiled, qEnvironmentVariableIntValue("GRAINWISE_SPOILED_SETTINGS")); }
 
 /// A settings file as the program leaves it.
 QByteArray soundSettings() {
@@ -80,8 +84,9 @@ TEST_CASE_METHOD(test::UiFixture,
   const QByteArray sound = soundSettings();
   CHECK(sound.contains("type_scale"));
   std::mt19937_64 random(9);
+  const int files = spoiledFiles();
   int dark = 0;
-  for (int i = 0; i < kSpoiled; ++i) {
+  for (int i = 0; i < files; ++i) {
     const QByteArray text = spoiled(sound, random);
     put(text);
     INFO(text.toPercentEncoding().toStdString());
@@ -93,10 +98,16 @@ TEST_CASE_METHOD(test::UiFixture,
     if (int(look.scheme()) < 0 || look.scheme() > Scheme::projector) FAIL("no such scheme");
     if (!settings.recentFiles().isEmpty()) FAIL("a recent file that is not there");
     dark += look.scheme() == Scheme::dark ? 1 : 0;
-    if (i % kWindowEvery == 0) MainWindow(Shelf{}).show();
+    if (i % (files / kWindows) == 0) MainWindow(Shelf{}).show();
+    settings.store(look);
+    Look again;
+    settings.restore(again);
+    if (again.scheme() != look.scheme() || again.typeScale() != look.typeScale() ||
+        !(again.units() == look.units()) || again.reduceMotion() != look.reduceMotion())
+      FAIL("what was stored reads back as another look");
   }
-  CHECK(dark > kSpoiled / 10);  // most changes leave the scheme alone: or nothing was read
-  CHECK(dark < kSpoiled);
+  CHECK(dark > files / 10);  // most changes leave the scheme alone: or nothing was read
+  CHECK(dark < files);
   QSettings().clear();
 }
 

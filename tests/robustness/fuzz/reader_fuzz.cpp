@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // One fuzz target a format (GRAINWISE_FUZZ_FORMAT): any bytes, the property of
 // tests/support/reader_property.h.
+#include <algorithm>
 #include <cstdint>
 #include <cstdio>
 #include <cstdlib>
 #include <cstring>
+#include <ctime>
 #include <vector>
 
 #include "tests/robustness/fuzz/json_mutator.h"
@@ -33,14 +35,25 @@ class Sound {
 };
 Sound sound;
 
+/// Processor time that reading, writing and reading back may take, sanitizers and all.
+constexpr double kLongest_s = 1.0;
+
 struct Count {
   unsigned long long all = 0;
   unsigned long long accepted = 0;
+  double longest_s = 0.0;
   ~Count() {
-    std::fprintf(stderr, "%s: %llu inputs, %llu accepted\n", GRAINWISE_FUZZ_FORMAT, all, accepted);
+    std::fprintf(stderr, "%s: %llu inputs, %llu accepted, longest %.3f s\n", GRAINWISE_FUZZ_FORMAT, all,
+                 accepted, longest_s);
   }
 };
 Count count;
+
+double processor_s() {
+  timespec now{};
+  clock_gettime(CLOCK_THREAD_CPUTIME_ID, &now);
+  return static_cast<double>(now.tv_sec) + 1e-9 * static_cast<double>(now.tv_nsec);
+}
 
 }  // namespace
 
@@ -58,9 +71,13 @@ extern "C" std::size_t LLVMFuzzerCustomMutator(std::uint8_t* data, std::size_t s
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
   bool accepted = false;
-  const std::string fault = grainwise::test::readerFault(
+  const double begin_s = processor_s();
+  std::string fault = grainwise::test::readerFault(
       GRAINWISE_FUZZ_FORMAT, {reinterpret_cast<const char*>(data), size}, &accepted);
+  const double took_s = processor_s() - begin_s;
+  if (took_s > kLongest_s) fault = "it took " + std::to_string(took_s) + " s";
   ++count.all;
+  count.longest_s = std::max(count.longest_s, took_s);
   count.accepted += accepted ? 1 : 0;
   if (accepted) sound.add({reinterpret_cast<const char*>(data), size});
   if (!fault.empty()) {

@@ -1,10 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// monkey GESTURES SEED SOURCE: plays with the window, in a home of its own; exits 1 at the first
-// thing that is broken, with the gestures that led there. The same numbers play the same game.
+// monkey GESTURES SEED SOURCE [MINUTES]: plays with the window, in a home of its own; exits 1 at the
+// first thing that is broken, with the gestures that led there. The same numbers play the same game.
+// With MINUTES it plays in rounds of GESTURES until they are over, tells the memory held every five,
+// and fails when that has grown.
+#include <unistd.h>
+
 #include <QApplication>
+#include <QElapsedTimer>
 #include <QStandardPaths>
 #include <clocale>
 #include <cstdio>
+#include <fstream>
 
 #include "core/io/shelf_file.h"
 #include "tests/robustness/monkey/monkey.h"
@@ -12,8 +18,41 @@
 
 using namespace grainwise;
 
+namespace {
+
+constexpr double kMinute_ms = 60e3;
+constexpr int kTellEvery_min = 5;
+/// Of the memory held after the first five minutes: glyphs and pictures are cached later, too.
+constexpr double kMostGrowth = 1.25;
+
+/// What the kernel says this program holds in memory.
+double held_MB() {
+  std::ifstream file("/proc/self/statm");
+  double all = 0, held = 0;
+  file >> all >> held;
+  return held * double(sysconf(_SC_PAGESIZE)) / 1e6;
+}
+
+QString playFor(test::Monkey& monkey, int round, int minutes) {
+  QElapsedTimer since;
+  since.start();
+  double first_MB = 0;
+  for (int told = 0; told < minutes;) {
+    if (QString what = monkey.play(round); !what.isEmpty()) return what;
+    if (double(since.elapsed()) < std::min(minutes, told + kTellEvery_min) * kMinute_ms) continue;
+    told = std::min(minutes, told + kTellEvery_min);
+    std::printf("minute %d: %.1f MB held, %d gestures\n", told, held_MB(), monkey.made());
+    std::fflush(stdout);
+    if (first_MB == 0) first_MB = held_MB();
+  }
+  if (held_MB() <= kMostGrowth * first_MB) return {};
+  return QStringLiteral("memory has grown from %1 to %2 MB").arg(first_MB).arg(held_MB());
+}
+
+}  // namespace
+
 int main(int argc, char** argv) {
-  if (argc != 4) return 2;
+  if (argc != 4 && argc != 5) return 2;
   const QTemporaryDir home;
   for (const char* place : {"HOME", "XDG_CONFIG_HOME", "XDG_DATA_HOME", "XDG_CACHE_HOME"}) {
     qputenv(place, home.path().toLocal8Bit());
@@ -32,7 +71,8 @@ int main(int argc, char** argv) {
   if (!shelf) return 2;
   test::Monkey monkey(std::strtoull(argv[2], nullptr, 10), source + QStringLiteral("/sample-rigs"),
                       *shelf);
-  const QString what = monkey.play(std::atoi(argv[1]));
+  const int gestures = std::atoi(argv[1]);
+  const QString what = argc == 5 ? playFor(monkey, gestures, std::atoi(argv[4])) : monkey.play(gestures);
   std::printf("%s", monkey.summary().toStdString().c_str());
   if (what.isEmpty()) return 0;
   std::printf("seed %s: %s\n", argv[2], what.toStdString().c_str());

@@ -14,7 +14,11 @@
 #include "core/model/check.h"
 #include "tests/support/ui_support.h"
 #include "ui/document/rig_document.h"
+#include "ui/panels/drawer.h"
+#include "ui/panels/make_panel.h"
 #include "ui/window/actions.h"
+#include "ui/window/bench_face.h"
+#include "ui/window/faces.h"
 
 extern "C" std::size_t __sanitizer_get_current_allocated_bytes() __attribute__((weak));
 
@@ -121,6 +125,15 @@ void Monkey::done(const QString& what) {
   if (m_last.size() > kRemembered) m_last.pop_front();
 }
 
+QString Monkey::place() const {
+  const QString face = m_window->faces()->current();
+  if (face != QLatin1String("bench")) return face;
+  const QString page = m_window->bench()->drawer()->current();
+  const auto* make = m_window->findChild<ui::MakePanel*>();
+  if (page != QLatin1String("make") || make == nullptr) return face + QLatin1Char(' ') + page;
+  return QStringLiteral("bench make ") + make->task();
+}
+
 QString Monkey::brokenUndo() {
   QUndoStack* stack = m_window->document()->undoStack();
   if (stack->count() > kShortStack && m_number % kLongStackEvery != 0) return {};
@@ -198,6 +211,7 @@ QString Monkey::play(int times) {
     while (at >= gestures()[which].weight) at -= gestures()[which++].weight;
     done(QLatin1String(gestures()[which].name));
     ++m_counts[which];
+    ++m_places[place()];
     (this->*gestures()[which].make)();
     settle();
     QString what = broken();
@@ -228,6 +242,8 @@ QString Monkey::summary() const {
   for (std::size_t i = 0; i < m_counts.size(); ++i) {
     text += QStringLiteral("  %1 %2\n").arg(m_counts[i], 7).arg(QLatin1String(gestures()[i].name));
   }
+  text += QStringLiteral("made at\n");
+  for (const auto& [where, times] : m_places) text += QStringLiteral("  %1 %2\n").arg(times, 7).arg(where);
   return text;
 }
 

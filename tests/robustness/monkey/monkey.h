@@ -9,6 +9,7 @@
 #include <QTemporaryDir>
 #include <QTimer>
 #include <deque>
+#include <map>
 #include <memory>
 #include <random>
 
@@ -27,6 +28,7 @@ class Monkey : public QObject {
   /// Makes so many gestures. What is broken after one of them, in words; empty when nothing is.
   QString play(int gestures);
 
+  [[nodiscard]] int made() const { return m_number; }
   /// What it has done: how often each gesture, how many files opened and refused, edits made.
   [[nodiscard]] QString summary() const;
 
@@ -53,10 +55,10 @@ class Monkey : public QObject {
   void resizeWindow();
   void openFile();
   void saveFile();
-  void newWindow();
   void wait();
   void tellFromOutside();
   void paste();
+  void turnTo();
 
   // monkey.cpp: the state around them, and what must hold
   void startWindow();
@@ -72,7 +74,12 @@ class Monkey : public QObject {
     return end == 0 ? 0 : std::size_t(m_random() % end);
   }
   [[nodiscard]] bool oneIn(std::size_t n) { return below(n) == 0; }
-  [[nodiscard]] QWidget* anyWidget();
+  /// The main window, or now and then another one that stands open.
+  [[nodiscard]] QWidget* anyWindow();
+  [[nodiscard]] QWidget* anyWidget(QWidget* window);
+  [[nodiscard]] QWidget* anyWidget() { return anyWidget(anyWindow()); }
+  /// The face, and on the bench the drawer's page or the task of Make.
+  [[nodiscard]] QString place() const;
   [[nodiscard]] QPoint anyPoint(const QWidget* widget);
   [[nodiscard]] QString anyFile();
   [[nodiscard]] QByteArray anyPart();
@@ -94,7 +101,7 @@ class Monkey : public QObject {
   int m_walks = 0;
   std::deque<QString> m_last;
   std::vector<int> m_counts;
-  std::size_t m_widgetsAtFirst = 0;
+  std::map<QString, int> m_places;  ///< gestures made there
   std::size_t m_bytesEarly = 0;
   std::size_t m_bytesLate = 0;
   int m_windows = 0;

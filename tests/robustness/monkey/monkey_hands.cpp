@@ -7,6 +7,7 @@
 #include <QFile>
 #include <QFileInfo>
 #include <QLineEdit>
+#include <QListWidget>
 #include <QMimeData>
 #include <QTest>
 #include <QUndoStack>
@@ -71,17 +72,28 @@ const std::vector<Monkey::Gesture>& Monkey::gestures() {
       {"wait", 2, &Monkey::wait},
       {"change from outside", 1, &Monkey::tellFromOutside},
       {"paste", 2, &Monkey::paste},
+      {"turn to a place", 5, &Monkey::turnTo},
   };
   return all;
 }
 
-QWidget* Monkey::anyWidget() {
-  const QList<QWidget*> children = m_window->findChildren<QWidget*>();
+QWidget* Monkey::anyWindow() {
+  if (!oneIn(4)) return m_window.get();
+  QWidgetList others;
+  for (QWidget* window : QApplication::topLevelWidgets()) {
+    const bool stays = window->windowType() == Qt::Window && !window->isModal();
+    if (window != m_window.get() && window->isVisible() && stays) others.append(window);
+  }
+  return others.isEmpty() ? m_window.get() : others.at(int(below(std::size_t(others.size()))));
+}
+
+QWidget* Monkey::anyWidget(QWidget* window) {
+  const QList<QWidget*> children = window->findChildren<QWidget*>();
   for (int tries = 0; tries < 30; ++tries) {
     QWidget* child = children.value(int(below(std::size_t(children.size()))));
-    if (child && child->isVisible() && child->window() == m_window.get()) return child;
+    if (child && child->isVisible() && child->window() == window) return child;
   }
-  return m_window.get();
+  return window;
 }
 
 QPoint Monkey::anyPoint(const QWidget* widget) {
@@ -167,7 +179,7 @@ void Monkey::key() {
   const auto key = Qt::Key(kKeys[below(kKeys.size())]);
   const Qt::KeyboardModifiers with = kModifiers[below(kModifiers.size())];
   QWidget* focus = QApplication::focusWidget();
-  QWidget* to = focus && focus->window() == m_window.get() ? focus : m_window.get();
+  QWidget* to = focus ? focus : m_window.get();
   done(QStringLiteral("  %1+%2 to %3")
            .arg(int(with), 0, 16)
            .arg(int(key), 0, 16)
@@ -181,7 +193,7 @@ void Monkey::typeText() {
       "abc", "0.017 in", "525",      "20000",       "1/2",  "0.43 mm",   "  ",     "45 F",
       "7 C", "tip",      "head ",    "<b>bold</b>", "&x",   "\u202Eabc", "3 m",    "10 gr/ft",
       "inf", "nan",      "00012.50", "\t",          "fly",  "%1 %2"};
-  QList<QLineEdit*> fields = m_window->findChildren<QLineEdit*>();
+  QList<QLineEdit*> fields = anyWindow()->findChildren<QLineEdit*>();
   QWidget* to = QApplication::focusWidget();
   if ((!to || oneIn(2)) && !fields.isEmpty()) {
     QLineEdit* field = fields.at(int(below(std::size_t(fields.size()))));
@@ -191,7 +203,7 @@ void Monkey::typeText() {
       to = field;
     }
   }
-  if (!to || to->window() != m_window.get()) return;
+  if (!to) return;
   const QString text = QString::fromUtf8(kTexts[below(kTexts.size())]);
   done(QStringLiteral("  \"%1\" into %2").arg(text, to->objectName()));
   QPointer<QWidget> still(to);
@@ -206,8 +218,8 @@ void Monkey::typeText() {
 /// A real drag: press, carry, let go or escape, in the window's own coordinates.
 void Monkey::drag() {
   QWindow* window = m_window->windowHandle();
-  QWidget* from = anyWidget();
-  QWidget* to = anyWidget();
+  QWidget* from = anyWidget(m_window.get());
+  QWidget* to = anyWidget(m_window.get());
   const auto inside = [this](QPoint p) {  // a scrolled widget may reach beyond the window
     const QSize size = m_window->windowHandle()->size();
     return QPoint(std::clamp(p.x(), 1, size.width() - 2),
@@ -265,6 +277,27 @@ void Monkey::act() {
   QAction* action = actions.at(int(below(std::size_t(actions.size()))));
   done(QStringLiteral("  %1 (%2)").arg(action->objectName(), action->text()));
   action->trigger();
+}
+
+/// To a face, a page of the drawer, a task of Make, another window, or into the show.
+void Monkey::turnTo() {
+  const QString names[] = {
+      QStringLiteral("face_bench"), QStringLiteral("face_compare"), QStringLiteral("face_clinic"),
+      QStringLiteral("shelf"),      QStringLiteral("part"),         QStringLiteral("tips"),
+      QStringLiteral("fixes"),      QStringLiteral("pools"),        QStringLiteral("cast"),
+      QStringLiteral("river"),      QStringLiteral("depths"),       QStringLiteral("rod"),
+      QStringLiteral("water"),      QStringLiteral("rename"),       QStringLiteral("wallet"),
+      QStringLiteral("help"),       QStringLiteral("showDeck"),     QStringLiteral("make"),
+      QStringLiteral("make"),       QStringLiteral("make"),         QStringLiteral("make")};
+  const QString name = names[below(std::size(names))];
+  done(QStringLiteral("  ") + name);
+  for (QAction* action : m_window->actionSet()->all()) {
+    if (action->objectName() == name) action->trigger();
+  }
+  auto* tasks = m_window->findChild<QListWidget*>(QStringLiteral("makeTasks"));
+  if (name == QLatin1String("make") && tasks != nullptr) {
+    tasks->setCurrentRow(int(below(std::size_t(tasks->count()))));
+  }
 }
 
 void Monkey::undoRedo() {
