@@ -10,13 +10,15 @@ import json
 import pathlib
 import subprocess
 import sys
-import tempfile
 import time
 
 import numpy as np
 from scipy.integrate import solve_ivp
 
-sys.path.insert(0, str(pathlib.Path(__file__).resolve().parent.parent / "reference"))
+HERE = pathlib.Path(__file__).resolve().parent
+sys.path.insert(0, str(HERE.parent / "reference"))
+sys.path.insert(0, str(HERE))
+from bench_rows import rows_of  # noqa: E402
 from chain_model import ChainModel  # noqa: E402
 
 ACCURACY_M = 1e-5
@@ -24,16 +26,6 @@ SPAN_S = 0.3
 CASE = 2
 TRIED = [(method, 10.0**-power) for method in ("RK45", "DOP853", "LSODA") for power in range(3, 8)]
 AIM_SCIPY, AIM_HINGES = 20, 100
-
-
-def benchmarks(program):
-    with tempfile.TemporaryDirectory() as folder:
-        path = pathlib.Path(folder) / "times.json"
-        subprocess.run([program, f"--benchmark_out={path}", "--benchmark_min_time=0.2"],
-                       check=True, stdout=subprocess.DEVNULL)
-        rows = json.loads(path.read_text())["benchmarks"]
-    scale = {"ns": 1e-6, "us": 1e-3, "ms": 1.0}
-    return {row["name"]: dict(row, ms=row["cpu_time"] * scale[row["time_unit"]]) for row in rows}
 
 
 def scipy_ms(program, links):
@@ -86,7 +78,7 @@ def table_of_peers(rows, program):
 
 
 def main():
-    rows = benchmarks(sys.argv[1])
+    rows = rows_of(sys.argv[1])
     table_of_casts(rows)
     table_of_peers(rows, sys.argv[2])
 

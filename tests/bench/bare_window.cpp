@@ -2,8 +2,9 @@
 #include <QApplication>
 #include <QLabel>
 #include <QTimer>
+#include <cstdio>
 
-/// The peer of the start-up figure: a bare Qt window that ends itself once it is painted.
+/// The peer of the start-up figure: a bare Qt window that says when it is painted and ends.
 class BareWindow : public QLabel {
  public:
   using QLabel::QLabel;
@@ -11,7 +12,11 @@ class BareWindow : public QLabel {
  protected:
   void paintEvent(QPaintEvent* event) override {
     QLabel::paintEvent(event);
-    QTimer::singleShot(0, qApp, &QCoreApplication::quit);
+    QTimer::singleShot(0, qApp, [] {
+      std::puts("usable");
+      std::fflush(stdout);
+      QCoreApplication::quit();
+    });
   }
 };
 

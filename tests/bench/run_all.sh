@@ -22,12 +22,16 @@ bench() {
   "$@" || { failed=$((failed + 1)); echo "this benchmark failed" >&2; }
 }
 screen="bash $here/../support/with_screen.sh 1920x1080"
-bench "reading files: ours beside the plain parser under it" $python "$here/io_peers.py" "$build/tests/bench/io_bench"
-bench "an edit and a picture" $screen "$build/tests/bench/bench_face_bench"
+programs=$build/tests/bench
+bench "reading files: ours beside the plain parser under it" $python "$here/io_peers.py" "$programs/io_bench"
+bench "all readings after an edit" $python "$here/readings_table.py" "$programs/readings_bench"
+bench "a new picture of the window, beside a bare window that fills itself" \
+  $screen "$programs/bench_face_bench"
 bench "start: the workbench beside a bare window" \
-  $screen $python "$here/start_up.py" "$build/tests/bench/bare_window" "$build/app/grainwise" "$rig"
+  $screen $python "$here/start_up.py" "$programs/bare_window" "$build/app/grainwise" "$rig"
+bench "choosing, packing, mending, cutting" $python "$here/choose_table.py" "$programs/choose_bench"
+bench "the line in the water: ours beside SciPy" \
+  $python "$here/water_peers.py" "$programs/water_bench" "$build/tests/reference/water_model"
 bench "the line in the air: ours beside SciPy and MuJoCo" \
-  $python "$here/air_peers.py" "$build/tests/bench/air_bench" "$build/tests/reference/air_model"
-bench "what must be there within a frame, a glance or a second" \
-  "$build/tests/core_tests" "[.timing]" --durations yes
+  $python "$here/air_peers.py" "$programs/air_bench" "$build/tests/reference/air_model"
 [ $failed = 0 ]

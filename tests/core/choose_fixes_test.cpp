@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <catch2/catch.hpp>
-#include <chrono>
 #include <map>
 
 #include "core/choose/fixes.h"
@@ -175,15 +174,8 @@ TEST_CASE("fixes take no more than three of one kind, so that different ways are
   }
 }
 
-TEST_CASE("fixes are found within the time of a glance, and stop when asked") {
+TEST_CASE("the search for fixes stops when asked") {
   const FixQuestion question = questionFor(sampleRig("wrong-hinge"));
-  const auto start = std::chrono::steady_clock::now();
-  const std::size_t trials = trialsFor(question).size();
-  const Fixes fixes = fixesFor(question);
-  const std::chrono::duration<double> took = std::chrono::steady_clock::now() - start;
-  WARN(trials << " changes tried in " << took.count() << " s");
-  // The budget is 0.3 s alone on two cores; four times that on a machine that builds beside it.
-  REQUIRE(took.count() < 1.2);
   std::stop_source stop;
   stop.request_stop();
   REQUIRE(fixesFor(question, stop.get_token()).stopped);

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 #include <catch2/catch.hpp>
-#include <chrono>
 #include <stop_token>
 
 #include "core/choose/advice.h"
@@ -305,38 +304,19 @@ TEST_CASE("the same question has the same answer, whichever thread takes a tip")
 
 TEST_CASE("choosing stops when asked, at once, and says so") {
   std::stop_source source;
-  double last = 0.0;
-  std::chrono::steady_clock::time_point asked;
+  double asked = 0.0, last = 0.0;
   const TipQuestion question{sampleRig("01-plain-winter"), pool("Mill Run"), genericShelf(), {}};
   const Choice choice = chooseTip(question, source.get_token(), [&](double share) {
     last = share;
-    if (!source.stop_requested() && share > 0.1) {
-      asked = std::chrono::steady_clock::now();
-      source.request_stop();
-    }
+    if (source.stop_requested() || share <= 0.1) return;
+    asked = share;
+    source.request_stop();
   });
-  const std::chrono::duration<double, std::milli> took = std::chrono::steady_clock::now() - asked;
   REQUIRE(choice.stopped);
   REQUIRE(choice.ranked.empty());
-  REQUIRE(last > 0.0);
-  REQUIRE(last < 1.0);
-  REQUIRE(took.count() < 50.0);
-}
-
-TEST_CASE("three hundred tips are judged in a pool while one looks", "[.timing]") {
-  Shelf shelf;
-  while (shelf.parts.size() < 300) {
-    for (const Part& part : genericShelf().parts) {
-      if (isTipOrCoated(part) && shelf.parts.size() < 300) shelf.parts.push_back(part);
-    }
-  }
-  const auto start = std::chrono::steady_clock::now();
-  const Choice choice = chosen(sampleRig("01-plain-winter"), pool("Mill Run"), shelf);
-  const std::chrono::duration<double> took = std::chrono::steady_clock::now() - start;
-  REQUIRE(choice.ranked.size() == 301);
-  WARN("300 tips in a pool: " << took.count() << " s");
-  // The budget is 0.25 s alone on two cores; four times that on a machine that builds beside it.
-  REQUIRE(took.count() < 1.0);
+  REQUIRE(asked > 0.0);
+  // A tip that the other thread has in hand may still be told; the bench times the wait.
+  REQUIRE(last <= asked + 2.0 / double(question.shelf.parts.size()) + 0.02);
 }
 
 TEST_CASE("the answer in JSON carries every tip with grades, and reads as JSON") {

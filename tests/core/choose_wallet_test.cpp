@@ -2,7 +2,6 @@
 #include <algorithm>
 #include <bit>
 #include <catch2/catch.hpp>
-#include <chrono>
 #include <random>
 
 #include "core/choose/cover.h"
@@ -212,33 +211,4 @@ TEST_CASE("an unusable rig takes no part in a wallet and is named") {
   REQUIRE(wallet.uses.size() == 3 * question.pools.pools.size());
   REQUIRE(walletText(question, grid, wallet).find("Left out: " + question.rigs[1].name) !=
           std::string::npos);
-}
-
-TEST_CASE("sixty tips, twelve pools and eight flies are packed within two seconds", "[.timing]") {
-  WalletQuestion question;
-  for (const char* name : {"01-plain-winter", "02-slot", "03-thin-tail", "04-small-river",
-                           "07-old-winter", "08-trout-two-hander", "09-wide-water",
-                           "06-under-the-film"}) {
-    question.rigs.push_back(sampleRig(name));
-  }
-  question.pools = corrow();
-  for (const Pool& p : corrow().pools) {
-    Pool other = p;
-    other.name += ", high water";
-    other.surfaceSpeed = p.surfaceSpeed * 1.2;
-    other.depth = p.depth + Feet(1);
-    question.pools.pools.push_back(other);
-  }
-  for (const Part& part : genericShelf().parts) {
-    if (isTipOrCoated(part) && question.shelf.parts.size() < 60) question.shelf.parts.push_back(part);
-  }
-  REQUIRE(question.pools.pools.size() == 12);
-  REQUIRE(question.shelf.parts.size() == 60);
-  const auto start = std::chrono::steady_clock::now();
-  const Wallet wallet = pack(question, walletGrid(question));
-  const std::chrono::duration<double> took = std::chrono::steady_clock::now() - start;
-  REQUIRE(wallet.proven);
-  WARN("60 tips x 12 pools x 8 flies: " << took.count() << " s, " << wallet.tips.size() << " tips");
-  // The budget is 2 s alone on two cores; four times that on a machine that builds beside it.
-  REQUIRE(took.count() < 8.0);
 }

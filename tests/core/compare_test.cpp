@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 #include <catch2/catch.hpp>
-#include <chrono>
 #include <nlohmann/json.hpp>
 
 #include "core/compare/compare.h"
@@ -326,28 +325,4 @@ TEST_CASE("The JSON of a comparison has its keys in their order") {
   for (const Json& c : report["overall"]) {
     if (c["reading"] == "swing_ft") CHECK(c["from_runs"] == false);
   }
-}
-
-TEST_CASE("Two everyday rigs that differ in everything compare within a frame", "[.timing]") {
-#if defined(__SANITIZE_ADDRESS__)
-  constexpr double kBudget_ms = 400.0;  // the sanitizer's own cost
-#else
-  constexpr double kBudget_ms = 16.0;
-#endif
-  const Rig a = plainWinter();
-  Rig b = onRod(rigOf({runningLine(90), fine480(), tip({sinking(12, 9, 6)}),
-                       leader({nylon(2, 0.018)}), tippet({nylon(3, 0.012)}), fly(20)}),
-                14, 9);
-  b.water = a.water;
-  b.water->depth = Feet(6);
-  std::vector<double> times;
-  for (int i = 0; i < 21; ++i) {
-    const auto begin = std::chrono::steady_clock::now();
-    REQUIRE(compared(a, b).differences.size() == 8);
-    const std::chrono::duration<double, std::milli> took = std::chrono::steady_clock::now() - begin;
-    times.push_back(took.count());
-  }
-  std::sort(times.begin(), times.end());
-  INFO("p50 " << times[10] << " ms");
-  CHECK(times[10] <= kBudget_ms);
 }

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <catch2/catch.hpp>
-#include <chrono>
 #include <cmath>
 
 #include "core/material/agreement.h"
@@ -215,27 +214,4 @@ TEST_CASE("a derived density that no line has is a warning, not a refusal") {
   CHECK(implausible(heavy, 1.0)[0].find("follows from its mass and its sink rate") !=
         std::string::npos);
   CHECK(implausible(partOf(PartKind::tip, rated(11, 7.5)), 1.0).empty());
-}
-
-TEST_CASE("64 parts of 16 rated sections are known well within a millisecond", "[.timing]") {
-  Part part = partOf(PartKind::tip, rated(8, 6.5));
-  for (int i = 1; i < 16; ++i) {
-    Section s = rated(8 + 0.5 * i, 6 + 0.1 * i);
-    part.sections.push_back(s);
-  }
-  double best_ms = 1e9, sum = 0;
-  for (int run = 0; run < 20; ++run) {
-    const auto start = std::chrono::steady_clock::now();
-    for (int i = 0; i < 64; ++i) {
-      for (const Section& s : part.sections) {
-        sum += sectionProperties(s, PartKind::tip, 1.0 + 0.001 * i).diameterRodEnd.value();
-      }
-    }
-    const std::chrono::duration<double, std::milli> took =
-        std::chrono::steady_clock::now() - start;
-    best_ms = std::min(best_ms, took.count());
-  }
-  CHECK(sum > 0);
-  INFO("best of 20: " << best_ms << " ms for 1,024 sections");
-  CHECK(best_ms < 5.0);  // a generous ceiling for sanitisers and busy machines; 0.4 ms when measured
 }

@@ -1,13 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <charconv>
-#include <cstdio>
 #include <cstdlib>
 #include <string>
-#include <vector>
 
 #include "core/air/cast.h"
 #include "core/units/si.h"
 #include "tests/support/air_cases.h"
+#include "tests/support/written_out.h"
 
 /// air_model CASE LINKS SECONDS STEP_SHARE: a reference cast as a chain of links, and where this
 /// program's solver has it after that time, as JSON on stdout. For air_reference.py, which solves the
@@ -15,30 +14,9 @@
 namespace {
 
 using namespace grainwise;
-
-std::string text(double value) {
-  char buffer[40];
-  const auto end = std::to_chars(buffer, buffer + sizeof buffer, value).ptr;
-  return std::string(buffer, end);
-}
-
-std::string list(const std::vector<double>& values) {
-  std::string all = "[";
-  for (std::size_t i = 0; i < values.size(); ++i) all += (i > 0 ? "," : "") + text(values[i]);
-  return all + "]";
-}
-
-struct Member {
-  const char* key;
-  std::string value;
-};
-
-void print(const std::vector<Member>& members) {
-  for (std::size_t i = 0; i < members.size(); ++i) {
-    std::printf("%s\"%s\":%s", i > 0 ? ",\n" : "{", members[i].key, members[i].value.c_str());
-  }
-  std::printf("}\n");
-}
+using test::list;
+using test::print;
+using test::text;
 
 }  // namespace
 
