@@ -14,6 +14,17 @@ namespace grainwise::ui {
 namespace {
 /// Two rows of the shelf, at type scale 1.
 constexpr int kLeastPage = 124;
+
+/// As tall as a scrolled page ever asks to be, whichever pages are made by now: opening one for the first
+/// time moves nothing on the face.
+class Pages : public QStackedWidget {
+ public:
+  using QStackedWidget::QStackedWidget;
+  [[nodiscard]] QSize sizeHint() const override {
+    const int row = fontMetrics().height();
+    return {36 * row, 24 * row};
+  }
+};
 }  // namespace
 
 Drawer::Drawer(Look* look, QWidget* parent) : QWidget(parent), m_look(look) {
@@ -29,34 +40,47 @@ Drawer::Drawer(Look* look, QWidget* parent) : QWidget(parent), m_look(look) {
   m_words->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
   m_tabs->addWidget(m_words, 1);
   column->addLayout(m_tabs);
-  m_stack = new QStackedWidget(this);
+  m_stack = new Pages(this);
   column->addWidget(m_stack, 1);
   connect(look, &Look::changed, this, &Drawer::applyLook);
   applyLook();
 }
 
-void Drawer::addPage(const QString& key, const QString& title, QWidget* page, Stay stay) {
+void Drawer::addPage(const QString& key, const QString& title, Make make, Stay stay) {
   auto* tab = new PillButton(m_look, PillButton::Form::pill, title, this);
   tab->setObjectName(QStringLiteral("tab_") + key);
   tab->setVisible(stay == Stay::standing);
   m_tabs->insertWidget(m_tabs->indexOf(m_words), tab);
+  m_pages.insert(key, {tab, nullptr, std::move(make), stay});
+  connect(tab, &PillButton::clicked, this, [this, key] { open(key); });
+  if (m_current.isEmpty()) open(key);
+}
+
+void Drawer::addPage(const QString& key, const QString& title, QWidget* page, Stay stay) {
+  addPage(key, title, [page](QWidget*) { return page; }, stay);
+  prepare(key);
+}
+
+void Drawer::prepare(const QString& key) {
+  const auto page = m_pages.find(key);
+  if (page == m_pages.end() || page->widget != nullptr) return;
   // A page that is taller than the drawer scrolls by itself, not the whole face.
   auto* scroll = new QScrollArea(m_stack);
   scroll->setWidgetResizable(true);
   scroll->setFrameShape(QFrame::NoFrame);
   scroll->setFocusPolicy(Qt::NoFocus);
-  scroll->setWidget(page);
-  page->setAutoFillBackground(false);
+  page->widget = scroll;
+  QWidget* inside = page->make(scroll);
+  scroll->setWidget(inside);
+  inside->setAutoFillBackground(false);
   scroll->viewport()->setAutoFillBackground(false);
   scroll->setMinimumHeight(m_look->px(kLeastPage));
   m_stack->addWidget(scroll);
-  m_pages.insert(key, {tab, scroll, stay});
-  connect(tab, &PillButton::clicked, this, [this, key] { open(key); });
-  if (m_current.isEmpty()) open(key);
 }
 
 void Drawer::open(const QString& key) {
   if (!m_pages.contains(key)) return;
+  prepare(key);
   m_current = key;
   for (auto it = m_pages.cbegin(); it != m_pages.cend(); ++it) {
     const bool here = it.key() == key;

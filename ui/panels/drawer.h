@@ -3,6 +3,7 @@
 
 #include <QHash>
 #include <QWidget>
+#include <functional>
 
 #include "ui/theme/look.h"
 
@@ -23,7 +24,13 @@ class Drawer : public QWidget {
   explicit Drawer(Look* look, QWidget* parent = nullptr);
 
   enum class Stay { standing, passing };
+  /// Makes a page as a child of `parent`.
+  using Make = std::function<QWidget*(QWidget* parent)>;
+  /// A page that is made when it is first opened: the start of the program waits for none of them.
+  void addPage(const QString& key, const QString& title, Make make, Stay stay);
   void addPage(const QString& key, const QString& title, QWidget* page, Stay stay);
+  /// Makes a page that is not there yet, without opening it.
+  void prepare(const QString& key);
   void open(const QString& key);
   void setTitle(const QString& key, const QString& title);
   [[nodiscard]] QString current() const { return m_current; }
@@ -42,7 +49,8 @@ class Drawer : public QWidget {
 
   struct Page {
     PillButton* tab;
-    QWidget* widget;
+    QWidget* widget;  ///< none before it is first opened
+    Make make;
     Stay stay;
   };
   Look* m_look;

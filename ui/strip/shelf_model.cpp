@@ -71,6 +71,11 @@ ShelfModel::ShelfModel(Look* look, QObject* parent) : QAbstractListModel(parent)
   });
 }
 
+bool ShelfModel::holds(const Shelf& shelf) const {
+  return std::equal(m_cards.begin(), m_cards.end(), shelf.parts.begin(), shelf.parts.end(),
+                    [](const ShelfCard& card, const Part& part) { return card.part == part; });
+}
+
 void ShelfModel::setShelf(const Shelf& shelf) {
   beginResetModel();
   m_cards.clear();
@@ -78,7 +83,9 @@ void ShelfModel::setShelf(const Shelf& shelf) {
   for (const Part& part : shelf.parts) {
     Rig alone;
     alone.parts.push_back(part);
-    ShelfCard next{part, silhouetteOf(part), massProfile(alone).places.front().mass(), {}, {}, {}};
+    const MassProfile profile = massProfile(alone);
+    ShelfCard next{part, silhouettesOf(alone, profile).front(), profile.places.front().mass(), {}, {}, {}};
+    next.shape.runsOn = false;
     say(next);
     m_cards.push_back(std::move(next));
   }

@@ -29,6 +29,7 @@ class ShelfModel : public QAbstractListModel {
   ShelfModel(Look* look, QObject* parent);
 
   void setShelf(const Shelf& shelf);
+  [[nodiscard]] bool holds(const Shelf& shelf) const;
   void showGroup(const QString& group);
   void showFound(const QString& words);
 

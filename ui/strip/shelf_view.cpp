@@ -111,7 +111,6 @@ ShelfView::ShelfView(Look* look, RigDocument* document, QWidget* parent)
   m_search->setObjectName(QStringLiteral("shelfSearch"));
   m_search->setPlaceholderText(tr("Search all parts"));
   m_search->setAccessibleName(tr("Search all parts"));
-  m_search->setClearButtonEnabled(true);
   m_search->installEventFilter(this);
   m_groups = new QListWidget(this);
   m_groups->setObjectName(QStringLiteral("shelfGroups"));
@@ -168,6 +167,9 @@ ShelfView::ShelfView(Look* look, RigDocument* document, QWidget* parent)
     chooseGroup();
   });
   connect(m_search, &QLineEdit::textChanged, this, &ShelfView::showParts);
+  // The picture of the button is loaded when there is something to clear, not at the start.
+  connect(m_search, &QLineEdit::textChanged, m_search,
+          [this](const QString& words) { m_search->setClearButtonEnabled(!words.isEmpty()); });
   connect(m_search, &QLineEdit::returnPressed, this, &ShelfView::enterCards);
   connect(m_cards, &QListView::activated, this, [this](const QModelIndex& index) { place(index.row()); });
   connect(look, &Look::changed, this, &ShelfView::applyLook);
@@ -175,6 +177,7 @@ ShelfView::ShelfView(Look* look, RigDocument* document, QWidget* parent)
 }
 
 void ShelfView::setShelf(const Shelf& shelf) {
+  if (m_groups->count() > 0 && m_model->holds(shelf)) return;
   m_model->setShelf(shelf);
   const QSignalBlocker quiet(m_groups);
   m_groups->clear();

@@ -93,9 +93,11 @@ void Look::setReduceMotion(bool reduce) {
 QFont Look::font(int pixels, bool bold) const {
   // Both families have tabular figures by default; the second is on every Debian desktop.
   static const QStringList families{QStringLiteral("Noto Sans"), QStringLiteral("DejaVu Sans")};
-  QFont font;
+  const int size = px(pixels);
+  QFont& font = m_fonts[{size, bold}];
+  if (font.pixelSize() == size) return font;
   font.setFamilies(families);
-  font.setPixelSize(px(pixels));
+  font.setPixelSize(size);
   font.setBold(bold);
   return font;
 }

@@ -3,8 +3,10 @@
 
 #include <QColor>
 #include <QFont>
+#include <QHash>
 #include <QObject>
 #include <QPalette>
+#include <utility>
 
 namespace grainwise::ui {
 
@@ -76,6 +78,8 @@ class Look : public QObject {
   DisplayUnits m_units;
   double m_typeScale = 1.0;
   bool m_reduceMotion = false;
+  /// Copies of one font share what is looked up for it; each made anew is looked up again.
+  mutable QHash<std::pair<int, bool>, QFont> m_fonts;
 };
 
 }  // namespace grainwise::ui

@@ -5,6 +5,7 @@
 #include <QDragEnterEvent>
 #include <QMimeData>
 #include <QPainter>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include "ui/charts/profile_chart.h"
@@ -46,11 +47,13 @@ const QString kRod = QStringLiteral("rod");
 const QString kWater = QStringLiteral("water");
 const QString kName = QStringLiteral("name");
 const QString kProblems = QStringLiteral("problems");
+/// Behind the first picture, and before a rig has been quiet long enough for its swing to be run.
+constexpr int kRiverAfter_ms = 300;
 }  // namespace
 
 BenchFace::BenchFace(Look* look, RigDocument* document, AnalysisFeed* feed, PoolBook* pools,
                      const Shelf& shelf, QWidget* parent)
-    : QWidget(parent), m_look(look), m_document(document), m_feed(feed), m_pools(pools) {
+    : QWidget(parent), m_look(look), m_document(document), m_feed(feed), m_pools(pools), m_carried(shelf) {
   setAcceptDrops(true);
   m_ruler = new Ruler(this);
   m_strip = new StripView(look, document, feed, m_ruler, this);
@@ -62,7 +65,7 @@ BenchFace::BenchFace(Look* look, RigDocument* document, AnalysisFeed* feed, Pool
   m_sentence = new SentenceBar(look, feed, this);
   m_drawer = new Drawer(look, this);
   m_drawer->setObjectName(QStringLiteral("drawer"));
-  addPages(shelf);
+  addPages();
   layOut();
   connectParts();
 }
@@ -78,45 +81,95 @@ void BenchFace::layOut() {
   column->addWidget(m_drawer, 5);
 }
 
-void BenchFace::addPages(const Shelf& shelf) {
+void BenchFace::addPages() {
   m_shelf = new ShelfView(m_look, m_document, m_drawer);
   m_shelf->setObjectName(QStringLiteral("shelf"));
-  m_shelf->setShelf(shelf);
-  m_part = new PartEditor(m_look, m_document, m_feed, m_drawer);
-  m_part->setObjectName(QStringLiteral("part"));
-  m_why = new WhyPanel(m_look, m_feed, m_drawer);
-  m_rod = new RodPanel(m_look, m_document, shelf, m_drawer);
-  m_problems = new ProblemPanel(m_look, m_drawer);
+  m_shelf->setShelf(m_carried);
   m_drawer->addPage(kShelf, tr("Shelf"), m_shelf, Drawer::Stay::standing);
-  m_drawer->addPage(kPart, tr("Part"), m_part, Drawer::Stay::standing);
-  auto* river = new RiverPanel(m_look, m_document, m_feed, m_pools, m_drawer);
-  connect(river, &RiverPanel::depthsWanted, this, &BenchFace::openDepths);
-  m_drawer->addPage(kCast, tr("Cast"), new CastPanel(m_look, m_document, m_feed, m_drawer),
-                    Drawer::Stay::standing);
-  m_drawer->addPage(kRiver, tr("River"), river, Drawer::Stay::standing);
-  addChoicePages(shelf);
-  m_drawer->addPage(kDepths, tr("Depths in all pools"),
-                    new DepthTablePanel(m_look, m_feed, m_pools, m_drawer), Drawer::Stay::passing);
-  m_drawer->addPage(kWhy, tr("Why"), m_why, Drawer::Stay::passing);
-  m_drawer->addPage(kRod, tr("Rod"), m_rod, Drawer::Stay::passing);
-  m_drawer->addPage(kWater, tr("Water"), new WaterPanel(m_look, m_document, m_drawer),
-                    Drawer::Stay::passing);
-  m_drawer->addPage(kName, tr("Name and notes"), new NamePanel(m_look, m_document, m_drawer),
-                    Drawer::Stay::passing);
-  m_drawer->addPage(kProblems, tr("Problems"), m_problems, Drawer::Stay::passing);
+  m_drawer->addPage(
+      kPart, tr("Part"),
+      [this](QWidget* parent) {
+        auto* part = new PartEditor(m_look, m_document, m_feed, parent);
+        part->setObjectName(QStringLiteral("part"));
+        connect(m_strip, &StripView::partSelected, part, &PartEditor::setPart);
+        part->setPart(m_strip->selected());
+        return part;
+      },
+      Drawer::Stay::standing);
+  addWaterPages();
+  addChoicePages();
+  addPassingPages();
 }
 
-void BenchFace::addChoicePages(const Shelf& shelf) {
-  m_chooser = new ChooserPanel(m_look, m_document, m_feed, m_pools, shelf, m_drawer);
-  m_fixes = new FixesPanel(m_look, m_document, m_feed, m_pools, shelf, m_drawer);
-  m_drawer->addPage(kTips, tr("Tips"), m_chooser, Drawer::Stay::standing);
-  m_drawer->addPage(kFixes, tr("Fixes"), m_fixes, Drawer::Stay::standing);
-  m_drawer->addPage(kPools, tr("Pools"), new PoolsPanel(m_look, m_document, m_pools, m_drawer),
-                    Drawer::Stay::passing);
+void BenchFace::addWaterPages() {
+  m_drawer->addPage(
+      kCast, tr("Cast"),
+      [this](QWidget* parent) { return new CastPanel(m_look, m_document, m_feed, parent); },
+      Drawer::Stay::standing);
+  m_drawer->addPage(
+      kRiver, tr("River"),
+      [this](QWidget* parent) {
+        auto* river = new RiverPanel(m_look, m_document, m_feed, m_pools, parent);
+        connect(river, &RiverPanel::depthsWanted, this, &BenchFace::openDepths);
+        return river;
+      },
+      Drawer::Stay::standing);
+  // Its swings refine the depth of the tile whether or not anybody looks at the page.
+  QTimer::singleShot(kRiverAfter_ms, this, [this] { m_drawer->prepare(kRiver); });
+}
+
+void BenchFace::addChoicePages() {
+  m_drawer->addPage(
+      kTips, tr("Tips"),
+      [this](QWidget* parent) {
+        m_chooser = new ChooserPanel(m_look, m_document, m_feed, m_pools, m_carried, parent);
+        return m_chooser;
+      },
+      Drawer::Stay::standing);
+  m_drawer->addPage(
+      kFixes, tr("Fixes"),
+      [this](QWidget* parent) {
+        m_fixes = new FixesPanel(m_look, m_document, m_feed, m_pools, m_carried, parent);
+        return m_fixes;
+      },
+      Drawer::Stay::standing);
+  m_drawer->addPage(
+      kPools, tr("Pools"),
+      [this](QWidget* parent) { return new PoolsPanel(m_look, m_document, m_pools, parent); },
+      Drawer::Stay::passing);
+}
+
+void BenchFace::addPassingPages() {
+  const auto passing = [this](const QString& key, const QString& title, Drawer::Make make) {
+    m_drawer->addPage(key, title, std::move(make), Drawer::Stay::passing);
+  };
+  passing(kDepths, tr("Depths in all pools"), [this](QWidget* parent) {
+    return new DepthTablePanel(m_look, m_feed, m_pools, parent);
+  });
+  passing(kWhy, tr("Why"),
+          [this](QWidget* parent) { return m_why = new WhyPanel(m_look, m_feed, parent); });
+  passing(kRod, tr("Rod"), [this](QWidget* parent) {
+    return m_rod = new RodPanel(m_look, m_document, m_carried, parent);
+  });
+  passing(kWater, tr("Water"),
+          [this](QWidget* parent) { return new WaterPanel(m_look, m_document, parent); });
+  passing(kName, tr("Name and notes"),
+          [this](QWidget* parent) { return new NamePanel(m_look, m_document, parent); });
+  passing(kProblems, tr("Problems"),
+          [this](QWidget* parent) { return m_problems = new ProblemPanel(m_look, parent); });
+}
+
+ChooserPanel* BenchFace::chooser() {
+  m_drawer->prepare(kTips);
+  return m_chooser;
+}
+
+FixesPanel* BenchFace::fixes() {
+  m_drawer->prepare(kFixes);
+  return m_fixes;
 }
 
 void BenchFace::connectParts() {
-  connect(m_strip, &StripView::partSelected, m_part, &PartEditor::setPart);
   connect(m_strip, &StripView::partActivated, this, &BenchFace::openPart);
   connect(m_strip, &StripView::refused, m_drawer, &Drawer::say);
   connect(m_strip, &StripView::tagClicked, m_tiles, [this] { Q_EMIT m_tiles->whyRequested(Reading::junction); });
@@ -124,6 +177,7 @@ void BenchFace::connectParts() {
   connect(m_strip, &StripView::startFromRod, this, [this] { openRod(true); });
   connect(m_document, &RigDocument::rigChanged, m_drawer, [this] { m_drawer->say({}); });
   const auto why = [this](Reading reading) {
+    m_drawer->prepare(kWhy);
     m_why->showReading(reading);
     m_drawer->setTitle(kWhy, tr("Why: %1").arg(readingTitle(reading)));
     m_drawer->open(kWhy);
@@ -137,8 +191,12 @@ void BenchFace::connectParts() {
 }
 
 void BenchFace::addMake(OwnStore* store) {
-  m_make = new MakePanel(m_look, m_document, store, m_pools, m_drawer);
-  m_drawer->addPage(kMake, tr("Make"), m_make, Drawer::Stay::standing);
+  m_drawer->addPage(
+      kMake, tr("Make"),
+      [this, store](QWidget* parent) {
+        return m_make = new MakePanel(m_look, m_document, store, m_pools, parent);
+      },
+      Drawer::Stay::standing);
   m_shelf->setShelf(store->all());
   connect(store, &OwnStore::ownChanged, this, [this, store] { m_shelf->setShelf(store->all()); });
   connect(store, &OwnStore::failed, m_drawer, &Drawer::say);
@@ -186,8 +244,8 @@ void BenchFace::openWater() { m_drawer->open(kWater); }
 void BenchFace::openName() { m_drawer->open(kName); }
 
 void BenchFace::showProblems(const QString& title, const Problems& problems) {
-  m_problems->show(title, problems);
   m_drawer->open(kProblems);
+  m_problems->show(title, problems);
 }
 
 void BenchFace::dragEnterEvent(QDragEnterEvent* event) {

@@ -39,8 +39,9 @@ class BenchFace : public QWidget {
   [[nodiscard]] StripView* strip() const { return m_strip; }
   [[nodiscard]] Drawer* drawer() const { return m_drawer; }
 
-  [[nodiscard]] ChooserPanel* chooser() const { return m_chooser; }
-  [[nodiscard]] FixesPanel* fixes() const { return m_fixes; }
+  /// Made when they are first wanted.
+  [[nodiscard]] ChooserPanel* chooser();
+  [[nodiscard]] FixesPanel* fixes();
 
   /// The Make drawer, and own parts on the Shelf as they change. W on the line starts weighing.
   void addMake(OwnStore* store);
@@ -69,16 +70,17 @@ class BenchFace : public QWidget {
 
  private:
   void layOut();
-  void addPages(const Shelf& shelf);
-  void addChoicePages(const Shelf& shelf);
+  void addPages();
+  void addWaterPages();
+  void addChoicePages();
+  void addPassingPages();
   void connectParts();
 
   Look* m_look;
   RigDocument* m_document;
   AnalysisFeed* m_feed;
   PoolBook* m_pools;
-  ChooserPanel* m_chooser;
-  FixesPanel* m_fixes;
+  Shelf m_carried;
   Ruler* m_ruler;
   StripView* m_strip;
   ProfileChart* m_chart;
@@ -86,11 +88,13 @@ class BenchFace : public QWidget {
   SentenceBar* m_sentence;
   Drawer* m_drawer;
   ShelfView* m_shelf;
-  PartEditor* m_part;
-  WhyPanel* m_why;
-  RodPanel* m_rod;
-  ProblemPanel* m_problems;
+  // Pages of the drawer, each there once it was opened.
+  WhyPanel* m_why = nullptr;
+  RodPanel* m_rod = nullptr;
+  ProblemPanel* m_problems = nullptr;
   MakePanel* m_make = nullptr;
+  ChooserPanel* m_chooser = nullptr;
+  FixesPanel* m_fixes = nullptr;
 };
 
 }  // namespace grainwise::ui

@@ -16,9 +16,9 @@
 #include <QVBoxLayout>
 
 #include "ui/clinic/clinic_face.h"
-#include "core/io/shelf_file.h"
 #include "ui/compare/compare_face.h"
 #include "core/io/rig_file.h"
+#include "ui/document/carried_shelf.h"
 #include "ui/document/own_store.h"
 #include "ui/document/pool_book.h"
 #include "ui/document/rig_document.h"
@@ -80,13 +80,6 @@ QStringList droppedFiles(const QMimeData* data) {
   return files;
 }
 
-/// The shelf that the program carries, without own parts; `otherwise` where it carries none.
-Shelf carriedShelf(const Shelf& otherwise) {
-  QFile file(QStringLiteral(":/shelf/generic.shelf.json"));
-  if (!file.open(QIODevice::ReadOnly)) return otherwise;
-  return readShelf(file.readAll().toStdString()).value_or(otherwise);
-}
-
 }  // namespace
 
 MainWindow::MainWindow(const Shelf& shelf, QWidget* parent) : QMainWindow(parent), m_shelf(shelf) {
@@ -98,7 +91,7 @@ MainWindow::MainWindow(const Shelf& shelf, QWidget* parent) : QMainWindow(parent
   m_autosave = new Autosave(m_document, recoveryFolder(), this);
   m_feed = new AnalysisFeed(m_document, this);
   m_pools = new PoolBook(this);
-  m_own = new OwnStore(carriedShelf(shelf), {}, this);
+  m_own = new OwnStore(carriedShelf() != nullptr ? *carriedShelf() : shelf, {}, this);
   connect(m_own, &OwnStore::ownChanged, this, [this] { m_shelf = m_own->all(); });
   m_undo = new QUndoGroup(this);
   m_undo->addStack(m_document->undoStack());

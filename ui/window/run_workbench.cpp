@@ -15,6 +15,7 @@
 #include "core/io/pools_file.h"
 #include "core/io/rig_file.h"
 #include "core/io/shelf_file.h"
+#include "ui/document/carried_shelf.h"
 #include "ui/document/pool_book.h"
 #include "ui/strip/strip_view.h"
 #include "ui/theme/language.h"
@@ -46,7 +47,7 @@ std::string resourceText(const char* name) {
 /// The generic shelf with the user's own laid over it. A faulty own shelf is said on stderr and left
 /// out; the file itself is not touched.
 Shelf loadShelf() {
-  const Shelf generic = readShelf(resourceText(":/shelf/generic.shelf.json")).value();
+  const Shelf generic = carriedShelf() != nullptr ? *carriedShelf() : Shelf{};
   const QString own = QStandardPaths::locate(QStandardPaths::AppDataLocation,
                                              QStringLiteral("my-parts.shelf.json"));
   if (own.isEmpty()) return generic;

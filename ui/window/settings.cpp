@@ -19,6 +19,11 @@ constexpr auto kRecent = "files/recent";
 constexpr int kMostRecent = 10;
 
 QString key(const char* name) { return QLatin1String(name); }
+
+/// What is kept already is not written again: a start would wait for the disk.
+void keep(QSettings& s, const char* name, const QVariant& value) {
+  if (s.value(key(name)).toString() != value.toString() || !s.contains(key(name))) s.setValue(key(name), value);
+}
 }  // namespace
 
 void Settings::restore(Look& look) const {
@@ -35,12 +40,12 @@ void Settings::restore(Look& look) const {
 
 void Settings::store(const Look& look) {
   QSettings s;
-  s.setValue(key(kScheme), int(look.scheme()));
-  s.setValue(key(kTypeScale), look.typeScale());
-  s.setValue(key(kReduceMotion), look.reduceMotion());
-  s.setValue(key(kMetres), look.units().metres);
-  s.setValue(key(kGrams), look.units().grams);
-  s.setValue(key(kCelsius), look.units().celsius);
+  keep(s, kScheme, int(look.scheme()));
+  keep(s, kTypeScale, look.typeScale());
+  keep(s, kReduceMotion, look.reduceMotion());
+  keep(s, kMetres, look.units().metres);
+  keep(s, kGrams, look.units().grams);
+  keep(s, kCelsius, look.units().celsius);
 }
 
 QString Settings::language() const { return QSettings().value(key(kLanguage)).toString(); }
@@ -57,7 +62,10 @@ void Settings::setGeometry(const QByteArray& geometry) {
 
 QString Settings::lastFile() const { return QSettings().value(key(kLast)).toString(); }
 
-void Settings::setLastFile(const QString& path) { QSettings().setValue(key(kLast), path); }
+void Settings::setLastFile(const QString& path) {
+  QSettings s;
+  keep(s, kLast, path);
+}
 
 QStringList Settings::recentFiles() const {
   QStringList there;
@@ -74,6 +82,7 @@ void Settings::addRecent(const QString& path) {
   QStringList list = s.value(key(kRecent)).toStringList();
   list.removeAll(whole);
   list.prepend(whole);
+  if (list == s.value(key(kRecent)).toStringList()) return;
   s.setValue(key(kRecent), QStringList(list.mid(0, kMostRecent)));
 }
 

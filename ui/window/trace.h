@@ -10,8 +10,9 @@ class MainWindow;
 
 /// For tests that drive the window from outside: with GRAINWISE_TRACE set, prints on stdout after
 /// each settled change a line `parts KIND KIND ...` and a line `at NAME X Y W H` for every visible
-/// named widget, in screen pixels, then `settled`. With GRAINWISE_TRACE=first-picture the program ends
-/// by itself once the first settled picture is painted, for timing its start from outside.
+/// named widget, in screen pixels, then `settled`. With GRAINWISE_TRACE=first-picture the program prints
+/// `usable` and ends by itself once the first picture is painted and all that it queued has run, for
+/// timing its start from outside.
 class Trace : public QObject {
   Q_OBJECT
  public:
@@ -23,6 +24,7 @@ class Trace : public QObject {
   bool eventFilter(QObject* watched, QEvent* event) override;
 
   MainWindow& m_window;
+  bool m_usable = false;
 };
 
 }  // namespace grainwise::ui

@@ -1,0 +1,11 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/model/shelf.h"
+
+namespace grainwise::ui {
+
+/// The generic shelf that the program carries, read once; none where it carries none.
+const Shelf* carriedShelf();
+
+}  // namespace grainwise::ui
