@@ -1220,6 +1220,10 @@
         <source>%1: the name should end in .pdf, .png or .svg</source>
         <translation>%1: der Name soll auf .pdf, .png oder .svg enden</translation>
     </message>
+    <message>
+        <source>Rods conduct: keep clear of power lines, and stop in lightning.</source>
+        <translation>Ruten leiten Strom: weg von Stromleitungen, und bei Gewitter aufhören.</translation>
+    </message>
 </context>
 <context>
     <name>PictureWords</name>

@@ -1220,6 +1220,10 @@
         <source>%1: the name should end in .pdf, .png or .svg</source>
         <translation>%1: el nombre debe acabar en .pdf, .png o .svg</translation>
     </message>
+    <message>
+        <source>Rods conduct: keep clear of power lines, and stop in lightning.</source>
+        <translation>Las cañas conducen: lejos de las líneas eléctricas, y parar si hay tormenta.</translation>
+    </message>
 </context>
 <context>
     <name>PictureWords</name>

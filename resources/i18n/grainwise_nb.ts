@@ -1220,6 +1220,10 @@
         <source>%1: the name should end in .pdf, .png or .svg</source>
         <translation>%1: navnet bør slutte på .pdf, .png eller .svg</translation>
     </message>
+    <message>
+        <source>Rods conduct: keep clear of power lines, and stop in lightning.</source>
+        <translation>Stenger leder strøm: hold avstand til kraftlinjer, og stans i tordenvær.</translation>
+    </message>
 </context>
 <context>
     <name>PictureWords</name>

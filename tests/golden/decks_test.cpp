@@ -92,6 +92,10 @@ TEST_CASE("Each deck opens on a safety card and asks and answers on every other"
     CHECK(d.cards.front().show == CardShow::text);
     CHECK_FALSE(d.cards.front().ask);
     CHECK_FALSE(d.cards.front().reveal);
+    // Rods conduct: said on the first card of any deck, and on printed sheets.
+    for (const char* danger : {"power lines", "thunderstorm"}) {
+      CHECK(d.cards.front().say->find(danger) != std::string::npos);
+    }
     for (const Card& c : d.cards) {
       INFO(c.title);
       CHECK(c.say);

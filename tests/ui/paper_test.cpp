@@ -64,7 +64,7 @@ TEST_CASE_METHOD(PaperFixture, "A handout says in real text what each part weigh
   const QString text = poppler("pdftotext", {QStringLiteral("-layout"), pdfOf(winterHandout()), QStringLiteral("-")});
   for (const char* words : {"Plain winter", "525 gr", "110 gr", "11 gr/ft", "525 in 525–600 gr",
                             "17.8 to 11", "smooth drop", "21 %", "3.3 ×", "Mill Run", "Chapel Hole",
-                            "estimate", "Wallet", "no guide to wading", "What I changed"}) {
+                            "estimate", "Wallet", "no guide to wading", "What I changed", "power lines", "lightning"}) {
     INFO(words);
     CHECK(text.contains(QString::fromUtf8(words)));
   }

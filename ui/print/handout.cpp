@@ -238,6 +238,10 @@ void Handout::paintSafety(PageWriter& w) const {
   for (const std::string& line : words::cautions(*m_rig.rig, *m_rig.analysis)) {
     w.paragraph(QStringLiteral("• ") + QString::fromStdString(line), 10.5);
   }
+  // Where a sheet is read there may be rods; the screen says it on a deck's first card.
+  w.paragraph(QStringLiteral("• ") +
+                  PaperWords::tr("Rods conduct: keep clear of power lines, and stop in lightning."),
+              10.5);
 }
 
 void Handout::paint(QPainter& p, int page, QSizeF sheet) const {
