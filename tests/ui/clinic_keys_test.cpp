@@ -122,14 +122,18 @@ TEST_CASE_METHOD(ShowFixture, "B and the full stop blank the class's screen, and
   CHECK_FALSE(run().answered());
 }
 
-TEST_CASE_METHOD(ShowFixture, "H takes the numbers from the class's screen and leaves the rest") {
+TEST_CASE_METHOD(ShowFixture, "H takes the numbers from the class's screen and leaves them on the teacher's") {
   run().goTo(2);  // what a foot weighs
   CardView* view = clinic->showWindow()->view();
   view->resize(1280, 720);
   const QImage with = view->grab().toImage();
+  auto* laptop = clinic->teacher()->findChild<CardView*>(QStringLiteral("cardNow"));
+  const QImage kept = laptop->grab().toImage();
   key(Qt::Key_H);
   CHECK(run().numbersHidden());
   CHECK(view->grab().toImage() != with);
+  CHECK(laptop->grab().toImage() == kept);
+  CHECK(clinic->teacher()->notes().contains(QLatin1String("24.5 gr/ft")));
   key(Qt::Key_H);
   CHECK(view->grab().toImage() == with);
 }

@@ -208,6 +208,10 @@ ShownCard shownCard(const Card& card, const std::filesystem::path& folder, const
   return shown;
 }
 
+QString figureLine(const Figure& figure) {
+  return QStringLiteral("%1  %2 %3").arg(setupLetter(figure.setup), figure.number, figure.words).trimmed();
+}
+
 std::vector<Figure> figuresOf(const ShownCard& shown, DisplayUnits units) {
   std::vector<Figure> figures;
   if (shown.rigs.empty() || shown.card.show == CardShow::text || !shown.missing.empty()) return figures;

@@ -28,6 +28,8 @@ struct Figure {
   QString number;  ///< "7 to 14", "2.7–4.4 ft"
   QString words;   ///< "gr/ft: hinges"
 };
+/// "A  2.7–4.4 ft down": the figure in a line of text.
+QString figureLine(const Figure& figure);
 /// The reading in which the card's rigs differ, one figure a rig; for a river card their depths. None
 /// for a card of text.
 std::vector<Figure> figuresOf(const ShownCard& shown, DisplayUnits units);

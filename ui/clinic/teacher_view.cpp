@@ -129,7 +129,9 @@ void TeacherView::setPanel(QWidget* panel) {
 
 void TeacherView::follow() {
   const auto card = m_run->shown();
-  m_now->setCard(card, m_run->state());
+  CardState now = m_run->state();
+  now.numbers = true;  // hidden from the class, not from who teaches
+  m_now->setCard(card, now);
   m_now->setBlank(m_run->blank());
   CardState next;
   next.index = m_run->index() + 1;
@@ -139,6 +141,9 @@ void TeacherView::follow() {
   if (card) {
     if (card->card.notes) words.append(QString::fromStdString(*card->card.notes));
     if (card->card.reveal) words.append(tr("Answer: %1").arg(QString::fromStdString(*card->card.reveal)));
+    QStringList numbers;
+    for (const Figure& figure : figuresOf(*card, m_look->units())) numbers.append(figureLine(figure));
+    if (!numbers.isEmpty()) words.append(numbers.join(QLatin1Char('\n')));
     for (const QString& what : card->missing) words.append(tr("Missing: %1").arg(what));
   }
   const QString text = words.join(QStringLiteral("\n\n"));

@@ -12,10 +12,6 @@ QString text(const std::optional<std::string>& words) {
   return words ? QString::fromStdString(*words) : QString();
 }
 
-QString figureLine(const Figure& figure) {
-  return QStringLiteral("%1  %2 %3").arg(setupLetter(figure.setup), figure.number, figure.words).trimmed();
-}
-
 }  // namespace
 
 DeckPages::DeckPages(const Deck& deck, const std::filesystem::path& folder, Form form,
