@@ -3777,7 +3777,7 @@
     </message>
 </context>
 <context>
-    <name>grainwise::ui::EditPanel</name>
+    <name>grainwise::ui::EditDesk</name>
     <message>
         <source>Shelf</source>
         <translation>Regal</translation>
@@ -3800,6 +3800,9 @@
     </message>
 </context>
 <context>
+    <name>grainwise::ui::EditPanel</name>
+</context>
+<context>
     <name>grainwise::ui::FixesPanel</name>
     <message>
         <source>From the wallet, now</source>
@@ -3810,6 +3813,11 @@
         <translation>An der Werkbank, später</translation>
     </message>
     <message>
+    <message>
+        <source>Change %1</source>
+        <comment>A or B</comment>
+        <translation>%1 ändern</translation>
+    </message>
         <source>Wrong: %1. One change, and what it repairs:</source>
         <translation>Falsch: %1. Eine Änderung und was sie behebt:</translation>
     </message>

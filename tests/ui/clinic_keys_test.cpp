@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <QAbstractButton>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPlainTextEdit>
@@ -191,6 +192,40 @@ TEST_CASE_METHOD(ShowFixture, "E changes the card's rig for the class at once, a
   EditPanel* panel = clinic->editPanel();
   CHECK(panel->isVisible());
   panel->strip()->select(2);
+TEST_CASE_METHOD(ShowFixture, "Either rig of a card of two is changed live, each with an undo of its own") {
+  run().goTo(3);  // downhill or hinge
+  REQUIRE(run().shown()->rigs.size() == 2);
+  const Rig a = *run().shown()->rigs[0].rig, b = *run().shown()->rigs[1].rig;
+  key(Qt::Key_E);
+  EditPanel* panel = clinic->editPanel();
+  for (const char* name : {"cardEditA", "cardEditB"}) {
+    INFO(name);
+    REQUIRE(panel->findChild<QAbstractButton*>(QLatin1String(name))->isVisible());
+  }
+  QTest::mouseClick(panel->findChild<QAbstractButton*>(QStringLiteral("cardEditB")), Qt::LeftButton);
+  CHECK(panel->side() == 1);
+  panel->strip()->select(2);
+  panel->strip()->removeSelected();
+  settle();
+  CHECK(*run().shown()->rigs[0].rig == a);
+  CHECK(run().shown()->rigs[1].rig->parts.size() == b.parts.size() - 1);
+  QTest::mouseClick(panel->findChild<QAbstractButton*>(QStringLiteral("cardEditA")), Qt::LeftButton);
+  panel->strip()->select(0);
+  panel->strip()->removeSelected();
+  settle();
+  CHECK(run().shown()->rigs[0].rig->parts.size() == a.parts.size() - 1);
+  CHECK(run().shown()->rigs[1].rig->parts.size() == b.parts.size() - 1);
+  QTest::mouseClick(panel->findChild<QPushButton*>(QStringLiteral("cardEditUndo")), Qt::LeftButton);
+  settle();
+  CHECK(*run().shown()->rigs[0].rig == a);
+  CHECK(run().shown()->rigs[1].rig->parts.size() == b.parts.size() - 1);
+  key(Qt::Key_Escape);
+  CHECK(*run().shown()->rigs[1].rig == b);
+  run().goTo(2);  // of one rig: no letters to choose from
+  key(Qt::Key_E);
+  CHECK_FALSE(panel->findChild<QAbstractButton*>(QStringLiteral("cardEditB"))->isVisible());
+}
+
   panel->strip()->removeSelected();
   settle();
   CHECK(run().shown()->rigs[0].rig->parts.size() == before.parts.size() - 1);

@@ -228,8 +228,8 @@ void ClinicFace::connectParts() {
   connect(m_teacher, &TeacherView::editRequested, this, &ClinicFace::toggleEdit);
   connect(m_teacher, &TeacherView::endRequested, this, &ClinicFace::endShow);
   connect(m_edit, &EditPanel::putBack, this, [this] { if (m_run && m_run->editing()) toggleEdit(); });
-  connect(m_edit, &EditPanel::rigChanged, this, [this](const Rig& rig) {
-    if (m_run && m_run->editing()) m_run->setEdited(rig);
+  connect(m_edit, &EditPanel::rigChanged, this, [this](const Rig& rig, int side) {
+    if (m_run) m_run->setEdited(std::size_t(side), rig);
   });
   connect(qGuiApp, &QGuiApplication::screenAdded, this, &ClinicFace::fillScreens);
   connect(qGuiApp, &QGuiApplication::screenRemoved, this, [this] { QTimer::singleShot(0, this, &ClinicFace::fillScreens); });
@@ -419,9 +419,10 @@ void ClinicFace::toggleEdit() {
   // With one screen only, the panel stands under the card.
   const bool twoScreens = chosenScreen() && chosenScreen() != screen();
   if (begin) {
-    const Rig rig = *card->rigs.front().rig;
-    m_edit->begin(rig);
-    m_run->setEdited(rig);
+    std::vector<Rig> rigs;
+    for (const PictureRig& rig : card->rigs) rigs.push_back(*rig.rig);
+    m_edit->begin(rigs);
+    m_run->setEdited(rigs);
     if (twoScreens) {
       m_teacher->setPanel(m_edit);
     } else {
@@ -429,7 +430,7 @@ void ClinicFace::toggleEdit() {
     }
     return;
   }
-  m_run->setEdited(std::nullopt);
+  m_run->setEdited({});
   m_teacher->setPanel(nullptr);
   m_show->setPanel(nullptr);
   m_edit->setParent(this);

@@ -51,7 +51,10 @@ std::shared_ptr<const ShownCard> DeckRun::shown(int index) {
   auto& card = m_cards[std::size_t(index)];
   if (!card) {
     Card of = m_deck.cards[std::size_t(index)];
-    if (index == m_index && m_edited) of.rig = *m_edited;
+    if (index == m_index && editing()) {
+      of.rig = m_edited.front();
+      if (m_edited.size() > 1) of.rigB = m_edited[1];
+    }
     card = std::make_shared<const ShownCard>(shownCard(of, m_folder, m_conditions));
   }
   return card;
@@ -93,7 +96,7 @@ void DeckRun::goTo(int index) {
 }
 
 void DeckRun::arrive(int index, bool answered) {
-  setEdited(std::nullopt);
+  setEdited({});
   m_index = index;
   m_answered = answered;
   m_timer.stop();
@@ -120,9 +123,16 @@ void DeckRun::toggleSlow() {
   Q_EMIT changed();
 }
 
-void DeckRun::setEdited(std::optional<Rig> rig) {
-  if (!rig && !m_edited) return;
-  m_edited = std::move(rig);
+void DeckRun::setEdited(std::size_t side, const Rig& rig) {
+  if (side >= m_edited.size()) return;
+  std::vector<Rig> rigs = m_edited;
+  rigs[side] = rig;
+  setEdited(std::move(rigs));
+}
+
+void DeckRun::setEdited(std::vector<Rig> rigs) {
+  if (rigs.empty() && m_edited.empty()) return;
+  m_edited = std::move(rigs);
   m_cards[std::size_t(m_index)].reset();
   m_timer.stop();
   m_time_s = -1;
@@ -149,7 +159,7 @@ void DeckRun::startRuns() {
 
 void DeckRun::play() {
   const auto card = shown(m_index);
-  if (!card || !card->runs || !card->runs->any() || m_edited || (m_still && !m_slow)) return;
+  if (!card || !card->runs || !card->runs->any() || editing() || (m_still && !m_slow)) return;
   m_time_s = 0;
   m_clock.start();
   m_timer.start();

@@ -6,7 +6,6 @@
 #include <QTimer>
 #include <filesystem>
 #include <memory>
-#include <optional>
 #include <vector>
 
 #include "core/model/deck.h"
@@ -50,9 +49,11 @@ class DeckRun : public QObject {
   /// Nothing plays by itself, only when slow motion is asked for.
   void setStill(bool still) { m_still = still; }
 
-  /// The card's first rig while it is being changed live; nothing puts it back.
-  void setEdited(std::optional<Rig> rig);
-  [[nodiscard]] bool editing() const { return m_edited.has_value(); }
+  /// The card's rigs while they are being changed live, as they stand; empty puts the card's own back.
+  void setEdited(std::vector<Rig> rigs);
+  /// One of them changed: 0, or 1 for B.
+  void setEdited(std::size_t side, const Rig& rig);
+  [[nodiscard]] bool editing() const { return !m_edited.empty(); }
 
   /// Moves the picture on by wall-clock time, as the timer does; for tests.
   void advance(double wall_ms);
@@ -79,7 +80,7 @@ class DeckRun : public QObject {
   bool m_slow = false;
   bool m_still = false;
   double m_time_s = -1;
-  std::optional<Rig> m_edited;
+  std::vector<Rig> m_edited;
   HeavyRunner* m_runner;
   QTimer m_timer;
   QElapsedTimer m_clock;

@@ -1,69 +1,84 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/clinic/edit_panel.h"
 
+#include <QButtonGroup>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
-#include <QTabWidget>
+#include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include "ui/charts/picture.h"
+#include "ui/clinic/edit_desk.h"
 #include "ui/document/rig_document.h"
-#include "ui/strip/part_editor.h"
-#include "ui/strip/ruler.h"
-#include "ui/strip/shelf_view.h"
-#include "ui/strip/strip_view.h"
-#include "ui/work/analysis_feed.h"
+#include "ui/theme/pill_button.h"
 
 namespace grainwise::ui {
 namespace {
 constexpr int kTarget = 44;
+/// Of both sides together, beside a button's words.
+constexpr int kButtonRoom = 22;
 }
 
-EditPanel::EditPanel(Look* look, const Shelf& shelf, QWidget* parent) : QWidget(parent), m_look(look) {
+EditPanel::EditPanel(Look* look, const Shelf& shelf, QWidget* parent) : QWidget(parent) {
   setObjectName(QStringLiteral("cardEdit"));
-  m_document = new RigDocument(this);
-  m_feed = new AnalysisFeed(m_document, this);
-  auto* ruler = new Ruler(this);
-  m_strip = new StripView(look, m_document, m_feed, ruler, this);
-  m_strip->setObjectName(QStringLiteral("cardStrip"));
-  auto* shelfView = new ShelfView(look, m_document, this);
-  shelfView->setObjectName(QStringLiteral("cardShelf"));
-  shelfView->setShelf(shelf);
-  auto* part = new PartEditor(look, m_document, m_feed, this);
-  part->setObjectName(QStringLiteral("cardPart"));
-  m_pages = new QTabWidget(this);
-  m_pages->setObjectName(QStringLiteral("cardPages"));
-  m_pages->addTab(shelfView, tr("Shelf"));
-  m_pages->addTab(part, tr("Part"));
-  m_words = new QLabel(tr("Changed for the class only: it is put back when you leave."), this);
+  m_words = new QLabel(this);
   m_words->setObjectName(QStringLiteral("cardEditWords"));
   m_words->setTextFormat(Qt::PlainText);
+  m_stack = new QStackedWidget(this);
+  m_group = new QButtonGroup(this);
+  auto* row = new QHBoxLayout;
+  for (int i = 0; i < 2; ++i) {
+    const QString letter = setupLetter(setupOf(std::size_t(i), 2));
+    auto* button = m_letters[std::size_t(i)] = new PillButton(look, PillButton::Form::pill, letter, this);
+    button->setObjectName(QStringLiteral("cardEdit") + letter);
+    button->setAccessibleName(tr("Change %1", "A or B").arg(letter));
+    button->setCheckable(true);
+    m_group->addButton(button, i);
+    row->addWidget(button);
+    auto* desk = m_desks[std::size_t(i)] = new EditDesk(look, shelf, i == 0 ? QString() : letter, m_stack);
+    m_stack->addWidget(desk);
+    connect(desk, &EditDesk::rigChanged, this, [this, i](const Rig& rig) { Q_EMIT rigChanged(rig, i); });
+    connect(desk, &EditDesk::refused, this, &EditPanel::say);
+  }
   auto* undo = new QPushButton(tr("Undo"), this);
   undo->setObjectName(QStringLiteral("cardEditUndo"));
   auto* back = new QPushButton(tr("Put back"), this);
   back->setObjectName(QStringLiteral("putBack"));
-  for (QPushButton* button : {undo, back}) button->setMinimumHeight(kTarget);
-  auto* row = new QHBoxLayout;
+  for (QPushButton* button : {undo, back}) {
+    button->setMinimumHeight(kTarget);
+    button->setMinimumWidth(QFontMetrics(button->font()).horizontalAdvance(button->text()) + kButtonRoom);
+  }
   row->addWidget(m_words, 1);
   row->addWidget(undo);
   row->addWidget(back);
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(8, 4, 8, 4);
   column->addLayout(row);
-  column->addWidget(m_strip, 2);
-  column->addWidget(m_pages, 3);
-  connect(undo, &QPushButton::clicked, m_document->undoStack(), &QUndoStack::undo);
+  column->addWidget(m_stack, 1);
+  connect(m_group, &QButtonGroup::idClicked, this, &EditPanel::setSide);
+  connect(undo, &QPushButton::clicked, this, [this] { document()->undoStack()->undo(); });
   connect(back, &QPushButton::clicked, this, &EditPanel::putBack);
-  connect(m_document, &RigDocument::rigChanged, this, [this] { Q_EMIT rigChanged(*m_document->shown()); });
-  connect(m_strip, &StripView::partSelected, part, &PartEditor::setPart);
-  connect(m_strip, &StripView::partActivated, this, [this, part] { m_pages->setCurrentWidget(part); });
-  connect(m_strip, &StripView::refused, m_words, &QLabel::setText);
-  connect(shelfView, &ShelfView::refused, m_words, &QLabel::setText);
 }
 
-void EditPanel::begin(const Rig& rig) {
-  m_document->startFrom(rig);
-  m_words->setText(tr("Changed for the class only: it is put back when you leave."));
+void EditPanel::begin(const std::vector<Rig>& rigs) {
+  for (PillButton* letter : m_letters) letter->setVisible(rigs.size() > 1);
+  for (std::size_t i = 0; i < rigs.size() && i < m_desks.size(); ++i) m_desks[i]->begin(rigs[i]);
+  setSide(0);
+  say(tr("Changed for the class only: it is put back when you leave."));
 }
+
+int EditPanel::side() const { return m_stack->currentIndex(); }
+
+void EditPanel::setSide(int side) {
+  m_stack->setCurrentIndex(side);
+  m_letters[std::size_t(side)]->setChecked(true);
+}
+
+StripView* EditPanel::strip() const { return m_desks[std::size_t(side())]->strip(); }
+
+RigDocument* EditPanel::document() const { return m_desks[std::size_t(side())]->document(); }
+
+void EditPanel::say(const QString& words) { m_words->setText(words); }
 
 }  // namespace grainwise::ui

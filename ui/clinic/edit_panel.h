@@ -2,41 +2,50 @@
 #pragma once
 
 #include <QWidget>
+#include <array>
+#include <vector>
 
 #include "core/model/rig.h"
 #include "core/model/shelf.h"
 #include "ui/theme/look.h"
 
+class QButtonGroup;
 class QLabel;
-class QTabWidget;
+class QStackedWidget;
 
 namespace grainwise::ui {
 
-class AnalysisFeed;
+class EditDesk;
+class PillButton;
 class RigDocument;
 class StripView;
 
-/// Changes a card's rig live: the same line, Shelf and Part as on the Bench, on a copy of its own. What is
-/// held over the line shows on the card at once.
+/// Changes a card's rigs live: the same line, Shelf and Part as on the Bench, on copies of its own. What is
+/// held over the line shows on the card at once. A card of two rigs has both, each with its letter.
 class EditPanel : public QWidget {
   Q_OBJECT
  public:
   EditPanel(Look* look, const Shelf& shelf, QWidget* parent = nullptr);
 
-  void begin(const Rig& rig);
-  [[nodiscard]] StripView* strip() const { return m_strip; }
-  [[nodiscard]] RigDocument* document() const { return m_document; }
+  /// Starts on one rig or two, with the first.
+  void begin(const std::vector<Rig>& rigs);
+  /// The rig that is under the hands: 0, or 1 for B.
+  [[nodiscard]] int side() const;
+  void setSide(int side);
+  [[nodiscard]] StripView* strip() const;
+  [[nodiscard]] RigDocument* document() const;
 
  Q_SIGNALS:
-  void rigChanged(const Rig& rig);
+  void rigChanged(const Rig& rig, int side);
   void putBack();
 
  private:
-  Look* m_look;
-  RigDocument* m_document;
-  AnalysisFeed* m_feed;
-  StripView* m_strip;
-  QTabWidget* m_pages;
+  void say(const QString& words);
+
+  std::array<EditDesk*, 2> m_desks;
+  std::array<PillButton*, 2> m_letters;
+  QButtonGroup* m_group;
+  QStackedWidget* m_stack;
   QLabel* m_words;
 };
 

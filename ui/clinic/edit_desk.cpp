@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/clinic/edit_desk.h"
+
+#include <QTabWidget>
+#include <QVBoxLayout>
+
+#include "ui/document/rig_document.h"
+#include "ui/strip/part_editor.h"
+#include "ui/strip/ruler.h"
+#include "ui/strip/shelf_view.h"
+#include "ui/strip/strip_view.h"
+#include "ui/work/analysis_feed.h"
+
+namespace grainwise::ui {
+
+EditDesk::EditDesk(Look* look, const Shelf& shelf, const QString& letter, QWidget* parent)
+    : QWidget(parent) {
+  m_document = new RigDocument(this);
+  m_feed = new AnalysisFeed(m_document, this);
+  auto* ruler = new Ruler(this);
+  m_strip = new StripView(look, m_document, m_feed, ruler, this);
+  m_strip->setObjectName(QStringLiteral("cardStrip") + letter);
+  auto* shelfView = new ShelfView(look, m_document, this);
+  shelfView->setObjectName(QStringLiteral("cardShelf") + letter);
+  shelfView->setShelf(shelf);
+  auto* part = new PartEditor(look, m_document, m_feed, this);
+  part->setObjectName(QStringLiteral("cardPart") + letter);
+  m_pages = new QTabWidget(this);
+  m_pages->setObjectName(QStringLiteral("cardPages") + letter);
+  m_pages->addTab(shelfView, tr("Shelf"));
+  m_pages->addTab(part, tr("Part"));
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->addWidget(m_strip, 2);
+  column->addWidget(m_pages, 3);
+  connect(m_document, &RigDocument::rigChanged, this, [this] { Q_EMIT rigChanged(*m_document->shown()); });
+  connect(m_strip, &StripView::partSelected, part, &PartEditor::setPart);
+  connect(m_strip, &StripView::partActivated, this, [this, part] { m_pages->setCurrentWidget(part); });
+  connect(m_strip, &StripView::refused, this, &EditDesk::refused);
+  connect(shelfView, &ShelfView::refused, this, &EditDesk::refused);
+}
+
+void EditDesk::begin(const Rig& rig) { m_document->startFrom(rig); }
+
+}  // namespace grainwise::ui
