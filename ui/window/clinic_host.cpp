@@ -67,18 +67,22 @@ bool ClinicHost::mayLeave() {
 }
 
 Card ClinicHost::cardOnScreen() const {
-  const Rig& rig = m_window->document()->rig();
+  const auto showOf = [](const Drawer* drawer, CardShow otherwise) {
+    const QString page = drawer->current();
+    return page == QLatin1String("river")  ? CardShow::river
+           : page == QLatin1String("cast") ? CardShow::cast
+                                           : otherwise;
+  };
   const CompareHost* compare = m_window->compare();
   if (compare->shown() && compare->face()) {
-    Card card = deck_edits::cardOf(rig, CardShow::compare);
-    card.rigB = compare->face()->ownDocument()->rig();
+    const CompareFace& face = *compare->face();
+    const auto rig = [&](CompareFace::Letter letter) { return face.side(letter)->document()->rig(); };
+    Card card = deck_edits::cardOf(rig(CompareFace::Letter::a), showOf(face.drawer(), CardShow::compare));
+    card.rigB = rig(CompareFace::Letter::b);
     return card;
   }
-  const QString page = m_window->bench()->drawer()->current();
-  const CardShow show = page == QLatin1String("river")  ? CardShow::river
-                        : page == QLatin1String("cast") ? CardShow::cast
-                                                        : CardShow::strip;
-  return deck_edits::cardOf(rig, show);
+  return deck_edits::cardOf(m_window->document()->rig(),
+                            showOf(m_window->bench()->drawer(), CardShow::strip));
 }
 
 void ClinicHost::takeCard() {
