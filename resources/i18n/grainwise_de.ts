@@ -2855,6 +2855,10 @@
         <source>Celsius</source>
         <translation>Celsius</translation>
     </message>
+    <message>
+        <source>Four cards a page on paper…</source>
+        <translation>Vier Karten je Seite auf Papier…</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::Autosave</name>
@@ -3436,6 +3440,14 @@
         <source>A deck is being shown</source>
         <translation>Ein Kartensatz wird gezeigt</translation>
     </message>
+    <message>
+        <source>A card a page, with its answer and the notes…</source>
+        <translation>Eine Karte je Seite, mit Antwort und Notizen…</translation>
+    </message>
+    <message>
+        <source>Four cards a page, with lines to write on…</source>
+        <translation>Vier Karten je Seite, mit Zeilen zum Schreiben…</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::ClinicHost</name>
@@ -3786,6 +3798,9 @@
         <source>Part</source>
         <translation>Teil</translation>
     </message>
+</context>
+<context>
+    <name>grainwise::ui::EditPanel</name>
     <message>
         <source>Changed for the class only: it is put back when you leave.</source>
         <translation>Nur für die Klasse geändert: beim Verlassen wird es zurückgestellt.</translation>
@@ -3798,9 +3813,11 @@
         <source>Put back</source>
         <translation>Zurückstellen</translation>
     </message>
-</context>
-<context>
-    <name>grainwise::ui::EditPanel</name>
+    <message>
+        <source>Change %1</source>
+        <comment>A or B</comment>
+        <translation>%1 ändern</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::FixesPanel</name>
@@ -3813,11 +3830,6 @@
         <translation>An der Werkbank, später</translation>
     </message>
     <message>
-    <message>
-        <source>Change %1</source>
-        <comment>A or B</comment>
-        <translation>%1 ändern</translation>
-    </message>
         <source>Wrong: %1. One change, and what it repairs:</source>
         <translation>Falsch: %1. Eine Änderung und was sie behebt:</translation>
     </message>

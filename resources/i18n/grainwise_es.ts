@@ -2855,6 +2855,10 @@
         <source>Celsius</source>
         <translation>Celsius</translation>
     </message>
+    <message>
+        <source>Four cards a page on paper…</source>
+        <translation>Cuatro fichas por página en papel…</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::Autosave</name>
@@ -3436,6 +3440,14 @@
         <source>A deck is being shown</source>
         <translation>Se está mostrando una serie</translation>
     </message>
+    <message>
+        <source>A card a page, with its answer and the notes…</source>
+        <translation>Una ficha por página, con su respuesta y las notas…</translation>
+    </message>
+    <message>
+        <source>Four cards a page, with lines to write on…</source>
+        <translation>Cuatro fichas por página, con líneas para escribir…</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::ClinicHost</name>
@@ -3786,6 +3798,9 @@
         <source>Part</source>
         <translation>Parte</translation>
     </message>
+</context>
+<context>
+    <name>grainwise::ui::EditPanel</name>
     <message>
         <source>Changed for the class only: it is put back when you leave.</source>
         <translation>Cambiado solo para la clase: se restituye al salir.</translation>
@@ -3798,9 +3813,11 @@
         <source>Put back</source>
         <translation>Restituir</translation>
     </message>
-</context>
-<context>
-    <name>grainwise::ui::EditPanel</name>
+    <message>
+        <source>Change %1</source>
+        <comment>A or B</comment>
+        <translation>Cambiar %1</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::FixesPanel</name>
@@ -3813,11 +3830,6 @@
         <translation>En el banco, después</translation>
     </message>
     <message>
-    <message>
-        <source>Change %1</source>
-        <comment>A or B</comment>
-        <translation>Cambiar %1</translation>
-    </message>
         <source>Wrong: %1. One change, and what it repairs:</source>
         <translation>Mal: %1. Un solo cambio, y lo que arregla:</translation>
     </message>

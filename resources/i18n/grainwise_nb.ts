@@ -2855,6 +2855,10 @@
         <source>Celsius</source>
         <translation>Celsius</translation>
     </message>
+    <message>
+        <source>Four cards a page on paper…</source>
+        <translation>Fire kort per side på papir…</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::Autosave</name>
@@ -3436,6 +3440,14 @@
         <source>A deck is being shown</source>
         <translation>En kortstokk vises</translation>
     </message>
+    <message>
+        <source>A card a page, with its answer and the notes…</source>
+        <translation>Ett kort per side, med svaret og notatene…</translation>
+    </message>
+    <message>
+        <source>Four cards a page, with lines to write on…</source>
+        <translation>Fire kort per side, med linjer å skrive på…</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::ClinicHost</name>
@@ -3786,6 +3798,9 @@
         <source>Part</source>
         <translation>Del</translation>
     </message>
+</context>
+<context>
+    <name>grainwise::ui::EditPanel</name>
     <message>
         <source>Changed for the class only: it is put back when you leave.</source>
         <translation>Endret bare for klassen: det settes tilbake når du går ut.</translation>
@@ -3798,9 +3813,11 @@
         <source>Put back</source>
         <translation>Sett tilbake</translation>
     </message>
-</context>
-<context>
-    <name>grainwise::ui::EditPanel</name>
+    <message>
+        <source>Change %1</source>
+        <comment>A or B</comment>
+        <translation>Endre %1</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::FixesPanel</name>
@@ -3813,11 +3830,6 @@
         <translation>Ved benken, senere</translation>
     </message>
     <message>
-    <message>
-        <source>Change %1</source>
-        <comment>A or B</comment>
-        <translation>Endre %1</translation>
-    </message>
         <source>Wrong: %1. One change, and what it repairs:</source>
         <translation>Feil: %1. Én endring, og hva den retter:</translation>
     </message>

@@ -152,21 +152,6 @@ TEST_CASE_METHOD(ShowFixture, "Escape ends the show, and the chosen card is the 
   CHECK(clinic->current() != at);
 }
 
-TEST_CASE_METHOD(test::ClinicFixture, "F5 starts the show from the first card, Shift and F5 from the chosen one") {
-  clinic->choose(4);
-  auto* list = find<QListWidget>("deckCards");
-  list->setFocus();
-  QTest::keyClick(list, Qt::Key_F5);
-  REQUIRE(clinic->showing());
-  CHECK(clinic->run()->index() == 0);
-  clinic->endShow();
-  clinic->choose(4);
-  QTest::keyClick(list, Qt::Key_F5, Qt::ShiftModifier);
-  REQUIRE(clinic->showing());
-  CHECK(clinic->run()->index() == 4);
-  clinic->endShow();
-}
-
 TEST_CASE_METHOD(ShowFixture, "The last card stays, and a first card does not go back further") {
   run().goTo(run().count() - 1);
   for (int i = 0; i < 4; ++i) key(Qt::Key_PageDown);
@@ -192,6 +177,21 @@ TEST_CASE_METHOD(ShowFixture, "E changes the card's rig for the class at once, a
   EditPanel* panel = clinic->editPanel();
   CHECK(panel->isVisible());
   panel->strip()->select(2);
+  panel->strip()->removeSelected();
+  settle();
+  CHECK(run().shown()->rigs[0].rig->parts.size() == before.parts.size() - 1);
+  // Keys of the line are the line's while it is changed.
+  const int at = run().index();
+  key(Qt::Key_Right, panel->strip());
+  CHECK(run().index() == at);
+  CHECK_FALSE(run().answered());
+  key(Qt::Key_Escape);
+  CHECK(clinic->showing());
+  CHECK_FALSE(run().editing());
+  CHECK(*run().shown()->rigs[0].rig == before);
+  CHECK(clinic->document()->deck() == test::sampleDeck("why-that-tip"));
+}
+
 TEST_CASE_METHOD(ShowFixture, "Either rig of a card of two is changed live, each with an undo of its own") {
   run().goTo(3);  // downhill or hinge
   REQUIRE(run().shown()->rigs.size() == 2);
@@ -224,21 +224,6 @@ TEST_CASE_METHOD(ShowFixture, "Either rig of a card of two is changed live, each
   run().goTo(2);  // of one rig: no letters to choose from
   key(Qt::Key_E);
   CHECK_FALSE(panel->findChild<QAbstractButton*>(QStringLiteral("cardEditB"))->isVisible());
-}
-
-  panel->strip()->removeSelected();
-  settle();
-  CHECK(run().shown()->rigs[0].rig->parts.size() == before.parts.size() - 1);
-  // Keys of the line are the line's while it is changed.
-  const int at = run().index();
-  key(Qt::Key_Right, panel->strip());
-  CHECK(run().index() == at);
-  CHECK_FALSE(run().answered());
-  key(Qt::Key_Escape);
-  CHECK(clinic->showing());
-  CHECK_FALSE(run().editing());
-  CHECK(*run().shown()->rigs[0].rig == before);
-  CHECK(clinic->document()->deck() == test::sampleDeck("why-that-tip"));
 }
 
 TEST_CASE_METHOD(ShowFixture, "A swing that is on the card plays, slowly when asked, and stops at its end") {

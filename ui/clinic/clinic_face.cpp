@@ -11,6 +11,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
+#include <QMenu>
 #include <QMessageBox>
 #include <QPainter>
 #include <QPushButton>
@@ -20,6 +21,7 @@
 #include <QStackedWidget>
 #include <QTimer>
 #include <QVBoxLayout>
+#include <tuple>
 
 #include "core/io/deck_file.h"
 #include "core/model/deck_edits.h"
@@ -183,7 +185,15 @@ void ClinicFace::connectParts() {
     if (!path.isEmpty() && mayLeave()) openDeck(path);
   });
   on("deckSave", [this] { save(); });
-  on("deckPrint", [this] { if (printDeck) printDeck(); });
+  auto* paper = new QMenu(this);
+  for (const auto& [name, words, four] :
+       {std::tuple{"printCards", tr("A card a page, with its answer and the notes…"), false},
+        std::tuple{"printFour", tr("Four cards a page, with lines to write on…"), true}}) {
+    QAction* action = paper->addAction(words);
+    action->setObjectName(QLatin1String(name));
+    connect(action, &QAction::triggered, this, [this, four = four] { if (printDeck) printDeck(four); });
+  }
+  findChild<QPushButton*>(QStringLiteral("deckPrint"))->setMenu(paper);
   on("cardFromBench", [this] {
     const auto rig = benchRig ? benchRig() : std::nullopt;
     if (rig) addCard(deck_edits::cardOf(*rig, CardShow::strip));
@@ -335,6 +345,7 @@ Problems ClinicFace::openDeck(const QString& path) {
     return problems;
   }
   choose(0);
+  m_list->setFocus();
   checkCards();
   Q_EMIT deckOpened(path);
   return {};
@@ -460,16 +471,6 @@ bool ClinicFace::eventFilter(QObject* watched, QEvent* event) {
   const bool up = key->key() == Qt::Key_Up;
   if (key->modifiers() != Qt::AltModifier || (!up && key->key() != Qt::Key_Down)) return false;
   findChild<QPushButton*>(up ? QStringLiteral("cardUp") : QStringLiteral("cardDown"))->click();
-  return true;
-}
-
-bool ClinicFace::event(QEvent* event) {
-  const bool key = event->type() == QEvent::ShortcutOverride || event->type() == QEvent::KeyPress;
-  if (!key || static_cast<QKeyEvent*>(event)->key() != Qt::Key_F5 || m_run) return QWidget::event(event);
-  // Taken before the window's own shortcut for this key.
-  event->accept();
-  const bool here = static_cast<QKeyEvent*>(event)->modifiers() & Qt::ShiftModifier;
-  if (event->type() == QEvent::KeyPress) startShow(here ? std::max(0, current()) : 0);
   return true;
 }
 

@@ -71,14 +71,13 @@ class ClinicFace : public QWidget {
   std::function<Unsaved()> askUnsaved;
   /// Whether the open deck may be let go of.
   bool mayLeave();
-  std::function<void()> printDeck;
+  /// A card a page, or four.
+  std::function<void(bool fourAPage)> printDeck;
 
  Q_SIGNALS:
   void deckOpened(const QString& path);
 
  protected:
-  /// F5 starts the show and Shift+F5 starts it here, as presenters' remotes have it.
-  bool event(QEvent* event) override;
   /// Alt+Up and Alt+Down move the card that is chosen in the list.
   bool eventFilter(QObject* watched, QEvent* event) override;
   void paintEvent(QPaintEvent* event) override;

@@ -187,6 +187,7 @@ void Actions::addClinic(QMenu* menu) {
   showDeck = add(menu, QStringLiteral("showDeck"), tr("Show the deck"), QKeySequence(Qt::Key_F11));
   showFromHere = add(menu, QStringLiteral("showFromHere"), tr("Show from the chosen card"),
                      QKeySequence(Qt::SHIFT | Qt::Key_F11));
+  printFour = add(menu, QStringLiteral("printFour"), tr("Four cards a page on paper…"));
 }
 
 void Actions::addUnits() {

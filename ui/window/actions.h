@@ -67,6 +67,7 @@ class Actions : public QObject {
   QAction* takeCard;
   QAction* showDeck;
   QAction* showFromHere;
+  QAction* printFour;
   QAction* swapRigs;
   QAction* copyAcross;
   QAction* alignFly;

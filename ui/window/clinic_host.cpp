@@ -29,9 +29,13 @@ ClinicHost::ClinicHost(MainWindow* window, const Shelf& shelf)
   window->faces()->add(kKey, tr("Clinic"), [this](QWidget* parent) { return make(parent); });
   connect(window->faces(), &Faces::opened, this, &ClinicHost::follow);
   Actions& a = *window->actionSet();
+  m_showDeck = a.showDeck->shortcut();
+  m_showFromHere = a.showFromHere->shortcut();
   connect(a.takeCard, &QAction::triggered, this, &ClinicHost::takeCard);
   connect(a.showDeck, &QAction::triggered, this, [this] { m_face->startShow(0); });
   connect(a.showFromHere, &QAction::triggered, this, [this] { m_face->startShow(std::max(0, m_face->current())); });
+  connect(a.printFour, &QAction::triggered, this, [this] { print(true); });
+  preview = [this](const std::shared_ptr<const Pages>& pages) { previewPages(pages, m_window); };
   follow();
 }
 
@@ -42,16 +46,23 @@ bool ClinicHost::isDeck(const QString& path) { return path.endsWith(QLatin1Strin
 QWidget* ClinicHost::make(QWidget* parent) {
   m_face = new ClinicFace(m_window->look(), m_shelf, parent);
   m_face->benchRig = [this] { return std::optional(m_window->document()->rig()); };
-  m_face->printDeck = [this] { print(); };
+  m_face->printDeck = [this](bool four) { print(four); };
   m_window->undoGroup()->addStack(m_face->document()->undoStack());
   return m_face;
 }
 
-/// Undo belongs to the deck while the Clinic is shown; so do the keys that start a show.
+/// Undo belongs to the deck while the Clinic is shown; so do the keys that start a show: F5, which
+/// remotes send, opens the river elsewhere, and a key has one meaning at a time.
 void ClinicHost::follow() {
   Actions& a = *m_window->actionSet();
-  a.showDeck->setEnabled(shown());
-  a.showFromHere->setEnabled(shown());
+  const bool here = shown();
+  a.showDeck->setEnabled(here);
+  a.showFromHere->setEnabled(here);
+  a.printFour->setEnabled(here);
+  const QKeySequence start(Qt::Key_F5), fromHere(Qt::SHIFT | Qt::Key_F5);
+  a.river->setShortcut(here ? QKeySequence() : start);
+  a.showDeck->setShortcuts(here ? QList{start, m_showDeck} : QList{m_showDeck});
+  a.showFromHere->setShortcuts(here ? QList{fromHere, m_showFromHere} : QList{m_showFromHere});
   if (shown()) m_window->undoGroup()->setActiveStack(m_face->document()->undoStack());
 }
 
@@ -91,10 +102,10 @@ void ClinicHost::takeCard() {
   m_face->addCard(card);
 }
 
-void ClinicHost::print() {
-  const auto pages = std::make_shared<DeckPages>(m_face->document()->deck(), m_face->document()->folder(),
-                                                 DeckPages::Form::cardAPage, m_window->look()->units());
-  previewPages(pages, m_window);
+void ClinicHost::print(bool fourAPage) {
+  const auto form = fourAPage ? DeckPages::Form::fourAPage : DeckPages::Form::cardAPage;
+  preview(std::make_shared<DeckPages>(m_face->document()->deck(), m_face->document()->folder(), form,
+                                      m_window->look()->units()));
 }
 
 }  // namespace grainwise::ui

@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QKeySequence>
 #include <QObject>
+#include <functional>
+#include <memory>
 
 #include "core/model/deck.h"
 #include "core/model/shelf.h"
@@ -13,6 +16,7 @@ namespace grainwise::ui {
 
 class ClinicFace;
 class MainWindow;
+class Pages;
 
 /// The Clinic face in the window: made when it is first shown, with its deck, and the window's actions
 /// acting on the deck while it is shown.
@@ -30,7 +34,10 @@ class ClinicHost : public QObject {
   bool mayLeave();
   /// The rig and the picture that are on screen, as a card of the open deck.
   void takeCard();
-  void print();
+  /// The deck on paper, a card a page or four, into a preview from where it is printed.
+  void print(bool fourAPage = false);
+  /// Shows pages; a test takes them instead.
+  std::function<void(const std::shared_ptr<const Pages>&)> preview;
 
  private:
   QWidget* make(QWidget* parent);
@@ -40,6 +47,8 @@ class ClinicHost : public QObject {
   MainWindow* m_window;
   Shelf m_shelf;
   ClinicFace* m_face = nullptr;
+  QKeySequence m_showDeck;
+  QKeySequence m_showFromHere;
 };
 
 }  // namespace grainwise::ui
