@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/print_command.h"
 
+#include <QFile>
 #include <algorithm>
 #include <filesystem>
 
 #include "core/io/deck_file.h"
 #include "core/io/pools_file.h"
 #include "core/io/rig_file.h"
+#include "core/io/shelf_file.h"
 #include "ui/print/paper_run.h"
 
 namespace grainwise {
@@ -29,6 +31,13 @@ Result<ui::PaperRun> loadForPaper(const std::string& file) {
   const bool isDeck = std::none_of(deck.error().begin(), deck.error().end(),
                                    [](const Problem& p) { return p.pointer == "/format"; });
   return tl::unexpected(isDeck ? deck.error() : rig.error());
+}
+
+/// The shelf that the program carries; without it nothing is packed.
+Shelf carriedShelf() {
+  QFile carried(QStringLiteral(":/shelf/generic.shelf.json"));
+  if (!carried.open(QIODevice::ReadOnly)) return {};
+  return readShelf(carried.readAll().toStdString()).value_or(Shelf{});
 }
 
 }  // namespace
@@ -64,6 +73,7 @@ int printCommand(const Words& given) {
     }
     run->pools = pools->pools;
   }
+  if (run->rig) run->shelf = carriedShelf();
   run->out = *out;
   run->paper = paper == "letter" ? ui::Paper::letter : ui::Paper::a4;
   run->fourAPage = line->has("--four");

@@ -12,6 +12,7 @@
 #include <QTimer>
 
 #include "core/io/deck_file.h"
+#include "core/choose/wallet.h"
 #include "core/io/pools_file.h"
 #include "tests/support/ui_bench.h"
 #include "ui/print/deck_pages.h"
@@ -46,8 +47,12 @@ struct PaperFixture : test::UiFixture {
 };
 
 Handout winterHandout() {
+Shelf genericShelf() {
+  return loadShelf(GRAINWISE_SOURCE_DIR "/resources/shelf/generic.shelf.json").value();
+}
+
   return Handout(test::sampleRig("01-plain-winter"), loadPools(kSamples + "/corrow.pools.json")->pools,
-                 test::kTrade);
+                 test::kTrade, {}, genericShelf());
 }
 
 Deck deckOf(const char* name) { return loadDeck(kSamples + "/" + name + ".deck.json").value(); }
@@ -71,6 +76,63 @@ TEST_CASE_METHOD(PaperFixture, "A handout says in real text what each part weigh
 }
 
 TEST_CASE_METHOD(PaperFixture, "Every font of a page is within the file, and nothing on it is a bitmap") {
+TEST_CASE_METHOD(PaperFixture, "A handout is written in type of 12 points, but for its small print") {
+  const QString xml = poppler("pdftotext", {QStringLiteral("-bbox-layout"), pdfOf(winterHandout()), QStringLiteral("-")});
+  // A line of ours of 12 pt is as high as its font: 1.36 of it, all in one family.
+  constexpr double kFontHeight = 1.3;
+  const auto heightOf = [&](const char* word) {
+    const auto found = QRegularExpression(QStringLiteral("yMin=\"([0-9.]+)\" xMax=\"[0-9.]+\" yMax=\"([0-9.]+)\">%1<").arg(QLatin1String(word))).match(xml);
+    INFO(word);
+    REQUIRE(found.hasMatch());
+    return found.captured(2).toDouble() - found.captured(1).toDouble();
+  };
+  const double body = heightOf("Teacher");
+  CHECK(body >= 12 * kFontHeight);
+  // Of a part's label, of an axis, of the wallet, of safety.
+  for (const char* word : {"tippet", "Packed", "lightning.", "Circle:"}) CHECK(heightOf(word) == Approx(body).margin(0.1));
+}
+
+TEST_CASE_METHOD(PaperFixture, "A handout's wallet is packed for the day's pools, with one length of tip") {
+  const auto pools = loadPools(kSamples + "/corrow.pools.json")->pools;
+  WalletQuestion question;
+  question.rigs = {test::sampleRig("01-plain-winter")};
+  question.pools.pools = pools;
+  question.shelf = genericShelf();
+  question.oneLength = true;
+  const Wallet wallet = pack(question, walletGrid(question));
+  REQUIRE(wallet.tips.size() >= 2);
+  const QString text = poppler("pdftotext", {QStringLiteral("-layout"), pdfOf(winterHandout()), QStringLiteral("-")});
+  const QString table = text.mid(text.indexOf(QLatin1String("Wallet")), text.indexOf(QLatin1String("Safety")) - text.indexOf(QLatin1String("Wallet")));
+  for (const WalletUse& use : wallet.uses) {
+    INFO(pools[use.pool].name);
+    CHECK(table.contains(QString::fromStdString(pools[use.pool].name)) == (use.served && use.slot.has_value()));
+  }
+  const QString none = poppler("pdftotext", {QStringLiteral("-layout"), pdfOf(Handout(test::sampleRig("01-plain-winter"), pools, test::kTrade)), QStringLiteral("-")});
+  CHECK(none.contains(QLatin1String("10 ft, 11 gr/ft")));
+}
+
+TEST_CASE_METHOD(PaperFixture, "The fly of a handout ends within the line's margin on the right") {
+  constexpr double kMargin_pt = 42, kLine_pt = 1.5;
+  for (const char* name : test::kSound) {
+    INFO(name);
+    const Handout handout(test::sampleRig(name), {}, test::kTrade);
+    const QSize size = (sizeOf(Paper::a4) / kPoint).toSize();
+    QImage image(size, QImage::Format_RGB32);
+    image.fill(Qt::white);
+    QPainter p(&image);
+    p.scale(1 / kPoint, 1 / kPoint);
+    handout.paint(p, 0, sizeOf(Paper::a4));
+    p.end();
+    int right = 0;
+    for (int y = 0; y < size.height() / 2; ++y) {
+      for (int x = 0; x < size.width(); ++x) {
+        if (image.pixel(x, y) != 0xFFFFFFFF) right = std::max(right, x);
+      }
+    }
+    CHECK(right <= size.width() - kMargin_pt + kLine_pt);
+  }
+}
+
   const QString pdf = pdfOf(winterHandout());
   const QStringList fonts = poppler("pdffonts", {pdf}).split(QLatin1Char('\n'), Qt::SkipEmptyParts).mid(2);
   REQUIRE_FALSE(fonts.isEmpty());
@@ -92,7 +154,7 @@ TEST_CASE_METHOD(PaperFixture, "Sheets are A4 or Letter as asked, two of a hando
 TEST_CASE_METHOD(PaperFixture, "A handout of every sample rig keeps inside its margins, on either paper") {
   constexpr double kMargin_pt = 20;  // what any printer can reach
   const auto margins = [&](const Rig& rig, Paper paper) {
-    const Handout handout(rig, loadPools(kSamples + "/corrow.pools.json")->pools, test::kMetric);
+    const Handout handout(rig, loadPools(kSamples + "/corrow.pools.json")->pools, test::kMetric, {}, genericShelf());
     for (int page = 0; page < handout.count(); ++page) {
       const QSize size = (sizeOf(paper) / kPoint).toSize();
       QImage image(size, QImage::Format_RGB32);

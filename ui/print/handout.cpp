@@ -5,7 +5,9 @@
 #include <algorithm>
 
 #include "core/analysis/depth_table.h"
+#include "core/choose/wallet.h"
 #include "core/report/words.h"
+#include "ui/strip/silhouette.h"
 #include "ui/text/contexts.h"
 #include "ui/text/quantities.h"
 #include "ui/text/words.h"
@@ -13,15 +15,19 @@
 namespace grainwise::ui {
 namespace {
 
-constexpr double kStrip_pt = 74;
+constexpr double kStrip_pt = 60;
 constexpr double kLowProfile_pt = 80;
 constexpr double kHighProfile_pt = 190;
 constexpr double kLine_pt = 18.5;
-constexpr double kLabels_pt = 8.5;
+constexpr double kLabels_pt = 12;
 /// Joints beyond this many are left to the screen: the sheet has two sides.
 constexpr std::size_t kMostJoints = 6;
 constexpr std::size_t kMostPools = 6;
-constexpr int kMostTips = 5;
+constexpr std::size_t kMostTips = 5;
+/// Of the wallet, its head included: room to write is left in a short one.
+constexpr int kLeastRows = 4;
+/// Height of type that flies are drawn to (strip_picture.cpp).
+constexpr double kFlyText = 16.0;
 
 QString lengths(Feet value, DisplayUnits units) {
   return QLocale().toString(shownValue(value.value(), Measure::length, units), 'f', 1);
@@ -35,6 +41,13 @@ QString depthText(const DepthCell& cell, DisplayUnits units) {
                                                  : PaperWords::tr("on top");
   return PaperWords::tr("%1–%2").arg(lengths(cell.band->low, units),
                                      lengths(cell.band->high, units));
+}
+
+/// As it was weighed, else as it is labelled or made up.
+Grains massOf(const Part& part) {
+  Rig alone;
+  alone.parts = {part};
+  return massProfile(alone).places.front().mass();
 }
 
 QString capital(QString words) {
@@ -138,12 +151,13 @@ std::vector<Line> linesOf(const Rig& rig, const Analysis& a, DisplayUnits units)
 }  // namespace
 
 Handout::Handout(const Rig& rig, std::vector<Pool> pools, DisplayUnits units,
-                 const Conditions& conditions)
+                 const Conditions& conditions, const Shelf& shelf)
     : m_rig(rig, conditions), m_pools(std::move(pools)), m_units(units), m_conditions(conditions) {
   if (m_pools.empty()) {
     if (const auto own = poolOf(rig)) m_pools.push_back(*own);
   }
   if (m_pools.size() > kMostPools) m_pools.resize(kMostPools);
+  plan(shelf);
 }
 
 QString Handout::title() const {
@@ -153,7 +167,12 @@ QString Handout::title() const {
 void Handout::paintRig(PageWriter& w) const {
   const PictureStyle style = w.style(kLabels_pt);
   const FootRange range = rangeOf({m_rig});
-  const QRectF area = w.area().adjusted(2.4 * style.text, 0, 0, 0);
+  // The fly hangs on behind the end of the line: its length is kept free.
+  double fly = 0;
+  for (const Part& part : m_rig.rig->parts) {
+    if (part.kind == PartKind::fly) fly = flyLength(silhouetteOf(part)) * style.text / kFlyText;
+  }
+  const QRectF area = w.area().adjusted(2.4 * style.text, 0, -fly, 0);
   w.skip(4);
   const QRectF strip(area.left(), w.y(), area.width(), kStrip_pt * kPoint);
   const Captions captions =
@@ -164,7 +183,7 @@ void Handout::paintRig(PageWriter& w) const {
   w.paragraph(PaperWords::tr("What each foot weighs: %1, over %2 from the back of the head")
                   .arg(lineMassUnit(m_units),
                        m_units.metres ? PaperWords::tr("metres") : PaperWords::tr("feet")),
-              kLabels_pt + 1);
+              kLabels_pt);
   // As high as the readings below it leave room for.
   const double readings = kLine_pt * double(linesOf(*m_rig.rig, *m_rig.analysis, m_units).size() + 4);
   const double tall = std::clamp(w.room() / kPoint - readings - 3 * kLabels_pt, kLowProfile_pt, kHighProfile_pt);
@@ -189,8 +208,7 @@ void Handout::paintReadings(PageWriter& w) const {
   w.skip(2);
   w.paragraph(
       PaperWords::tr(
-          "Circle: fits. Triangle: watch it. Square: wrong. Limits are common practice or ours."),
-      9);
+          "Circle: fits. Triangle: watch it. Square: wrong. Limits are common practice or ours."));
 }
 
 void Handout::paintDepths(PageWriter& w) const {
@@ -216,32 +234,51 @@ void Handout::paintDepths(PageWriter& w) const {
   w.table(rows, {0.2, 0.1, 0.235, 0.23, 0.235});
 }
 
+/// The tips that the day's pools ask for with this head and fly: of one length, so that the stroke
+/// stays; without a shelf, or where nothing can be said, the ones that are fitted.
+void Handout::plan(const Shelf& shelf) {
+  WalletQuestion question;
+  question.rigs = {*m_rig.rig};
+  question.pools.pools = m_pools;
+  question.shelf = shelf;
+  question.oneLength = true;
+  const WalletGrid grid = walletGrid(question);
+  const bool usable = !grid.usable.empty() && grid.usable.front() && !m_pools.empty() && !shelf.parts.empty();
+  const Wallet wallet = usable ? pack(question, grid) : Wallet{};
+  for (std::size_t slot = 0; slot < wallet.tips.size(); ++slot) {
+    Packed packed{shelf.parts[wallet.tips[slot]], {}};
+    for (const WalletUse& use : wallet.uses) {
+      if (use.served && use.slot == slot) packed.pools.append(QString::fromStdString(m_pools[use.pool].name));
+    }
+    m_wallet.push_back(packed);
+  }
+  if (!m_wallet.empty()) return;
+  for (const Part& part : m_rig.rig->parts) {
+    if (part.kind == PartKind::tip || part.isCoatedLeader()) m_wallet.push_back({part, {}});
+  }
+}
+
 void Handout::paintWallet(PageWriter& w) const {
   w.heading(PaperWords::tr("Wallet: what I pack"));
-  QVector<QStringList> rows{{PaperWords::tr("Tip"), PaperWords::tr("Length"),
-                             PaperWords::tr("Weight"), PaperWords::tr("For which pool"),
-                             PaperWords::tr("Packed")}};
-  int tips = 0;
-  for (std::size_t i = 0; i < m_rig.rig->parts.size() && tips < kMostTips; ++i) {
-    const Part& part = m_rig.rig->parts[i];
-    if (part.kind != PartKind::tip && !part.isCoatedLeader()) continue;
-    rows.append({partWords(part, m_units), lengthText(part.length(), m_units),
-                 massText(m_rig.analysis->profile.places[i].mass(), m_units), QString(), QString()});
-    ++tips;
+  QVector<QStringList> rows{{PaperWords::tr("Tip"), PaperWords::tr("Weight"),
+                             PaperWords::tr("For which pool"), PaperWords::tr("Packed")}};
+  for (std::size_t i = 0; i < m_wallet.size() && i < kMostTips; ++i) {
+    const Part& tip = m_wallet[i].tip;
+    rows.append({partWords(tip, m_units), massText(massOf(tip), m_units),
+                 m_wallet[i].pools.join(QStringLiteral(", ")), QString()});
   }
-  while (rows.size() < 5) rows.append({QString(), QString(), QString(), QString(), QString()});
-  w.table(rows, {0.34, 0.13, 0.15, 0.26, 0.12}, 19);
+  while (rows.size() < kLeastRows) rows.append({QString(), QString(), QString(), QString()});
+  w.table(rows, {0.36, 0.13, 0.39, 0.12}, 19);
 }
 
 void Handout::paintSafety(PageWriter& w) const {
   w.heading(PaperWords::tr("Safety"));
   for (const std::string& line : words::cautions(*m_rig.rig, *m_rig.analysis)) {
-    w.paragraph(QStringLiteral("• ") + QString::fromStdString(line), 10.5);
+    w.paragraph(QStringLiteral("• ") + QString::fromStdString(line));
   }
   // Where a sheet is read there may be rods; the screen says it on a deck's first card.
   w.paragraph(QStringLiteral("• ") +
-                  PaperWords::tr("Rods conduct: keep clear of power lines, and stop in lightning."),
-              10.5);
+              PaperWords::tr("Rods conduct: keep clear of power lines, and stop in lightning."));
 }
 
 void Handout::paint(QPainter& p, int page, QSizeF sheet) const {

@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "core/model/pool.h"
+#include "core/model/shelf.h"
 #include "ui/print/page.h"
 
 namespace grainwise::ui {
@@ -13,8 +14,10 @@ namespace grainwise::ui {
 /// changed and what happened, the wallet, safety. Black and white loses no meaning.
 class Handout : public Pages {
  public:
-  /// Without pools the rig's own water is the one row of depths.
-  Handout(const Rig& rig, std::vector<Pool> pools, DisplayUnits units, const Conditions& conditions = {});
+  /// Without pools the rig's own water is the one row of depths. The wallet is packed from `shelf` for the
+  /// pools; without one it holds the tips that are fitted.
+  Handout(const Rig& rig, std::vector<Pool> pools, DisplayUnits units, const Conditions& conditions = {},
+          const Shelf& shelf = {});
 
   [[nodiscard]] QString title() const override;
   [[nodiscard]] int count() const override { return 2; }
@@ -27,7 +30,15 @@ class Handout : public Pages {
   void paintWallet(PageWriter& w) const;
   void paintSafety(PageWriter& w) const;
 
+  void plan(const Shelf& shelf);
+
+  struct Packed {
+    Part tip;
+    QStringList pools;
+  };
+
   PictureRig m_rig;
+  std::vector<Packed> m_wallet;
   std::vector<Pool> m_pools;
   DisplayUnits m_units;
   Conditions m_conditions;

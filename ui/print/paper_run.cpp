@@ -39,7 +39,7 @@ PaperOutcome runPaper(const PaperRun& run) {
     for (const QString& line : deck->missing()) outcome.missing.push_back(line.toStdString());
     pages = std::move(deck);
   } else {
-    pages = std::make_unique<Handout>(run.rig.value_or(Rig{}), run.pools, DisplayUnits{});
+    pages = std::make_unique<Handout>(run.rig.value_or(Rig{}), run.pools, DisplayUnits{}, Conditions{}, run.shelf);
   }
   outcome.problem = writePages(*pages, QString::fromStdString(run.out), run.paper).problem.toStdString();
   return outcome;

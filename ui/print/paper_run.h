@@ -8,6 +8,7 @@
 #include "core/model/deck.h"
 #include "core/model/pool.h"
 #include "core/model/rig.h"
+#include "core/model/shelf.h"
 #include "ui/print/page.h"
 
 namespace grainwise::ui {
@@ -18,6 +19,7 @@ struct PaperRun {
   std::optional<Deck> deck;  ///< or a deck, with the folder that its rigs lie in
   std::string folder;
   std::vector<Pool> pools;
+  Shelf shelf;  ///< a handout's wallet is packed from it
   bool fourAPage = false;
   Paper paper = Paper::a4;
   std::string out;

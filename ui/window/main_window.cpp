@@ -480,7 +480,7 @@ void MainWindow::showHelp() {
 
 void MainWindow::print() {
   previewPages(std::make_shared<Handout>(*m_document->shown(), m_pools->pools().pools, m_look.units(),
-                                         m_feed->conditions()),
+                                         m_feed->conditions(), m_shelf),
                this);
 }
 
@@ -488,7 +488,8 @@ void MainWindow::exportHandout() {
   QString path = askExportPath();
   if (path.isEmpty()) return;
   if (!canWrite(path)) path += QLatin1String(".pdf");
-  const Handout handout(*m_document->shown(), m_pools->pools().pools, m_look.units(), m_feed->conditions());
+  const Handout handout(*m_document->shown(), m_pools->pools().pools, m_look.units(), m_feed->conditions(),
+                        m_shelf);
   const Written written = writePages(handout, path, localPaper());
   m_bench->drawer()->say(written.problem.isEmpty()
                              ? tr("Written: %1").arg(written.files.join(QStringLiteral(", ")))
