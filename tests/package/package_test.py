@@ -109,6 +109,8 @@ def hold_desktop(share):
     expect(f'<release version="{version()}"' in metainfo.read_text(), f"the metainfo lacks {version()}")
     fields = dict(re.findall(r"^(\w+)=(.*)$", entry.read_text(), re.MULTILINE))
     expect((share.parent / "bin" / fields["Exec"].split()[0]).exists(), "Exec names no program of ours")
+    # Two files chosen together are one start of the program, which compares them: %F, not %f.
+    expect(fields["Exec"].split()[1:] == ["%F"], "Exec takes one file at a time")
     window = (SOURCE / "ui/window/run_workbench.cpp").read_text()
     expect(f'setDesktopFileName(QStringLiteral("{entry.stem}"))' in window, "the window has another name")
     types = set(fields["MimeType"].strip(";").split(";"))

@@ -15,8 +15,10 @@
 #include "core/io/pools_file.h"
 #include "core/io/rig_file.h"
 #include "core/io/shelf_file.h"
+#include "ui/compare/compare_face.h"
 #include "ui/document/carried_shelf.h"
 #include "ui/document/pool_book.h"
+#include "ui/panels/drawer.h"
 #include "ui/strip/strip_view.h"
 #include "ui/theme/language.h"
 #include "ui/window/bench_face.h"
@@ -89,13 +91,24 @@ void openSample(MainWindow& window) {
   }
 }
 
-void openFirst(MainWindow& window, const QStringList& arguments) {
-  if (arguments.size() > 1) {
-    if (ClinicHost::isDeck(arguments[1])) openSample(window);  // the bench behind the Clinic
-    window.openFile(arguments[1]);
-    if (arguments.size() > 2) window.openBeside(arguments[2]);
-    return;
+/// What was named at the start: one rig on the bench, two beside each other, a deck in the Clinic before them.
+void openNamed(MainWindow& window, const QStringList& files) {
+  QStringList rigs, decks;
+  for (const QString& file : files) (ClinicHost::isDeck(file) ? decks : rigs).append(file);
+  if (rigs.isEmpty()) {
+    openSample(window);
+  } else {
+    window.openFile(rigs.first());
   }
+  if (rigs.size() > 1) window.openBeside(rigs[1]);
+  if (!decks.isEmpty()) window.openFile(decks.first());
+  if (rigs.size() <= 2 && decks.size() <= 1) return;
+  Drawer* drawer = window.compare()->shown() ? window.compare()->face()->drawer() : window.bench()->drawer();
+  drawer->say(MainWindow::tr("Two rigs are compared at a time, one deck is shown: the other files were not opened."));
+}
+
+void openFirst(MainWindow& window, const QStringList& arguments) {
+  if (arguments.size() > 1) return openNamed(window, arguments.mid(1));
   const QString last = Settings().lastFile();
   if (!last.isEmpty() && QFileInfo::exists(last) && window.openFile(last)) return;
   openSample(window);

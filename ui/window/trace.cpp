@@ -7,7 +7,12 @@
 #include <cstdio>
 
 #include "core/model/rig.h"
+#include "ui/compare/compare_face.h"
 #include "ui/document/rig_document.h"
+#include "ui/panels/drawer.h"
+#include "ui/window/bench_face.h"
+#include "ui/window/compare_host.h"
+#include "ui/window/faces.h"
 #include "ui/window/main_window.h"
 #include "ui/work/analysis_feed.h"
 
@@ -52,6 +57,15 @@ void Trace::print() const {
   std::fputs("parts", stdout);
   for (const Part& part : m_window.document()->rig().parts) std::printf(" %s", fileName(part.kind));
   std::fputc('\n', stdout);
+  std::printf("face %s\n", qPrintable(m_window.faces()->current()));
+  const CompareFace* compare = m_window.compare()->shown() ? m_window.compare()->face() : nullptr;
+  if (compare != nullptr) {
+    std::fputs("beside", stdout);
+    for (const Part& part : compare->ownDocument()->rig().parts) std::printf(" %s", fileName(part.kind));
+    std::fputc('\n', stdout);
+  }
+  const Drawer* drawer = compare != nullptr ? compare->drawer() : m_window.bench()->drawer();
+  std::printf("said %s\n", qPrintable(drawer->said()));
   const auto named = m_window.findChildren<QWidget*>();
   for (const QWidget* w : named) {
     const QString name = w->objectName();
