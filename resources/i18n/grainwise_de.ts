@@ -3377,10 +3377,6 @@
         <translation>Hinab</translation>
     </message>
     <message>
-        <source>Twice</source>
-        <translation>Doppelt</translation>
-    </message>
-    <message>
         <source>Delete</source>
         <translation>Entf</translation>
     </message>
@@ -3590,6 +3586,10 @@
     <message>
         <source>%1, %2 on the spool</source>
         <translation>%1, %2 auf der Spule</translation>
+    <message>
+        <source>Duplicate</source>
+        <translation>Verdoppeln</translation>
+    </message>
     </message>
     <message>
         <source>%1 left</source>

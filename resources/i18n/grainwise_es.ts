@@ -3377,10 +3377,6 @@
         <translation>Abajo</translation>
     </message>
     <message>
-        <source>Twice</source>
-        <translation>Doble</translation>
-    </message>
-    <message>
         <source>Delete</source>
         <translation>Supr</translation>
     </message>
@@ -3590,6 +3586,10 @@
     <message>
         <source>%1, %2 on the spool</source>
         <translation>%1, %2 en la bobina</translation>
+    <message>
+        <source>Duplicate</source>
+        <translation>Duplicar</translation>
+    </message>
     </message>
     <message>
         <source>%1 left</source>

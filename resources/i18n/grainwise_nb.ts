@@ -3377,10 +3377,6 @@
         <translation>Ned</translation>
     </message>
     <message>
-        <source>Twice</source>
-        <translation>Dobbelt</translation>
-    </message>
-    <message>
         <source>Delete</source>
         <translation>Delete</translation>
     </message>
@@ -3590,6 +3586,10 @@
     <message>
         <source>%1, %2 on the spool</source>
         <translation>%1, %2 på spolen</translation>
+    <message>
+        <source>Duplicate</source>
+        <translation>Dupliser</translation>
+    </message>
     </message>
     <message>
         <source>%1 left</source>

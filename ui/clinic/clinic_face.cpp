@@ -35,10 +35,13 @@
 #include "ui/clinic/show_window.h"
 #include "ui/clinic/teacher_view.h"
 
+#include "ui/strip/quiet_bar.h"
 namespace grainwise::ui {
 namespace {
 
 constexpr int kTarget = 44;
+/// Of both sides together, beside a button's words.
+constexpr int kButtonRoom = 22;
 constexpr double kAspect = 16.0 / 9.0;
 /// References are checked when the typing has paused.
 constexpr int kPause_ms = 250;
@@ -74,6 +77,7 @@ ClinicFace::ClinicFace(Look* look, const Shelf& shelf, QWidget* parent) : QWidge
   m_edit->hide();
   layOut();
   connectParts();
+  giveButtonsRoom();
   askOpenPath = [this] {
     return QFileDialog::getOpenFileName(this, tr("Open a deck"), m_document->path(), tr(kFilter));
   };
@@ -138,7 +142,7 @@ void ClinicFace::layOut() {
   }
   auto* order = new QHBoxLayout;
   for (const auto& [name, words] : {std::pair{"cardUp", tr("Up")}, std::pair{"cardDown", tr("Down")},
-                                    std::pair{"cardTwice", tr("Twice")}, std::pair{"cardDelete", tr("Delete")}}) {
+                                    std::pair{"cardTwice", tr("Duplicate")}, std::pair{"cardDelete", tr("Delete")}}) {
     order->addWidget(addButton(QLatin1String(name), words));
   }
   auto* left = new QVBoxLayout;
@@ -151,8 +155,9 @@ void ClinicFace::layOut() {
   show->addWidget(m_answer);
   show->addStretch(1);
   show->addWidget(m_screens);
-  show->addWidget(addButton(QStringLiteral("showFirst"), tr("Show (F5)")));
-  show->addWidget(addButton(QStringLiteral("showHere"), tr("From this card (Shift+F5)")));
+  auto* start = new QHBoxLayout;
+  start->addWidget(addButton(QStringLiteral("showFirst"), tr("Show (F5)")));
+  start->addWidget(addButton(QStringLiteral("showHere"), tr("From this card (Shift+F5)")));
   auto* middle = new QVBoxLayout;
   middle->addWidget(m_preview, 1);
   middle->addLayout(show);
@@ -164,6 +169,9 @@ void ClinicFace::layOut() {
   scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   scroll->setWidget(m_form);
   auto* row = new QHBoxLayout(m_desk);
+  const auto quiet = [this, scroll] { quieten(scroll->verticalScrollBar(), *m_look); };
+  connect(m_look, &Look::changed, scroll, quiet);
+  quiet();
   row->setContentsMargins(16, 8, 16, 8);
   row->setSpacing(12);
   row->addLayout(left, 5);
@@ -175,6 +183,20 @@ void ClinicFace::layOut() {
 }
 
 void ClinicFace::connectParts() {
+/// Words of a button do not touch its border.
+void ClinicFace::giveButtonsRoom() {
+  for (QPushButton* button : m_desk->findChildren<QPushButton*>()) {
+    const QFontMetrics metrics(button->font());
+    const int arrow = button->menu() != nullptr ? metrics.height() : 0;
+    button->setMinimumWidth(metrics.horizontalAdvance(button->text()) + arrow + kButtonRoom);
+  }
+}
+
+void ClinicFace::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::FontChange && m_form != nullptr) giveButtonsRoom();
+}
+
   const auto on = [this](const char* name, auto what) {
     connect(findChild<QPushButton*>(QLatin1String(name)), &QPushButton::clicked, this, what);
   };

@@ -82,10 +82,12 @@ class ClinicFace : public QWidget {
   bool eventFilter(QObject* watched, QEvent* event) override;
   void paintEvent(QPaintEvent* event) override;
 
+  void changeEvent(QEvent* event) override;
  private:
   void layOut();
   void connectParts();
   QPushButton* addButton(const QString& name, const QString& words);
+  void giveButtonsRoom();
   void refresh();
   void refreshCard();
   void checkCards();
@@ -104,7 +106,7 @@ class ClinicFace : public QWidget {
   QListWidget* m_list;
   CardView* m_preview;
   QPushButton* m_answer;
-  CardForm* m_form;
+  CardForm* m_form = nullptr;
   QLabel* m_words;
   QComboBox* m_screens;
   TeacherView* m_teacher;

@@ -242,7 +242,8 @@ void MainWindow::refreshTitle() {
 
 void MainWindow::showUndoOf(const QString& letter) {
   const bool one = letter.isEmpty();
-  m_top->setSentencesShown(one);
+  // Name, rod and water are the bench's: a deck has neither.
+  m_top->setSentencesShown(one && m_faces->current() == QLatin1String("bench"));
   m_top->setWords(m_actions->undo, one ? tr("Undo") : tr("Undo in %1").arg(letter));
   m_top->setWords(m_actions->redo, one ? tr("Redo") : tr("Redo in %1").arg(letter));
 }
