@@ -89,6 +89,9 @@ Problems agreement(const Deck& deck, const Problems& known, const Unread& unread
     const std::string at = "/cards/" + std::to_string(i);
     judge(deck.cards[i].rig, at + "/rig");
     judge(deck.cards[i].rigB, at + "/rig_b");
+    for (std::size_t p = 0; p < deck.cards[i].parts.size(); ++p) {
+      append(all, agreement(deck.cards[i].parts[p], at + "/parts/" + std::to_string(p), known, unread));
+    }
   }
   return all;
 }

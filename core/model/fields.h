@@ -75,7 +75,16 @@ inline const std::vector<Material>& allMaterials() {
 }
 inline const std::vector<CardShow>& allShows() {
   static const std::vector<CardShow> all{CardShow::strip, CardShow::profile, CardShow::cast,
-                                         CardShow::river, CardShow::compare, CardShow::text};
+                                         CardShow::river, CardShow::compare, CardShow::flies,
+                                         CardShow::pools, CardShow::tips,    CardShow::text};
+  return all;
+}
+inline const std::vector<CardFigure>& allFigures() {
+  static const std::vector<CardFigure> all{
+      CardFigure::none,       CardFigure::fly,           CardFigure::foot,    CardFigure::joint,
+      CardFigure::tipShare,   CardFigure::flyAgainstTip, CardFigure::head,    CardFigure::line,
+      CardFigure::range,      CardFigure::drift,         CardFigure::deepest, CardFigure::across,
+      CardFigure::underWater};
   return all;
 }
 
@@ -90,6 +99,9 @@ inline std::optional<Material> fromFile(const std::string& name, const Material*
 }
 inline std::optional<CardShow> fromFile(const std::string& name, const CardShow*) {
   return cardShowFromFile(name);
+}
+inline std::optional<CardFigure> fromFile(const std::string& name, const CardFigure*) {
+  return cardFigureFromFile(name);
 }
 
 /// The bare number of a quantity or a number.
@@ -272,8 +284,11 @@ void describeFields(V& v, T& card) {
   v.text("reveal", card.reveal);
   v.text("notes", card.notes);
   v.choice("show", card.show, allShows());
+  v.choice("figure", card.figure, allFigures());
   v.cardRig("rig", card.rig);
   v.cardRig("rig_b", card.rigB);
+  v.list("parts", card.parts, Layout::block, false);
+  v.list("pools", card.pools, Layout::line, false);
 }
 
 template <class V, Is<Deck> T>

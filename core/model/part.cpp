@@ -30,12 +30,28 @@ constexpr Names<Style, 10> kStyles{{{Style::shortHead, "short"},
                                     {Style::coated, "coated"}}};
 constexpr Names<Material, 2> kMaterials{
     {{Material::nylon, "nylon"}, {Material::fluorocarbon, "fluorocarbon"}}};
-constexpr Names<CardShow, 6> kShows{{{CardShow::strip, "strip"},
+constexpr Names<CardShow, 9> kShows{{{CardShow::strip, "strip"},
                                      {CardShow::profile, "profile"},
                                      {CardShow::cast, "cast"},
                                      {CardShow::river, "river"},
                                      {CardShow::compare, "compare"},
+                                     {CardShow::flies, "flies"},
+                                     {CardShow::pools, "pools"},
+                                     {CardShow::tips, "tips"},
                                      {CardShow::text, "text"}}};
+constexpr Names<CardFigure, 13> kFigures{{{CardFigure::none, "none"},
+                                          {CardFigure::fly, "fly"},
+                                          {CardFigure::foot, "foot"},
+                                          {CardFigure::joint, "joint"},
+                                          {CardFigure::tipShare, "tip-share"},
+                                          {CardFigure::flyAgainstTip, "fly-against-tip"},
+                                          {CardFigure::head, "head"},
+                                          {CardFigure::line, "line"},
+                                          {CardFigure::range, "range"},
+                                          {CardFigure::drift, "drift"},
+                                          {CardFigure::deepest, "deepest"},
+                                          {CardFigure::across, "across"},
+                                          {CardFigure::underWater, "under-water"}}};
 
 template <class E, std::size_t N>
 const char* nameIn(const Names<E, N>& names, E value) {
@@ -59,12 +75,16 @@ const char* fileName(PartKind kind) { return nameIn(kKinds, kind); }
 const char* fileName(Style style) { return nameIn(kStyles, style); }
 const char* fileName(Material material) { return nameIn(kMaterials, material); }
 const char* fileName(CardShow show) { return nameIn(kShows, show); }
+const char* fileName(CardFigure figure) { return nameIn(kFigures, figure); }
 std::optional<PartKind> partKindFromFile(const std::string& name) { return findIn(kKinds, name); }
 std::optional<Style> styleFromFile(const std::string& name) { return findIn(kStyles, name); }
 std::optional<Material> materialFromFile(const std::string& name) {
   return findIn(kMaterials, name);
 }
 std::optional<CardShow> cardShowFromFile(const std::string& name) { return findIn(kShows, name); }
+std::optional<CardFigure> cardFigureFromFile(const std::string& name) {
+  return findIn(kFigures, name);
+}
 
 const std::vector<Style>& stylesOf(PartKind kind) {
   static const std::vector<Style> heads{Style::shortHead, Style::fine, Style::longBelly,

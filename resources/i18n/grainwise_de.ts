@@ -1161,10 +1161,6 @@
         <translation>Spitze</translation>
     </message>
     <message>
-        <source>Length</source>
-        <translation>Länge</translation>
-    </message>
-    <message>
         <source>Weight</source>
         <translation>Gewicht</translation>
     </message>
@@ -1338,6 +1334,38 @@
     <message>
         <source>No rig.</source>
         <translation>Keine Montage.</translation>
+    </message>
+    <message>
+        <source>not yet under</source>
+        <translation>noch nicht unter Wasser</translation>
+    </message>
+    <message>
+        <source>%1 of line under water, an estimate</source>
+        <translation>%1 Schnur unter Wasser, eine Schätzung</translation>
+    </message>
+    <message>
+        <source>%1 when the line comes tight; an estimate, of %2</source>
+        <translation>%1, wenn die Schnur straff wird; eine Schätzung, von %2</translation>
+    </message>
+    <message>
+        <source>%1 at its deepest; an estimate, of %2</source>
+        <translation>%1 an der tiefsten Stelle; eine Schätzung, von %2</translation>
+    </message>
+    <message>
+        <source>this card names no fly</source>
+        <translation>diese Karte nennt keine Fliege</translation>
+    </message>
+    <message>
+        <source>this card names no pool</source>
+        <translation>diese Karte nennt keinen Pool</translation>
+    </message>
+    <message>
+        <source>this card names no tip</source>
+        <translation>diese Karte nennt keine Spitze</translation>
+    </message>
+    <message>
+        <source>wanted, %1</source>
+        <translation>gesucht, %1</translation>
     </message>
 </context>
 <context>
@@ -3060,10 +3088,6 @@
         <translation>Keine</translation>
     </message>
     <message>
-        <source>Take the rig that stands on the bench into the deck</source>
-        <translation>Die Montage von der Werkbank in den Kartensatz nehmen</translation>
-    </message>
-    <message>
         <source>Take the bench&apos;s rig</source>
         <translation>Montage der Werkbank nehmen</translation>
     </message>
@@ -3074,6 +3098,124 @@
     <message>
         <source>Take the rig out</source>
         <translation>Montage herausnehmen</translation>
+    </message>
+    <message>
+        <source>Flies side by side</source>
+        <translation>Fliegen nebeneinander</translation>
+    </message>
+    <message>
+        <source>One rig in several pools</source>
+        <translation>Eine Montage in mehreren Pools</translation>
+    </message>
+    <message>
+        <source>Several tips on one rig</source>
+        <translation>Mehrere Spitzen an einer Montage</translation>
+    </message>
+    <message>
+        <source>Figures: where the rigs differ</source>
+        <translation>Zahlen: worin sich die Montagen unterscheiden</translation>
+    </message>
+    <message>
+        <source>No figures</source>
+        <translation>Keine Zahlen</translation>
+    </message>
+    <message>
+        <source>The wet fly&apos;s weight</source>
+        <translation>Gewicht der nassen Fliege</translation>
+    </message>
+    <message>
+        <source>The heaviest foot</source>
+        <translation>Der schwerste Fuß</translation>
+    </message>
+    <message>
+        <source>The worst joint</source>
+        <translation>Der schlechteste Übergang</translation>
+    </message>
+    <message>
+        <source>Tip share of the head</source>
+        <translation>Spitzenanteil am Kopf</translation>
+    </message>
+    <message>
+        <source>Fly against tip</source>
+        <translation>Fliege zur Spitze</translation>
+    </message>
+    <message>
+        <source>Head on rod</source>
+        <translation>Kopf zur Rute</translation>
+    </message>
+    <message>
+        <source>Rods of line</source>
+        <translation>Schnur in Rutenlängen</translation>
+    </message>
+    <message>
+        <source>Range of the depth</source>
+        <translation>Bereich der Tiefe</translation>
+    </message>
+    <message>
+        <source>Depth when the line comes tight</source>
+        <translation>Tiefe, wenn die Schnur straff wird</translation>
+    </message>
+    <message>
+        <source>Greatest depth of the swing</source>
+        <translation>Größte Tiefe des Swings</translation>
+    </message>
+    <message>
+        <source>Depth on the way across</source>
+        <translation>Tiefe auf dem Weg hinüber</translation>
+    </message>
+    <message>
+        <source>Line under water</source>
+        <translation>Schnur unter Wasser</translation>
+    </message>
+    <message>
+        <source>Figures with the answer</source>
+        <translation>Zahlen zur Antwort</translation>
+    </message>
+    <message>
+        <source>Flies or tips</source>
+        <translation>Fliegen oder Spitzen</translation>
+    </message>
+    <message>
+        <source>Pools</source>
+        <translation>Pools</translation>
+    </message>
+    <message>
+        <source>Change figures</source>
+        <translation>Zahlen ändern</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>what of the card, where it comes from</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Add the fly or the tip that is on the bench</source>
+        <translation>Die Fliege oder Spitze der Werkbank hinzufügen</translation>
+    </message>
+    <message>
+        <source>Take the pools of the bench</source>
+        <translation>Die Pools der Werkbank nehmen</translation>
+    </message>
+    <message>
+        <source>Add the bench&apos;s part</source>
+        <translation>Teil der Werkbank hinzufügen</translation>
+    </message>
+    <message>
+        <source>Take the parts out</source>
+        <translation>Die Teile herausnehmen</translation>
+    </message>
+    <message>
+        <source>Take the bench&apos;s pools</source>
+        <translation>Pools der Werkbank nehmen</translation>
+    </message>
+    <message>
+        <source>Take the pools out</source>
+        <translation>Die Pools herausnehmen</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>what of the card, its name</comment>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -3444,6 +3586,10 @@
         <source>Four cards a page, with lines to write on…</source>
         <translation>Vier Karten je Seite, mit Zeilen zum Schreiben…</translation>
     </message>
+    <message>
+        <source>Duplicate</source>
+        <translation>Verdoppeln</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::ClinicHost</name>
@@ -3586,10 +3732,6 @@
     <message>
         <source>%1, %2 on the spool</source>
         <translation>%1, %2 auf der Spule</translation>
-    <message>
-        <source>Duplicate</source>
-        <translation>Verdoppeln</translation>
-    </message>
     </message>
     <message>
         <source>%1 left</source>
@@ -4428,6 +4570,10 @@ Free software under the GNU GPL, version 3 or later. Uses Qt %2, Qt Charts, nloh
 Grenzen und Urteile sind übliche Praxis oder unsere eigenen, nie die eines Rutenherstellers. Die Grenzen der Rutenhersteller und der Rat eines ausgebildeten Wurflehrers gehen vor.
 
 Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Charts, nlohmann/json und tl::expected.</translation>
+    </message>
+    <message>
+        <source>Two rigs are compared at a time, one deck is shown: the other files were not opened.</source>
+        <translation>Zwei Montagen werden verglichen, ein Kartensatz gezeigt: die anderen Dateien wurden nicht geöffnet.</translation>
     </message>
 </context>
 <context>

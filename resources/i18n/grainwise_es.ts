@@ -1161,10 +1161,6 @@
         <translation>Punta</translation>
     </message>
     <message>
-        <source>Length</source>
-        <translation>Longitud</translation>
-    </message>
-    <message>
         <source>Weight</source>
         <translation>Peso</translation>
     </message>
@@ -1338,6 +1334,38 @@
     <message>
         <source>No rig.</source>
         <translation>Sin montaje.</translation>
+    </message>
+    <message>
+        <source>not yet under</source>
+        <translation>aún no hundida</translation>
+    </message>
+    <message>
+        <source>%1 of line under water, an estimate</source>
+        <translation>%1 de línea bajo el agua, una estimación</translation>
+    </message>
+    <message>
+        <source>%1 when the line comes tight; an estimate, of %2</source>
+        <translation>%1 cuando la línea se tensa; una estimación, de %2</translation>
+    </message>
+    <message>
+        <source>%1 at its deepest; an estimate, of %2</source>
+        <translation>%1 en lo más hondo; una estimación, de %2</translation>
+    </message>
+    <message>
+        <source>this card names no fly</source>
+        <translation>esta ficha no nombra ninguna mosca</translation>
+    </message>
+    <message>
+        <source>this card names no pool</source>
+        <translation>esta ficha no nombra ningún pozo</translation>
+    </message>
+    <message>
+        <source>this card names no tip</source>
+        <translation>esta ficha no nombra ninguna punta</translation>
+    </message>
+    <message>
+        <source>wanted, %1</source>
+        <translation>se busca, %1</translation>
     </message>
 </context>
 <context>
@@ -3060,10 +3088,6 @@
         <translation>Ninguno</translation>
     </message>
     <message>
-        <source>Take the rig that stands on the bench into the deck</source>
-        <translation>Lleva a la serie el montaje que está en el banco</translation>
-    </message>
-    <message>
         <source>Take the bench&apos;s rig</source>
         <translation>Tomar el montaje del banco</translation>
     </message>
@@ -3074,6 +3098,124 @@
     <message>
         <source>Take the rig out</source>
         <translation>Quitar el montaje</translation>
+    </message>
+    <message>
+        <source>Flies side by side</source>
+        <translation>Moscas una junto a otra</translation>
+    </message>
+    <message>
+        <source>One rig in several pools</source>
+        <translation>Un montaje en varios pozos</translation>
+    </message>
+    <message>
+        <source>Several tips on one rig</source>
+        <translation>Varias puntas en un montaje</translation>
+    </message>
+    <message>
+        <source>Figures: where the rigs differ</source>
+        <translation>Cifras: en qué difieren los montajes</translation>
+    </message>
+    <message>
+        <source>No figures</source>
+        <translation>Sin cifras</translation>
+    </message>
+    <message>
+        <source>The wet fly&apos;s weight</source>
+        <translation>Peso de la mosca mojada</translation>
+    </message>
+    <message>
+        <source>The heaviest foot</source>
+        <translation>El pie más pesado</translation>
+    </message>
+    <message>
+        <source>The worst joint</source>
+        <translation>La peor unión</translation>
+    </message>
+    <message>
+        <source>Tip share of the head</source>
+        <translation>Parte de punta de la cabeza</translation>
+    </message>
+    <message>
+        <source>Fly against tip</source>
+        <translation>Mosca frente a punta</translation>
+    </message>
+    <message>
+        <source>Head on rod</source>
+        <translation>Cabeza en caña</translation>
+    </message>
+    <message>
+        <source>Rods of line</source>
+        <translation>Línea en largos de caña</translation>
+    </message>
+    <message>
+        <source>Range of the depth</source>
+        <translation>Margen de profundidad</translation>
+    </message>
+    <message>
+        <source>Depth when the line comes tight</source>
+        <translation>Profundidad cuando la línea se tensa</translation>
+    </message>
+    <message>
+        <source>Greatest depth of the swing</source>
+        <translation>Mayor profundidad del swing</translation>
+    </message>
+    <message>
+        <source>Depth on the way across</source>
+        <translation>Profundidad al cruzar</translation>
+    </message>
+    <message>
+        <source>Line under water</source>
+        <translation>Línea bajo el agua</translation>
+    </message>
+    <message>
+        <source>Figures with the answer</source>
+        <translation>Cifras con la respuesta</translation>
+    </message>
+    <message>
+        <source>Flies or tips</source>
+        <translation>Moscas o puntas</translation>
+    </message>
+    <message>
+        <source>Pools</source>
+        <translation>Pozos</translation>
+    </message>
+    <message>
+        <source>Change figures</source>
+        <translation>Cambiar las cifras</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>what of the card, where it comes from</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Add the fly or the tip that is on the bench</source>
+        <translation>Añadir la mosca o la punta que está en el banco</translation>
+    </message>
+    <message>
+        <source>Take the pools of the bench</source>
+        <translation>Tomar los pozos del banco</translation>
+    </message>
+    <message>
+        <source>Add the bench&apos;s part</source>
+        <translation>Añadir la parte del banco</translation>
+    </message>
+    <message>
+        <source>Take the parts out</source>
+        <translation>Quitar las partes</translation>
+    </message>
+    <message>
+        <source>Take the bench&apos;s pools</source>
+        <translation>Tomar los pozos del banco</translation>
+    </message>
+    <message>
+        <source>Take the pools out</source>
+        <translation>Quitar los pozos</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>what of the card, its name</comment>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -3444,6 +3586,10 @@
         <source>Four cards a page, with lines to write on…</source>
         <translation>Cuatro fichas por página, con líneas para escribir…</translation>
     </message>
+    <message>
+        <source>Duplicate</source>
+        <translation>Duplicar</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::ClinicHost</name>
@@ -3586,10 +3732,6 @@
     <message>
         <source>%1, %2 on the spool</source>
         <translation>%1, %2 en la bobina</translation>
-    <message>
-        <source>Duplicate</source>
-        <translation>Duplicar</translation>
-    </message>
     </message>
     <message>
         <source>%1 left</source>
@@ -4428,6 +4570,10 @@ Free software under the GNU GPL, version 3 or later. Uses Qt %2, Qt Charts, nloh
 Los límites y veredictos son práctica común o nuestros, nunca de un fabricante de cañas. Los límites de los fabricantes y el consejo de un instructor titulado van por delante.
 
 Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nlohmann/json y tl::expected.</translation>
+    </message>
+    <message>
+        <source>Two rigs are compared at a time, one deck is shown: the other files were not opened.</source>
+        <translation>Se comparan dos montajes a la vez y se muestra una serie: los demás archivos no se abrieron.</translation>
     </message>
 </context>
 <context>

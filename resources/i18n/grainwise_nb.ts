@@ -1161,10 +1161,6 @@
         <translation>Tupp</translation>
     </message>
     <message>
-        <source>Length</source>
-        <translation>Lengde</translation>
-    </message>
-    <message>
         <source>Weight</source>
         <translation>Vekt</translation>
     </message>
@@ -1338,6 +1334,38 @@
     <message>
         <source>No rig.</source>
         <translation>Ikke noe oppsett.</translation>
+    </message>
+    <message>
+        <source>not yet under</source>
+        <translation>ennå ikke under</translation>
+    </message>
+    <message>
+        <source>%1 of line under water, an estimate</source>
+        <translation>%1 line under vann, et anslag</translation>
+    </message>
+    <message>
+        <source>%1 when the line comes tight; an estimate, of %2</source>
+        <translation>%1 når linen strammes; et anslag, av %2</translation>
+    </message>
+    <message>
+        <source>%1 at its deepest; an estimate, of %2</source>
+        <translation>%1 på det dypeste; et anslag, av %2</translation>
+    </message>
+    <message>
+        <source>this card names no fly</source>
+        <translation>dette kortet nevner ingen flue</translation>
+    </message>
+    <message>
+        <source>this card names no pool</source>
+        <translation>dette kortet nevner ingen høl</translation>
+    </message>
+    <message>
+        <source>this card names no tip</source>
+        <translation>dette kortet nevner ingen tupp</translation>
+    </message>
+    <message>
+        <source>wanted, %1</source>
+        <translation>ønsket, %1</translation>
     </message>
 </context>
 <context>
@@ -3060,10 +3088,6 @@
         <translation>Ingen</translation>
     </message>
     <message>
-        <source>Take the rig that stands on the bench into the deck</source>
-        <translation>Ta oppsettet på benken inn i kortstokken</translation>
-    </message>
-    <message>
         <source>Take the bench&apos;s rig</source>
         <translation>Ta oppsettet på benken</translation>
     </message>
@@ -3074,6 +3098,124 @@
     <message>
         <source>Take the rig out</source>
         <translation>Ta oppsettet ut</translation>
+    </message>
+    <message>
+        <source>Flies side by side</source>
+        <translation>Fluer side om side</translation>
+    </message>
+    <message>
+        <source>One rig in several pools</source>
+        <translation>Ett oppsett i flere høler</translation>
+    </message>
+    <message>
+        <source>Several tips on one rig</source>
+        <translation>Flere tupper på ett oppsett</translation>
+    </message>
+    <message>
+        <source>Figures: where the rigs differ</source>
+        <translation>Tall: der oppsettene er ulike</translation>
+    </message>
+    <message>
+        <source>No figures</source>
+        <translation>Ingen tall</translation>
+    </message>
+    <message>
+        <source>The wet fly&apos;s weight</source>
+        <translation>Vekten av den våte fluen</translation>
+    </message>
+    <message>
+        <source>The heaviest foot</source>
+        <translation>Den tyngste foten</translation>
+    </message>
+    <message>
+        <source>The worst joint</source>
+        <translation>Den verste skjøten</translation>
+    </message>
+    <message>
+        <source>Tip share of the head</source>
+        <translation>Tuppandel av klumpen</translation>
+    </message>
+    <message>
+        <source>Fly against tip</source>
+        <translation>Flue mot tupp</translation>
+    </message>
+    <message>
+        <source>Head on rod</source>
+        <translation>Klump på stang</translation>
+    </message>
+    <message>
+        <source>Rods of line</source>
+        <translation>Line i stanglengder</translation>
+    </message>
+    <message>
+        <source>Range of the depth</source>
+        <translation>Spennet i dybden</translation>
+    </message>
+    <message>
+        <source>Depth when the line comes tight</source>
+        <translation>Dybde når linen strammes</translation>
+    </message>
+    <message>
+        <source>Greatest depth of the swing</source>
+        <translation>Største dybde i svinget</translation>
+    </message>
+    <message>
+        <source>Depth on the way across</source>
+        <translation>Dybde på vei over</translation>
+    </message>
+    <message>
+        <source>Line under water</source>
+        <translation>Line under vann</translation>
+    </message>
+    <message>
+        <source>Figures with the answer</source>
+        <translation>Tall med svaret</translation>
+    </message>
+    <message>
+        <source>Flies or tips</source>
+        <translation>Fluer eller tupper</translation>
+    </message>
+    <message>
+        <source>Pools</source>
+        <translation>Høler</translation>
+    </message>
+    <message>
+        <source>Change figures</source>
+        <translation>Endre tall</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>what of the card, where it comes from</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Add the fly or the tip that is on the bench</source>
+        <translation>Legg til fluen eller tuppen som er på benken</translation>
+    </message>
+    <message>
+        <source>Take the pools of the bench</source>
+        <translation>Ta hølene fra benken</translation>
+    </message>
+    <message>
+        <source>Add the bench&apos;s part</source>
+        <translation>Legg til delen fra benken</translation>
+    </message>
+    <message>
+        <source>Take the parts out</source>
+        <translation>Ta ut delene</translation>
+    </message>
+    <message>
+        <source>Take the bench&apos;s pools</source>
+        <translation>Ta hølene fra benken</translation>
+    </message>
+    <message>
+        <source>Take the pools out</source>
+        <translation>Ta ut hølene</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>what of the card, its name</comment>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -3444,6 +3586,10 @@
         <source>Four cards a page, with lines to write on…</source>
         <translation>Fire kort per side, med linjer å skrive på…</translation>
     </message>
+    <message>
+        <source>Duplicate</source>
+        <translation>Dupliser</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::ClinicHost</name>
@@ -3586,10 +3732,6 @@
     <message>
         <source>%1, %2 on the spool</source>
         <translation>%1, %2 på spolen</translation>
-    <message>
-        <source>Duplicate</source>
-        <translation>Dupliser</translation>
-    </message>
     </message>
     <message>
         <source>%1 left</source>
@@ -4428,6 +4570,10 @@ Free software under the GNU GPL, version 3 or later. Uses Qt %2, Qt Charts, nloh
 Grenser og dommer er vanlig praksis eller våre egne, aldri en stangprodusents. Stangprodusentenes grenser og råd fra en kvalifisert instruktør går foran.
 
 Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, nlohmann/json og tl::expected.</translation>
+    </message>
+    <message>
+        <source>Two rigs are compared at a time, one deck is shown: the other files were not opened.</source>
+        <translation>To oppsett sammenlignes om gangen, én kortstokk vises: de andre filene ble ikke åpnet.</translation>
     </message>
 </context>
 <context>

@@ -4,7 +4,9 @@
 #include <cmath>
 #include <filesystem>
 
+#include "core/analysis/depth_table.h"
 #include "core/analysis/readings.h"
+#include "core/choose/wallet.h"
 #include "core/io/deck_file.h"
 #include "core/io/pools_file.h"
 #include "core/water/band.h"
@@ -67,6 +69,23 @@ void reveals(const Card& c, double value, double margin) {
                     [&](double n) { return std::abs(n - value) <= margin; }));
 }
 
+const Pool& poolNamed(const std::string& name) {
+  static const Pools corrow = loadPools(kFolder / "corrow.pools.json").value();
+  const auto found = std::find_if(corrow.pools.begin(), corrow.pools.end(),
+                                  [&](const Pool& pool) { return pool.name == name; });
+  REQUIRE(found != corrow.pools.end());
+  return *found;
+}
+
+/// The tips of a card on its rig in its pools; the first row is no tip.
+WalletGrid gridOf(const Card& c) {
+  WalletQuestion question;
+  question.rigs = {rigOf(c)};
+  question.pools.pools = c.pools;
+  question.shelf.parts = c.parts;
+  return walletGrid(question);
+}
+
 double estimate_ft(const Rig& rig) {
   const auto inWater = rigInWater(rig, massProfile(rig)).value();
   return kSwingFactor * hangDown(inWater.line, inWater.river).fly.value();
@@ -103,7 +122,10 @@ TEST_CASE("Each deck opens on a safety card and asks and answers on every other"
       if (&c == &d.cards.front()) continue;
       CHECK(c.ask);
       CHECK(c.reveal);
-      CHECK((c.show == CardShow::text) == !c.rig);
+      CHECK((c.show == CardShow::text || c.show == CardShow::flies) == !c.rig);
+      if (c.show == CardShow::flies) CHECK(c.parts.size() == 4);
+      if (c.show == CardShow::tips) CHECK(c.parts.size() == 5);
+      if (c.show == CardShow::pools || c.show == CardShow::tips) CHECK_FALSE(c.pools.empty());
       if (c.show == CardShow::compare) CHECK(c.rigB);
       if (c.rig) CHECK(rigOfCard(*c.rig, kFolder));
       if (c.rigB) CHECK(rigOfCard(*c.rigB, kFolder));
@@ -116,8 +138,11 @@ TEST_CASE("Each deck opens on a safety card and asks and answers on every other"
 TEST_CASE("What the first deck reveals of masses is what its rigs say") {
   const Deck d = deck("why-that-tip");
   const Card& first = card(d, "Fly first");
-  reveals(first, rigOf(first).parts.back().fly->wetMass().value(), 0);
-  reveals(first, rigBOf(first).parts.back().fly->wetMass().value(), 0);
+  for (const std::size_t asked : {1U, 2U}) {
+    reveals(first, first.parts.at(asked).fly->wetMass().value(), 0);
+  }
+  // The same flies as on the sample rigs.
+  CHECK(first.parts.at(2).fly == rigOf(card(d, "What a foot weighs")).parts.back().fly);
 
   const Card& foot = card(d, "What a foot weighs");
   double heaviest = 0;
@@ -159,14 +184,13 @@ TEST_CASE("What the first deck reveals of depths is what the water says") {
 
   const Card& four = card(d, "One tip, four pools");
   std::vector<double> depths_ft;
-  const Pools corrow = loadPools(kFolder / "corrow.pools.json").value();
-  for (const Pool& pool : corrow.pools) {
-    if (four.ask->find(pool.name) == std::string::npos) continue;
-    Rig rig = rigOf(four);
-    rig.water->surfaceSpeed = pool.surfaceSpeed;
-    rig.water->depth = pool.depth;
-    rig.water->temperature = pool.temperature;
-    depths_ft.push_back(estimate_ft(rig));
+  for (const Pool& pool : four.pools) {
+    CHECK(four.ask->find(pool.name) != std::string::npos);
+    const Pool& there = poolNamed(pool.name);
+    CHECK(pool.surfaceSpeed == there.surfaceSpeed);
+    CHECK(pool.depth == there.depth);
+    CHECK(pool.temperature == there.temperature);
+    depths_ft.push_back(estimate_ft(inPool(rigOf(four), pool)));
   }
   std::sort(depths_ft.begin(), depths_ft.end());
   const auto told = numbersIn(four.reveal.value());
@@ -177,8 +201,33 @@ TEST_CASE("What the first deck reveals of depths is what the water says") {
   }
 
   const Card& less = card(d, "Same length, less sink");
-  CHECK(swingOf(rigOf(less)).onBottom());
-  reveals(less, estimate_ft(rigBOf(less)), kSpoken_ft);
+  const WalletGrid family = gridOf(less);
+  reveals(less, family.at(2, 0, 0).band.value().middle.value(), kSpoken_ft);
+  CHECK(family.at(2, 0, 0).standing != Standing::rejected);
+  CHECK(family.at(5, 0, 0).onBottom);  // all of it sinking: the Mill Run tip
+
+  const Card& packed = card(d, "Pack four");
+  const WalletGrid trip = gridOf(packed);
+  REQUIRE(packed.pools.size() == 6);
+  const auto serves = [&](std::size_t tip, std::size_t pool) {
+    return trip.at(tip + 1, 0, pool).standing != Standing::rejected;
+  };
+  // Half and three quarters: each serves a pool that the other does, and none that needs it alone.
+  const std::size_t chapel = 5;
+  CHECK(packed.pools[chapel].name == "Chapel Hole");
+  CHECK(serves(2, chapel));
+  CHECK(serves(3, chapel));
+  for (const std::size_t home : {2U, 3U}) {
+    for (std::size_t pool = 0; pool < packed.pools.size(); ++pool) {
+      bool any = false, others = false;
+      for (std::size_t tip = 0; tip < 5; ++tip) {
+        any = any || serves(tip, pool);
+        others = others || (tip != home && serves(tip, pool));
+      }
+      INFO(packed.parts[home].name.value() << " at home, " << packed.pools[pool].name);
+      CHECK(any == others);
+    }
+  }
 
   const Card& before = card(d, "Before you change tip");
   reveals(before, swingOf(rigOf(before)).afterMend.value(), kSpoken_ft);

@@ -165,7 +165,8 @@ TEST_CASE("a missing key is refused where it is required and nowhere else") {
   const std::vector<std::string> fixing{"gr_per_ft", "diameter_in",   "density_g_cm3",
                                         "floats",    "sink_in_per_s", "material"};
   const std::vector<std::string> optionalIn{"/rod/length_ft", "/water/surface_ft_per_s",
-                                            "/water/depth_ft"};
+                                            "/water/depth_ft", "/cards/1/parts",
+                                            "/cards/1/pools"};
   const auto contains = [](const std::vector<std::string>& all, const std::string& one) {
     return std::find(all.begin(), all.end(), one) != all.end();
   };

@@ -174,6 +174,24 @@ inline const std::string kDeckText = R"({
       "rig_b": "wrong-hinge.rig.json"
     },
     {
+      "title": "Which stays home?",
+      "show": "tips",
+      "figure": "none",
+      "rig": "01-plain-winter.rig.json",
+      "parts": [
+        {
+          "kind": "tip",
+          "style": "level",
+          "sections": [
+            { "length_ft": 10, "gr_per_ft": 11, "sink_in_per_s": 7.5 }
+          ]
+        }
+      ],
+      "pools": [
+        { "name": "Mill Run", "surface_ft_per_s": 3.0, "depth_ft": 5.0, "clearance_ft": [0.5, 2.0] }
+      ]
+    },
+    {
       "title": "Said",
       "show": "text"
     }

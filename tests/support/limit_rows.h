@@ -239,6 +239,7 @@ inline std::vector<LimitDocument> limitDocuments() {
     return rigOf(R"({"kind": "tip", "sections": [{"length_ft": 1)" + members + "}]}");
   };
   const std::string at = "/parts/0/sections/0";
+  const std::string pool = R"({"name": "p", "surface_ft_per_s": 3, "depth_ft": 5})";
   std::vector<LimitDocument> all{
       {"rig", "1 part", rigOf(repeated(partOf("tip"), 1)), "", ""},
       {"rig", "no parts", rigOf(""), "/parts", "a rig needs parts"},
@@ -344,6 +345,12 @@ inline std::vector<LimitDocument> limitDocuments() {
       {"deck", "title of 4,000 characters", with(kDeckText, "/title", longText(4000)), "", ""},
       {"deck", "title of 4,001 characters", with(kDeckText, "/title", longText(4001)), "/title",
        "4001 characters"},
+      {"deck", "a card of 12 pools", with(kDeckText, "/cards/1/pools", '[' + repeated(pool, 12) + ']'), "", ""},
+      {"deck", "a card of 13 pools", with(kDeckText, "/cards/1/pools", '[' + repeated(pool, 13) + ']'), "/cards/1/pools",
+       "13 are too many"},
+      {"deck", "a card of 12 tips", with(kDeckText, "/cards/1/parts", '[' + repeated(partOf("tip"), 12) + ']'), "", ""},
+      {"deck", "a card of 13 tips", with(kDeckText, "/cards/1/parts", '[' + repeated(partOf("tip"), 13) + ']'), "/cards/1/parts",
+       "13 are too many"},
       {"deck", "a whole rig file within a card",
        withMember(kDeckText, "/cards/0/rig", R"("format": "grainwise-rig", "version": 1)"), "", ""},
       {"deck", "a rig of another version within a card",

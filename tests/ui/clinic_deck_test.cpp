@@ -6,10 +6,12 @@
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPlainTextEdit>
+#include <QPushButton>
 #include <QTemporaryDir>
 
 #include "core/model/deck_edits.h"
 #include "tests/ui/clinic_support.h"
+#include "ui/clinic/card_form.h"
 #include "ui/clinic/keep_awake.h"
 
 namespace grainwise::ui {
@@ -165,6 +167,74 @@ TEST_CASE_METHOD(test::ClinicFixture, "Every control of the Clinic has a name fo
     CHECK_FALSE((widget->accessibleName().isEmpty() && !(button && !button->text().isEmpty())));
     if (button) CHECK(button->height() >= kTarget);
   }
+}
+
+TEST_CASE_METHOD(test::ClinicFixture, "No words of the editor are cut or touch their button, on a projector's screen and a laptop's") {
+  constexpr int kAir = 8;  // at each side of a button's words
+  clinic->askRigPath = [] { return QString::fromStdString(test::samplePath("01-plain-winter")); };
+  for (const QSize size : {QSize(1280, 676), QSize(1366, 720)}) {
+    clinic->resize(size);
+    for (int card = 0; card < int(deckOf(*this).cards.size()); ++card) {
+      clinic->choose(card);
+      QTest::qWait(1);
+      INFO(size.width() << ", card " << card);
+      for (const QPushButton* button : clinic->findChildren<QPushButton*>()) {
+        if (!button->isVisible()) continue;
+        INFO(button->objectName().toStdString());
+        CHECK(button->width() >= button->fontMetrics().horizontalAdvance(button->text()) + 2 * kAir);
+      }
+      for (const char* name : {"cardRig", "cardRigB", "cardParts", "cardPools"}) {
+        const auto* label = find<QLabel>(name);
+        if (!label->isVisible()) continue;
+        INFO(name << " " << label->text().toStdString());
+        const QRect needs = label->fontMetrics().boundingRect(label->rect(), Qt::TextWordWrap, label->text());
+        CHECK(label->rect().adjusted(0, 0, 1, 1).contains(needs));
+      }
+    }
+  }
+}
+
+TEST_CASE_METHOD(test::ClinicFixture, "A card of tips takes pools and tips from the bench, and says which figures it shows") {
+  const int at = 1;
+  clinic->choose(at);
+  auto* shows = find<QComboBox>("cardShows");
+  const auto pick = [](QComboBox* box, int index) {
+    box->setCurrentIndex(index);
+    Q_EMIT box->activated(index);
+  };
+  pick(shows, shows->findText(showWords(CardShow::tips)));
+  clinic->benchRig = [] { return std::optional(test::sampleRig("03-thin-tail")); };
+  Pool pool;
+  pool.name = "Here";
+  pool.surfaceSpeed = FeetPerSecond(2);
+  pool.depth = Feet(4);
+  clinic->benchPools = [pool] { return std::vector<Pool>{pool}; };
+  const std::size_t flies = deckOf(*this).cards[at].parts.size();
+  press("cardPartsNone");
+  CHECK(flies == 4);
+  press("cardPartsBench");
+  press("cardPoolsBench");
+  const Card& card = deckOf(*this).cards[at];
+  REQUIRE(card.parts.size() == 1);
+  CHECK(card.parts.front().kind == PartKind::tip);
+  REQUIRE(card.pools.size() == 1);
+  CHECK(find<QLabel>("cardPools")->text() == QLatin1String("Pools: Here"));
+  auto* figure = find<QComboBox>("cardFigure");
+  CHECK_FALSE(figure->isVisible());
+  pick(shows, shows->findText(showWords(CardShow::compare)));
+  CHECK(figure->isVisible());
+  pick(figure, figure->findText(figureWords(CardFigure::none)));
+  CHECK(deckOf(*this).cards[at].figure == CardFigure::none);
+  CHECK(clinic->document()->undoStack()->undoText() == QLatin1String("Change figures"));
+  pick(figure, 0);
+  CHECK_FALSE(deckOf(*this).cards[at].figure);
+  pick(shows, shows->findText(showWords(CardShow::tips)));
+  press("cardPoolsNone");
+  CHECK(deckOf(*this).cards[at].pools.empty());
+  // What it needs not is not asked for.
+  CHECK_FALSE(find<QLabel>("cardRigB")->isVisible());
+  pick(shows, shows->findText(showWords(CardShow::text)));
+  for (const char* name : {"cardRig", "cardParts", "cardPools"}) CHECK_FALSE(find<QLabel>(name)->isVisible());
 }
 
 TEST_CASE_METHOD(test::UiFixture, "Without a session bus the screen is not kept awake, and nothing fails") {

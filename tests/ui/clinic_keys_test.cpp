@@ -243,4 +243,26 @@ TEST_CASE_METHOD(ShowFixture, "A swing that is on the card plays, slowly when as
   CHECK(run().state().time_s < 0);
 }
 
+TEST_CASE_METHOD(ShowFixture, "The casts of a shipped card play, slowly when asked, and stop at their end") {
+  run().goTo(6);  // who leads?
+  REQUIRE(run().shown()->card.show == CardShow::cast);
+  REQUIRE(QTest::qWaitFor([this] { return !run().waiting(); }, 20000));
+  REQUIRE(run().shown()->runs);
+  for (const auto& cast : run().shown()->runs->casts) CHECK(cast != nullptr);
+  REQUIRE(run().playing());
+  const double length = run().shown()->runs->length_s();
+  CHECK(length > 0.5);
+  run().advance(100);
+  const double fast = run().state().time_s;
+  CHECK(fast >= 0.05);
+  key(Qt::Key_S);
+  CHECK(run().slow());
+  run().advance(100);
+  CHECK(run().state().time_s < fast / 2);
+  CHECK(run().state().time_s >= 0.01);
+  run().advance(1e6);
+  CHECK_FALSE(run().playing());
+  CHECK(run().state().time_s < 0);
+}
+
 }  // namespace grainwise::ui

@@ -9,7 +9,10 @@
 #include <cmath>
 
 #include "tests/ui/clinic_support.h"
+#include "ui/charts/card_figures.h"
 #include "ui/clinic/card_page.h"
+#include "ui/text/quantities.h"
+#include "ui/theme/glyph.h"
 
 namespace grainwise::ui {
 namespace {
@@ -40,7 +43,8 @@ Deck allKinds() {
   Deck deck;
   deck.title = "All kinds";
   for (const CardShow show : {CardShow::strip, CardShow::profile, CardShow::cast, CardShow::river,
-                              CardShow::compare, CardShow::text}) {
+                              CardShow::compare, CardShow::flies, CardShow::pools, CardShow::tips,
+                              CardShow::text}) {
     Card card;
     card.title = "Kind";
     card.say = "One line.";
@@ -49,6 +53,13 @@ Deck allKinds() {
     card.show = show;
     card.rig = std::string("01-plain-winter.rig.json");
     card.rigB = std::string("wrong-hinge.rig.json");
+    if (show == CardShow::tips) {
+      for (const char* name : {"01-plain-winter", "03-thin-tail"}) {
+        for (const Part& part : test::sampleRig(name).parts) {
+          if (part.kind == PartKind::tip) card.parts.push_back(part);
+        }
+      }
+    }
     deck.cards.push_back(card);
   }
   deck.cards.push_back(deck.cards.front());
@@ -177,8 +188,10 @@ TEST_CASE("An answer changes the card and nothing jumps: the picture stands wher
       const QImage after = pictureOf(cards[i + 1], kScreens[0]);
       CHECK(before != after);
       if (cards[i].card.card.show == CardShow::text) continue;
-      // The upper third: title and the top of the diagram.
-      const QRect top(0, 0, kScreens[0].width(), kScreens[0].height() / 3);
+      // The upper third: title and the top of the diagram. Pools and tips are answered in the diagram itself:
+      // of theirs the heads of the columns.
+      const bool within = cards[i].card.card.show == CardShow::pools || cards[i].card.card.show == CardShow::tips;
+      const QRect top(0, 0, kScreens[0].width(), kScreens[0].height() / (within ? 5 : 3));
       CHECK(before.copy(top) == after.copy(top));
     }
   }
@@ -245,6 +258,107 @@ TEST_CASE("Setups A and B are told apart, and seen on their ground, with each of
       CHECK(apart(c.river, c.ochreLine, seen) >= kTold);
       CHECK(apart(c.river, c.paper, seen) >= kTold);
       CHECK(apart(c.ochreLine, c.paper, seen) >= kTold);
+    }
+  }
+}
+
+TEST_CASE("Every figure that stands with an answer is in the words of the answer") {
+  static const QRegularExpression kNumber(QStringLiteral("[0-9]+(?:\\.[0-9]+)?"));
+  const auto numbersIn = [](const QString& words) {
+    QStringList found;
+    for (auto at = kNumber.globalMatch(words); at.hasNext();) found.append(at.next().captured(0));
+    return found;
+  };
+  int figures = 0, depths = 0;
+  for (const char* name : test::kDeckNames) {
+    for (const Drawn& drawn : cardsOf(test::sampleDeck(name))) {
+      const Card& card = drawn.card.card;
+      if (!drawn.state.answered || !card.reveal) continue;
+      const QString reveal = QString::fromStdString(*card.reveal);
+      const QStringList said = numbersIn(reveal);
+      INFO(card.title << ": " << reveal.toStdString());
+      const auto holds = [&](const QString& painted) {
+        INFO(painted.toStdString());
+        const QStringList numbers = numbersIn(painted);
+        for (const QString& number : numbers) CHECK(said.contains(number));
+        if (numbers.isEmpty()) CHECK(reveal.contains(painted, Qt::CaseInsensitive));
+      };
+      for (const Figure& figure : figuresOf(drawn.card, test::kTrade)) {
+        ++figures;
+        holds(figure.number);
+      }
+      for (const DepthRow& row : drawn.card.pools) {
+        ++depths;
+        holds(depthIn(row, test::kTrade));
+      }
+      if (!drawn.card.tips || drawn.card.tips->pools.size() > 1) continue;
+      QStringList cells;
+      for (const WalletCell& cell : drawn.card.tips->cells) cells.append(depthIn(cell, test::kTrade));
+      for (const QString& number : said) CHECK(cells.contains(number));
+    }
+  }
+  CHECK(figures >= 25);  // or they would all be in nothing
+  CHECK(depths == 4);
+}
+
+TEST_CASE("The figures of the shipped cards are a tenth of the screen high, and none stands before the answer or while hidden") {
+  const auto height = [](const std::vector<Written>& all, const QString& words) {
+    double most = 0;
+    for (const Written& text : all) {
+      if (text.words == words) most = std::max(most, text.pixels);
+    }
+    return most;
+  };
+  int checked = 0, axes = 0;
+  for (const char* name : test::kDeckNames) {
+    for (Drawn& drawn : cardsOf(test::sampleDeck(name))) {
+      const QSize size = kScreens[1];
+      const auto written = writtenOn(drawn, size);
+      INFO(drawn.card.card.title);
+      const CardShow show = drawn.card.card.show;
+      if (show == CardShow::profile || show == CardShow::compare || show == CardShow::river || show == CardShow::pools) {
+        ++axes;
+        CHECK(height(written, QStringLiteral("0 ft")) >= size.height() / 28.0 - kSlack_px);
+      }
+      QStringList numbers;
+      for (const Figure& figure : figuresOf(drawn.card, test::kTrade)) numbers.append(figure.number);
+      for (const DepthRow& row : drawn.card.pools) numbers.append(depthIn(row, test::kTrade));
+      for (const Part& fly : drawn.card.flies) numbers.append(massText(fly.fly->wetMass(), test::kTrade));
+      for (const QString& number : numbers) {
+        INFO(number.toStdString());
+        const double tenth = size.height() / 10.0 - kSlack_px;
+        CHECK((height(written, number) >= tenth) == drawn.state.answered);
+        drawn.state.numbers = false;
+        CHECK(height(writtenOn(drawn, size), number) < tenth);
+        drawn.state.numbers = true;
+        ++checked;
+      }
+    }
+  }
+  CHECK(checked >= 60);
+  CHECK(axes >= 30);
+}
+
+TEST_CASE("Verdicts are told apart by their shapes alone, and seen on their ground with each colour weakness") {
+  constexpr double kSeen = 20;
+  for (const Scheme scheme : {Scheme::light, Scheme::dark, Scheme::sunlight, Scheme::projector}) {
+    Colours c = coloursOf(scheme);
+    for (const Matrix* seen : std::initializer_list<const Matrix*>{nullptr, &kProtan, &kDeutan, &kTritan}) {
+      for (const QColor& verdict : {c.alder, c.ochreLine, c.brick}) {
+        INFO(int(scheme) << " " << verdict.name().toStdString());
+        for (const QColor& ground : {c.paper, c.card}) CHECK(apart(verdict, ground, seen) >= kSeen);
+      }
+    }
+    c.alder = c.ochreLine = c.brick = c.ink;
+    std::vector<QImage> shapes;
+    for (const Glyph glyph : {Glyph::circle, Glyph::triangle, Glyph::square}) {
+      QImage image(16, 16, QImage::Format_RGB32);
+      image.fill(c.paper);
+      QPainter p(&image);
+      paintGlyph(p, QRectF(0, 0, 16, 16), glyph, c);
+      p.end();
+      for (const QImage& other : shapes) CHECK(image != other);
+      shapes.push_back(image);
     }
   }
 }

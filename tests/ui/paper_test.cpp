@@ -14,6 +14,7 @@
 #include "core/io/deck_file.h"
 #include "core/choose/wallet.h"
 #include "core/io/pools_file.h"
+#include "core/io/shelf_file.h"
 #include "tests/support/ui_bench.h"
 #include "ui/print/deck_pages.h"
 #include "ui/print/handout.h"
@@ -46,11 +47,11 @@ struct PaperFixture : test::UiFixture {
   QTemporaryDir folder;
 };
 
-Handout winterHandout() {
 Shelf genericShelf() {
   return loadShelf(GRAINWISE_SOURCE_DIR "/resources/shelf/generic.shelf.json").value();
 }
 
+Handout winterHandout() {
   return Handout(test::sampleRig("01-plain-winter"), loadPools(kSamples + "/corrow.pools.json")->pools,
                  test::kTrade, {}, genericShelf());
 }
@@ -75,7 +76,6 @@ TEST_CASE_METHOD(PaperFixture, "A handout says in real text what each part weigh
   }
 }
 
-TEST_CASE_METHOD(PaperFixture, "Every font of a page is within the file, and nothing on it is a bitmap") {
 TEST_CASE_METHOD(PaperFixture, "A handout is written in type of 12 points, but for its small print") {
   const QString xml = poppler("pdftotext", {QStringLiteral("-bbox-layout"), pdfOf(winterHandout()), QStringLiteral("-")});
   // A line of ours of 12 pt is as high as its font: 1.36 of it, all in one family.
@@ -133,15 +133,25 @@ TEST_CASE_METHOD(PaperFixture, "The fly of a handout ends within the line's marg
   }
 }
 
-  const QString pdf = pdfOf(winterHandout());
-  const QStringList fonts = poppler("pdffonts", {pdf}).split(QLatin1Char('\n'), Qt::SkipEmptyParts).mid(2);
-  REQUIRE_FALSE(fonts.isEmpty());
-  for (const QString& line : fonts) {
-    INFO(line.toStdString());
-    // name, type (two words), encoding, emb, sub, uni
-    CHECK(QRegularExpression(QStringLiteral("\\byes\\s+(yes|no)\\s+yes\\b")).match(line).hasMatch());
+TEST_CASE_METHOD(PaperFixture, "Every font of a page is within the file, and nothing on it is a bitmap") {
+  const auto sound = [&](const Pages& pages) {
+    const QString pdf = pdfOf(pages);
+    const QStringList fonts = poppler("pdffonts", {pdf}).split(QLatin1Char('\n'), Qt::SkipEmptyParts).mid(2);
+    REQUIRE_FALSE(fonts.isEmpty());
+    for (const QString& line : fonts) {
+      INFO(line.toStdString());
+      // name, type (two words), encoding, emb, sub, uni
+      CHECK(QRegularExpression(QStringLiteral("\\byes\\s+(yes|no)\\s+yes\\b")).match(line).hasMatch());
+    }
+    CHECK(poppler("pdfimages", {QStringLiteral("-list"), pdf}).split(QLatin1Char('\n'), Qt::SkipEmptyParts).size() == 2);
+  };
+  sound(winterHandout());
+  for (const char* name : {"why-that-tip", "how-deep-was-i"}) {
+    INFO(name);
+    for (const auto form : {DeckPages::Form::cardAPage, DeckPages::Form::fourAPage}) {
+      sound(DeckPages(deckOf(name), kSamples, form, test::kTrade));
+    }
   }
-  CHECK(poppler("pdfimages", {QStringLiteral("-list"), pdf}).split(QLatin1Char('\n'), Qt::SkipEmptyParts).size() == 2);
 }
 
 TEST_CASE_METHOD(PaperFixture, "Sheets are A4 or Letter as asked, two of a handout") {

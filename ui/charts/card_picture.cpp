@@ -2,24 +2,14 @@
 #include "ui/charts/card_picture.h"
 
 #include <QFontMetricsF>
-#include <QLocale>
 #include <algorithm>
-#include <array>
-#include <cstdlib>
+#include <iterator>
 
-#include "core/analysis/readings.h"
 #include "core/io/deck_file.h"
 #include "ui/text/contexts.h"
-#include "ui/text/quantities.h"
-#include "ui/text/words.h"
 
 namespace grainwise::ui {
 namespace {
-
-QString plain(double value, int decimals) { return QLocale().toString(value, 'f', decimals); }
-QString lengths(Feet value, DisplayUnits units) {
-  return plain(shownValue(value.value(), Measure::length, units), 1);
-}
 
 void addRig(ShownCard& shown, const std::optional<CardRig>& rig, const std::filesystem::path& folder,
             const Conditions& conditions) {
@@ -36,105 +26,41 @@ void addRig(ShownCard& shown, const std::optional<CardRig>& rig, const std::file
   shown.missing.append(what);
 }
 
-std::optional<Grade> gradeOf(const PictureRig& rig, Reading reading) {
-  std::optional<Grade> worst;
-  for (const GradedReading& graded : gradedReadings(*rig.analysis)) {
-    if (graded.reading == reading) worst = std::max(worst.value_or(graded.grade), graded.grade);
-  }
-  return worst;
+std::vector<Part> ofKind(const std::vector<Part>& parts, PartKind kind) {
+  std::vector<Part> found;
+  std::copy_if(parts.begin(), parts.end(), std::back_inserter(found),
+               [kind](const Part& part) { return part.kind == kind; });
+  return found;
 }
 
-/// The reading that tells two rigs apart: the one whose grades lie furthest from each other; of one rig
-/// the one that is wrong.
-std::optional<Reading> tellingReading(const std::vector<PictureRig>& rigs) {
-  constexpr std::array<Reading, 5> kOrder{Reading::junction, Reading::flyAgainstTip, Reading::anchor,
-                                          Reading::tipShare, Reading::headOnRod};
-  std::optional<Reading> telling;
-  int most = 0;
-  for (const Reading reading : kOrder) {
-    const auto first = gradeOf(rigs[0], reading);
-    int apart = first == Grade::wrong ? 1 : 0;
-    if (rigs.size() > 1) {
-      const auto second = gradeOf(rigs[1], reading);
-      apart = std::abs(int(first.value_or(Grade::fits)) - int(second.value_or(Grade::fits)));
+/// The flies, pools or tips that a card lays side by side, and what it lacks for that.
+void addTables(ShownCard& shown, const Conditions& conditions) {
+  const Card& card = shown.card;
+  if (card.show == CardShow::flies) {
+    shown.flies = ofKind(card.parts, PartKind::fly);
+    for (std::size_t i = 0; card.parts.empty() && i < shown.rigs.size(); ++i) {
+      const auto more = ofKind(shown.rigs[i].rig->parts, PartKind::fly);
+      shown.flies.insert(shown.flies.end(), more.begin(), more.end());
     }
-    if (apart <= most) continue;
-    most = apart;
-    telling = reading;
+    if (shown.flies.empty()) shown.missing.append(PictureWords::tr("this card names no fly"));
+    return;
   }
-  return telling;
-}
-
-Figure junctionFigure(const Analysis& a, DisplayUnits units) {
-  if (!a.worstJunction) return {};
-  const Junction& j = a.junctions[*a.worstJunction];
-  return {Setup::alone, junctionFigures(j, units),
-          PictureWords::tr("%1: %2").arg(lineMassUnit(units), junctionWords(j.verdict))};
-}
-
-Figure readingFigure(Reading reading, const Analysis& a, DisplayUnits units) {
-  switch (reading) {
-    case Reading::flyAgainstTip:
-      if (!a.fly.tipToFly || !a.fly.tipToFlyVerdict) return {};
-      return {Setup::alone, PictureWords::tr("%1 ×").arg(ratioText(*a.fly.tipToFly)),
-              flyWords(*a.fly.tipToFlyVerdict)};
-    case Reading::anchor:
-      if (!a.rod.lengthRatio || !a.grip.anchorVerdict) return {};
-      return {Setup::alone, numberText(*a.rod.lengthRatio, 2),
-              PictureWords::tr("rods of line: %1").arg(anchorWords(*a.grip.anchorVerdict))};
-    case Reading::tipShare:
-      if (!a.grip.tipShare || !a.grip.tipShareVerdict) return {};
-      return {Setup::alone, percentText(*a.grip.tipShare),
-              PictureWords::tr("of the head: %1").arg(tipShareWords(*a.grip.tipShareVerdict))};
-    case Reading::headOnRod:
-      if (!a.rod.head || !a.rod.window || !a.rod.headVerdict) return {};
-      return {Setup::alone, massNumber(*a.rod.head, units),
-              PictureWords::tr("in %1–%2: %3")
-                  .arg(massNumber(a.rod.window->low, units), massText(a.rod.window->high, units),
-                       headWords(a.rod))};
-    default:
-      return junctionFigure(a, units);
+  if (card.show == CardShow::text) return;
+  if (!card.rig) shown.missing.append(PictureWords::tr("this card names no rig"));
+  if (card.show != CardShow::pools && card.show != CardShow::tips) return;
+  std::vector<Pool> pools = card.pools;
+  if (pools.empty() && !shown.rigs.empty()) {
+    if (const auto own = poolOf(*shown.rigs.front().rig)) pools.push_back(*own);
   }
-}
-
-Figure flyFigure(const PictureRig& rig, DisplayUnits units) {
-  const auto fly = rig.rig->flyIndex();
-  if (!fly || !rig.rig->parts[*fly].fly) return {};
-  return {Setup::alone, massText(rig.rig->parts[*fly].fly->wetMass(), units),
-          PictureWords::tr("the wet fly")};
-}
-
-Figure depthFigure(const PictureRig& rig, DisplayUnits units) {
-  const Analysis& a = *rig.analysis;
-  if (!a.hang) return {};
-  if (isOnBottom(a.hang->state))
-    return {Setup::alone, PictureWords::tr("bottom"), PictureWords::tr("it lies on the bed")};
-  if (!a.depthBand)
-    return {Setup::alone, PictureWords::tr("on top"), PictureWords::tr("nothing pulls it under")};
-  return {
-      Setup::alone,
-      PictureWords::tr("%1–%2").arg(lengths(a.depthBand->low, units),
-                                    lengths(a.depthBand->high, units)),
-      PictureWords::tr("of %1 down, an estimate").arg(lengthText(*rig.rig->water->depth, units))};
-}
-
-/// How deep the fly is on its way across in a real swing, with the range of the estimate.
-Figure swingFigure(const PictureRig& rig, const SwingResult& run, DisplayUnits units) {
-  Figure figure = depthFigure(rig, units);
-  if (run.onBottom())
-    return {Setup::alone, PictureWords::tr("bottom"), PictureWords::tr("it lies on the bed")};
-  if (!run.swing || !rig.analysis->depthBand) return figure;
-  figure.words = PictureWords::tr("%1 on the way across; an estimate, of %2")
-                     .arg(lengthUnit(units), lengthText(*rig.rig->water->depth, units));
-  figure.number = lengths(*run.swing, units);
-  return figure;
-}
-
-Figure heaviestFigure(const PictureRig& rig, DisplayUnits units) {
-  GrainsPerFoot most;
-  for (const ProfileRow& row : rig.analysis->rows) most = std::max(most, row.mass);
-  return {Setup::alone, lineMassNumber(most, units),
-          PictureWords::tr("%1: the heaviest foot").arg(lineMassUnit(units))};
+  if (pools.empty()) shown.missing.append(PictureWords::tr("this card names no pool"));
+  const std::vector<Part> tips = ofKind(card.parts, PartKind::tip);
+  if (card.show == CardShow::tips && tips.empty()) shown.missing.append(PictureWords::tr("this card names no tip"));
+  if (!shown.missing.empty() || shown.rigs.empty()) return;
+  if (card.show == CardShow::pools) {
+    shown.pools = depthTable(*shown.rigs.front().rig, pools, conditions);
+  } else {
+    shown.tips = std::make_shared<const TipTable>(tipTable(*shown.rigs.front().rig, tips, pools));
+  }
 }
 
 void paintWords(QPainter& p, const QRectF& box, const QStringList& lines, const PictureStyle& style) {
@@ -203,39 +129,8 @@ ShownCard shownCard(const Card& card, const std::filesystem::path& folder, const
   shown.card = card;
   addRig(shown, card.rig, folder, conditions);
   addRig(shown, card.rigB, folder, conditions);
-  if (card.show != CardShow::text && !card.rig)
-    shown.missing.append(PictureWords::tr("this card names no rig"));
+  addTables(shown, conditions);
   return shown;
-}
-
-QString figureLine(const Figure& figure) {
-  return QStringLiteral("%1  %2 %3").arg(setupLetter(figure.setup), figure.number, figure.words).trimmed();
-}
-
-std::vector<Figure> figuresOf(const ShownCard& shown, DisplayUnits units) {
-  std::vector<Figure> figures;
-  if (shown.rigs.empty() || shown.card.show == CardShow::text || !shown.missing.empty()) return figures;
-  const auto reading = tellingReading(shown.rigs);
-  for (std::size_t i = 0; i < shown.rigs.size(); ++i) {
-    const PictureRig& rig = shown.rigs[i];
-    Figure figure;
-    if (shown.card.show == CardShow::river) {
-      // Two rigs are compared by their swings, which know angle and slack; one has its range.
-      const bool swung = shown.rigs.size() > 1 && shown.runs && shown.runs->swings[i];
-      figure = swung ? swingFigure(rig, *shown.runs->swings[i], units) : depthFigure(rig, units);
-    } else if (reading) {
-      figure = readingFigure(*reading, *rig.analysis, units);
-    } else if (shown.card.show == CardShow::profile) {
-      figure = heaviestFigure(rig, units);
-    } else if (shown.rigs.size() > 1) {
-      figure = flyFigure(rig, units);
-    } else {
-      figure = readingFigure(Reading::tipShare, *rig.analysis, units);
-    }
-    figure.setup = setupOf(i, shown.rigs.size());
-    if (!figure.number.isEmpty()) figures.push_back(figure);
-  }
-  return figures;
 }
 
 void paintCardPicture(QPainter& p, const QRectF& box, const ShownCard& shown, const PictureStyle& style,
@@ -245,7 +140,7 @@ void paintCardPicture(QPainter& p, const QRectF& box, const ShownCard& shown, co
   if (!shown.missing.empty()) {
     QStringList lines{PictureWords::tr("Missing here:")};
     paintWords(p, box, lines + shown.missing, style);
-  } else if (!shown.rigs.empty()) {
+  } else {
     switch (shown.card.show) {
       case CardShow::strip:
         paintLines(p, box, shown.rigs, style, full);
@@ -265,6 +160,15 @@ void paintCardPicture(QPainter& p, const QRectF& box, const ShownCard& shown, co
         break;
       case CardShow::cast:
         if (shown.runs) paintCast(p, box, shown.rigs, *shown.runs, time_s, style);
+        break;
+      case CardShow::flies:
+        paintFlies(p, box, shown.flies, style);
+        break;
+      case CardShow::pools:
+        paintPools(p, box, shown.pools, style);
+        break;
+      case CardShow::tips:
+        if (shown.tips) paintTips(p, box, *shown.tips, style);
         break;
       case CardShow::text:
         break;

@@ -23,6 +23,7 @@ struct PictureStyle {
   double text = 14;     ///< height of the type on the axes
   double stroke = 2;    ///< width of the lines of a rig
   bool numbers = true;  ///< false: no number stands anywhere until the class has guessed
+  bool answered = true;  ///< false: what a card asks is not given away yet
 
   [[nodiscard]] QFont font(double times = 1.0, bool bold = false) const;
 };

@@ -141,7 +141,7 @@ void paintHanging(QPainter& p, const Scale& s, const PictureRig& rig, Setup setu
     for (const double y : {top, low}) p.drawLine(QPointF(x - cap, y), QPointF(x + cap, y));
   }
   const QString words =
-      (setupLetter(setup) + QLatin1Char(' ') + (style.numbers ? rangeText(rig, style.units) : QString()))
+      (setupLetter(setup) + QLatin1Char(' ') + (style.numbers && style.answered ? rangeText(rig, style.units) : QString()))
           .trimmed();
   p.setFont(style.font(1.25, true));
   p.setPen(setup == Setup::b ? style.colours.ochreWord : style.colours.ink);

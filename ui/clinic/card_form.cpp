@@ -10,15 +10,16 @@
 #include <QPlainTextEdit>
 #include <QPushButton>
 #include <QVBoxLayout>
+#include <algorithm>
 #include <array>
 
+#include "core/model/fields.h"
 #include "core/model/limits.h"
+#include "ui/text/words.h"
 
 namespace grainwise::ui {
 namespace {
 
-constexpr std::array<CardShow, 6> kShows{CardShow::strip, CardShow::profile, CardShow::cast,
-                                         CardShow::river, CardShow::compare, CardShow::text};
 constexpr int kTarget = 44;
 constexpr int kMostCharacters = limits::kStringChars;
 
@@ -27,6 +28,14 @@ QString rigWords(const std::optional<CardRig>& rig) {
   if (const auto* name = std::get_if<std::string>(&*rig)) return QString::fromStdString(*name);
   const QString name = QString::fromStdString(std::get<Rig>(*rig).name);
   return CardForm::tr("%1 (in the deck)").arg(name.isEmpty() ? CardForm::tr("unnamed rig") : name);
+}
+
+/// "10 ft, 1/4 sinking, 11 gr/ft; ...": what lies side by side, or that there is nothing.
+template <class T, class Name>
+QString listWords(const std::vector<T>& things, const Name& name) {
+  QStringList names;
+  for (const T& thing : things) names.append(name(thing));
+  return names.isEmpty() ? CardForm::tr("none") : names.join(QStringLiteral("; "));
 }
 
 QString text(const std::optional<std::string>& words) {
@@ -47,8 +56,47 @@ QString showWords(CardShow show) {
       return CardForm::tr("The river");
     case CardShow::compare:
       return CardForm::tr("Two rigs compared");
+    case CardShow::flies:
+      return CardForm::tr("Flies side by side");
+    case CardShow::pools:
+      return CardForm::tr("One rig in several pools");
+    case CardShow::tips:
+      return CardForm::tr("Several tips on one rig");
     case CardShow::text:
       return CardForm::tr("Words alone");
+  }
+  return {};
+}
+
+QString figureWords(std::optional<CardFigure> figure) {
+  if (!figure) return CardForm::tr("Figures: where the rigs differ");
+  switch (*figure) {
+    case CardFigure::none:
+      return CardForm::tr("No figures");
+    case CardFigure::fly:
+      return CardForm::tr("The wet fly's weight");
+    case CardFigure::foot:
+      return CardForm::tr("The heaviest foot");
+    case CardFigure::joint:
+      return CardForm::tr("The worst joint");
+    case CardFigure::tipShare:
+      return CardForm::tr("Tip share of the head");
+    case CardFigure::flyAgainstTip:
+      return CardForm::tr("Fly against tip");
+    case CardFigure::head:
+      return CardForm::tr("Head on rod");
+    case CardFigure::line:
+      return CardForm::tr("Rods of line");
+    case CardFigure::range:
+      return CardForm::tr("Range of the depth");
+    case CardFigure::drift:
+      return CardForm::tr("Depth when the line comes tight");
+    case CardFigure::deepest:
+      return CardForm::tr("Greatest depth of the swing");
+    case CardFigure::across:
+      return CardForm::tr("Depth on the way across");
+    case CardFigure::underWater:
+      return CardForm::tr("Line under water");
   }
   return {};
 }
@@ -70,14 +118,15 @@ CardForm::CardForm(Look* look, QWidget* parent) : QWidget(parent), m_look(look) 
   m_ask = addText(QStringLiteral("cardAsk"), tr("Question"), 2);
   m_reveal = addText(QStringLiteral("cardReveal"), tr("Answer, on the next press"), 2);
   m_notes = addText(QStringLiteral("cardNote"), tr("Notes, for your screen only"), 3);
-  m_show = new QComboBox(this);
-  m_show->setObjectName(QStringLiteral("cardShows"));
-  m_show->setAccessibleName(tr("What the card shows"));
-  m_show->setMinimumHeight(kTarget);
-  for (const CardShow show : kShows) m_show->addItem(showWords(show));
-  column->addWidget(m_show);
-  m_rig = addRig(QStringLiteral("cardRig"), tr("Rig"));
-  m_rigB = addRig(QStringLiteral("cardRigB"), tr("Rig B"));
+  m_show = addChoice(QStringLiteral("cardShows"), tr("What the card shows"));
+  for (const CardShow show : allShows()) m_show->addItem(showWords(show));
+  m_figure = addChoice(QStringLiteral("cardFigure"), tr("Figures with the answer"));
+  m_figure->addItem(figureWords(std::nullopt));
+  for (const CardFigure figure : allFigures()) m_figure->addItem(figureWords(figure));
+  m_rig = addRow(QStringLiteral("cardRig"), tr("Rig"), true);
+  m_rigB = addRow(QStringLiteral("cardRigB"), tr("Rig B"), true);
+  m_parts = addRow(QStringLiteral("cardParts"), tr("Flies or tips"), false);
+  m_pools = addRow(QStringLiteral("cardPools"), tr("Pools"), false);
   column->addStretch(1);
   connect(m_title, &QLineEdit::textEdited, this, [this](const QString& words) {
     change(tr("Change title"), [&](Card& card) { card.title = words.toStdString(); }, QStringLiteral("title"));
@@ -87,10 +136,16 @@ CardForm::CardForm(Look* look, QWidget* parent) : QWidget(parent), m_look(look) 
   connectText(m_reveal, &Card::reveal, tr("Change answer"));
   connectText(m_notes, &Card::notes, tr("Change notes"));
   connect(m_show, qOverload<int>(&QComboBox::activated), this, [this](int at) {
-    change(tr("Change picture"), [&](Card& card) { card.show = kShows[std::size_t(at)]; });
+    change(tr("Change picture"), [&](Card& card) { card.show = allShows()[std::size_t(at)]; });
+  });
+  connect(m_figure, qOverload<int>(&QComboBox::activated), this, [this](int at) {
+    change(tr("Change figures"), [&](Card& card) {
+      card.figure = at == 0 ? std::nullopt : std::optional(allFigures()[std::size_t(at) - 1]);
+    });
   });
   connectRig(m_rig, &Card::rig);
   connectRig(m_rigB, &Card::rigB);
+  connectLists();
   setCard(std::nullopt);
 }
 
@@ -107,27 +162,67 @@ QPlainTextEdit* CardForm::addText(const QString& name, const QString& label, int
   return field;
 }
 
-CardForm::RigRow CardForm::addRig(const QString& name, const QString& label) {
-  auto* row = new QHBoxLayout;
-  auto* words = new QLabel(label, this);
-  RigRow made{new QLabel(this), new QPushButton(tr("Bench"), this), new QPushButton(tr("File…"), this),
-              new QPushButton(tr("None"), this)};
+QComboBox* CardForm::addChoice(const QString& name, const QString& label) {
+  auto* choice = new QComboBox(this);
+  choice->setObjectName(name);
+  choice->setAccessibleName(label);
+  choice->setMinimumHeight(kTarget);
+  choice->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+  layout()->addWidget(choice);
+  return choice;
+}
+
+CardForm::Row CardForm::addRow(const QString& name, const QString& label, bool file) {
+  auto* whole = new QWidget(this);
+  auto* column = new QVBoxLayout(whole);
+  column->setContentsMargins(0, 4, 0, 0);
+  column->setSpacing(2);
+  Row made{whole, label, new QLabel(whole), new QPushButton(tr("Bench"), whole),
+           file ? new QPushButton(tr("File…"), whole) : nullptr, new QPushButton(tr("None"), whole)};
   made.name->setObjectName(name);
   made.name->setTextFormat(Qt::PlainText);
-  made.name->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
-  made.bench->setObjectName(name + QStringLiteral("Bench"));
-  made.bench->setToolTip(tr("Take the rig that stands on the bench into the deck"));
-  made.file->setObjectName(name + QStringLiteral("File"));
-  made.none->setObjectName(name + QStringLiteral("None"));
-  row->addWidget(words);
-  row->addWidget(made.name, 1);
-  for (QPushButton* button : {made.bench, made.file, made.none}) {
+  made.name->setWordWrap(true);
+  made.name->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Minimum);
+  column->addWidget(made.name);
+  auto* row = new QHBoxLayout;
+  for (const auto& [button, end] :
+       {std::pair{made.bench, "Bench"}, std::pair{made.file, "File"}, std::pair{made.none, "None"}}) {
+    if (button == nullptr) continue;
+    button->setObjectName(name + QLatin1String(end));
     button->setMinimumHeight(kTarget);
-    button->setAccessibleName(QStringLiteral("%1: %2").arg(label, button->text()));
+    button->setAccessibleName(tr("%1: %2", "what of the card, where it comes from").arg(label, button->text()));
     row->addWidget(button);
   }
-  static_cast<QVBoxLayout*>(layout())->addLayout(row);
+  column->addLayout(row);
+  layout()->addWidget(whole);
   return made;
+}
+
+void CardForm::connectLists() {
+  m_parts.bench->setToolTip(tr("Add the fly or the tip that is on the bench"));
+  m_pools.bench->setToolTip(tr("Take the pools of the bench"));
+  connect(m_parts.bench, &QPushButton::clicked, this, [this] {
+    const auto rig = benchRig ? benchRig() : std::nullopt;
+    if (!rig || !m_card) return;
+    const PartKind kind = m_card->show == CardShow::flies ? PartKind::fly : PartKind::tip;
+    const auto found = std::find_if(rig->parts.rbegin(), rig->parts.rend(),
+                                    [kind](const Part& part) { return part.kind == kind; });
+    if (found == rig->parts.rend() || m_card->parts.size() >= limits::kCardParts) return;
+    change(tr("Add the bench's part"), [&](Card& card) { card.parts.push_back(*found); });
+  });
+  connect(m_parts.none, &QPushButton::clicked, this, [this] {
+    change(tr("Take the parts out"), [](Card& card) { card.parts.clear(); });
+  });
+  connect(m_pools.bench, &QPushButton::clicked, this, [this] {
+    if (!benchPools) return;
+    change(tr("Take the bench's pools"), [&](Card& card) {
+      card.pools = benchPools();
+      if (card.pools.size() > limits::kCardPools) card.pools.resize(limits::kCardPools);
+    });
+  });
+  connect(m_pools.none, &QPushButton::clicked, this, [this] {
+    change(tr("Take the pools out"), [](Card& card) { card.pools.clear(); });
+  });
 }
 
 void CardForm::connectText(QPlainTextEdit* field, std::optional<std::string> Card::*member,
@@ -141,7 +236,7 @@ void CardForm::connectText(QPlainTextEdit* field, std::optional<std::string> Car
   });
 }
 
-void CardForm::connectRig(const RigRow& row, std::optional<CardRig> Card::*member) {
+void CardForm::connectRig(const Row& row, std::optional<CardRig> Card::*member) {
   connect(row.bench, &QPushButton::clicked, this, [this, member] {
     const auto rig = benchRig ? benchRig() : std::nullopt;
     if (rig) change(tr("Take the bench's rig"), [&](Card& card) { card.*member = CardRig(*rig); });
@@ -163,6 +258,11 @@ void CardForm::change(const QString& step, const std::function<void(Card&)>& how
   Q_EMIT edited(step, card, gesture);
 }
 
+void CardForm::setRow(const Row& row, const QString& words, bool shown) {
+  row.name->setText(tr("%1: %2", "what of the card, its name").arg(row.label, words));
+  row.whole->setVisible(shown);
+}
+
 void CardForm::setCard(const std::optional<Card>& card) {
   m_filling = true;
   m_card = card;
@@ -177,13 +277,21 @@ void CardForm::setCard(const std::optional<Card>& card) {
   for (const auto& [field, words] : fields) {
     if (field->toPlainText() != words) field->setPlainText(words);
   }
-  for (std::size_t i = 0; i < kShows.size(); ++i) {
-    if (kShows[i] == is.show) m_show->setCurrentIndex(int(i));
-  }
-  for (const auto& [label, rig] : {std::pair{m_rig.name, is.rig}, std::pair{m_rigB.name, is.rigB}}) {
-    label->setText(rigWords(rig));
-    label->setToolTip(label->text());
-  }
+  const auto& shows = allShows();
+  m_show->setCurrentIndex(int(std::find(shows.begin(), shows.end(), is.show) - shows.begin()));
+  const auto& figures = allFigures();
+  m_figure->setCurrentIndex(
+      is.figure ? int(std::find(figures.begin(), figures.end(), *is.figure) - figures.begin()) + 1 : 0);
+  // Words, flies, pools and tips bear their own numbers.
+  m_figure->setVisible(is.show != CardShow::text && is.show != CardShow::flies && is.show != CardShow::pools &&
+                       is.show != CardShow::tips);
+  setRow(m_rig, rigWords(is.rig), is.show != CardShow::text);
+  setRow(m_rigB, rigWords(is.rigB),
+         is.show != CardShow::text && is.show != CardShow::pools && is.show != CardShow::tips);
+  setRow(m_parts, listWords(is.parts, [this](const Part& part) { return partWords(part, m_look->units()); }),
+         is.show == CardShow::flies || is.show == CardShow::tips);
+  setRow(m_pools, listWords(is.pools, [](const Pool& pool) { return QString::fromStdString(pool.name); }),
+         is.show == CardShow::pools || is.show == CardShow::tips);
   m_filling = false;
 }
 

@@ -25,8 +25,9 @@ class CardForm : public QWidget {
   /// Shows a card; fields that say the same already keep their cursor.
   void setCard(const std::optional<Card>& card);
 
-  /// The rig on the bench, and a rig file chosen from the deck's folder (its name from there on).
+  /// The rig and the pools of the bench, and a rig file chosen from the deck's folder (its name from there on).
   std::function<std::optional<Rig>()> benchRig;
+  std::function<std::vector<Pool>()> benchPools;
   std::function<QString()> askRigFile;
 
  Q_SIGNALS:
@@ -34,16 +35,22 @@ class CardForm : public QWidget {
   void edited(const QString& step, const Card& card, const QString& gesture);
 
  private:
-  struct RigRow {
+  /// What a card has of one thing, and over its own line the buttons that change it.
+  struct Row {
+    QWidget* whole;
+    QString label;
     QLabel* name;
     QPushButton* bench;
-    QPushButton* file;
+    QPushButton* file;  ///< null where it comes from no file
     QPushButton* none;
   };
   QPlainTextEdit* addText(const QString& name, const QString& label, int lines);
-  RigRow addRig(const QString& name, const QString& label);
+  QComboBox* addChoice(const QString& name, const QString& label);
+  Row addRow(const QString& name, const QString& label, bool file);
   void connectText(QPlainTextEdit* field, std::optional<std::string> Card::*member, const QString& step);
-  void connectRig(const RigRow& row, std::optional<CardRig> Card::*member);
+  void connectRig(const Row& row, std::optional<CardRig> Card::*member);
+  void connectLists();
+  void setRow(const Row& row, const QString& words, bool shown);
   void change(const QString& step, const std::function<void(Card&)>& how, const QString& gesture = {});
 
   Look* m_look;
@@ -55,11 +62,16 @@ class CardForm : public QWidget {
   QPlainTextEdit* m_reveal;
   QPlainTextEdit* m_notes;
   QComboBox* m_show;
-  RigRow m_rig;
-  RigRow m_rigB;
+  QComboBox* m_figure;
+  Row m_rig;
+  Row m_rigB;
+  Row m_parts;
+  Row m_pools;
 };
 
 /// "Profile": what a card shows, in a word.
 QString showWords(CardShow show);
+/// "Rods of line": which figures stand with its answer.
+QString figureWords(std::optional<CardFigure> figure);
 
 }  // namespace grainwise::ui

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "ui/charts/card_figures.h"
 #include "ui/text/contexts.h"
 
 namespace grainwise::ui {
@@ -58,23 +59,38 @@ void paintTitle(QPainter& p, const Sheet& s, const ShownCard& shown, const CardS
              p.fontMetrics().elidedText(title, Qt::ElideRight, int(room)));
 }
 
-/// The two texts at the foot of the card, and how high they are at most before and after the answer.
+/// The texts at the foot of the card, and how high they are at most before and after the answer. Where
+/// figures come with the answer, the line stands in their place until then.
 struct Foot {
   QString upper, lower;
   bool answer = false;
   double upperHeight = 0;
   double height = 0;
+  double figures = 0;  ///< height of their place, over the rest
+  QString line;        ///< that stands there before the answer
 };
 
-Foot footOf(QPainter& p, const Sheet& s, const Card& card, bool answered) {
+double figureHeight(const Sheet& s) { return s.screen.height() * kNumberShare * 1.22; }
+
+Foot footOf(QPainter& p, const Sheet& s, const Card& card, bool answered, bool figures) {
   const QFont plain = s.font(kBodyShare);
   const QFont bold = s.font(kBodyShare, true);
   const double say = heightOf(p, plain, text(card.say), s.width());
   const double ask = heightOf(p, plain, text(card.ask), s.width());
   const double reveal = heightOf(p, bold, text(card.reveal), s.width());
+  const bool asks = card.ask.has_value();
   Foot foot;
   foot.answer = answered && card.reveal.has_value();
-  const bool asks = card.ask.has_value();
+  if (figures && asks && card.reveal) {
+    foot.figures = std::max(figureHeight(s), say) + s.axes.text * 0.4;
+    if (!foot.answer) foot.line = text(card.say);
+    foot.upper = text(card.ask);
+    foot.upperHeight = ask;
+    foot.lower = foot.answer ? text(card.reveal) : QString();
+    foot.height = ask + reveal;
+    return foot;
+  }
+  if (figures) foot.figures = figureHeight(s) + s.axes.text * 0.4;
   foot.upper = foot.answer && asks ? text(card.ask) : text(card.say);
   foot.upperHeight = foot.answer && asks ? ask : say;
   foot.lower = foot.answer ? text(card.reveal) : text(card.ask);
@@ -83,38 +99,40 @@ Foot footOf(QPainter& p, const Sheet& s, const Card& card, bool answered) {
 }
 
 void paintFoot(QPainter& p, const Sheet& s, const Foot& foot, double top) {
+  const int flags = Qt::TextWordWrap | Qt::AlignLeft | Qt::AlignTop;
   p.setPen(foot.answer ? s.axes.colours.slate : s.axes.colours.ink);
   p.setFont(s.font(kBodyShare));
-  p.drawText(QRectF(s.margin, top, s.width(), 1e6), Qt::TextWordWrap | Qt::AlignLeft | Qt::AlignTop, foot.upper);
+  p.drawText(QRectF(s.margin, top, s.width(), 1e6), flags, foot.upper);
+  p.drawText(QRectF(s.margin, top - foot.figures, s.width(), foot.figures - s.axes.text * 0.4),
+             Qt::TextWordWrap | Qt::AlignLeft | Qt::AlignBottom, foot.line);
   p.setPen(s.axes.colours.ink);
   p.setFont(s.font(kBodyShare, foot.answer));
-  p.drawText(QRectF(s.margin, top + foot.upperHeight, s.width(), 1e6),
-             Qt::TextWordWrap | Qt::AlignLeft | Qt::AlignTop, foot.lower);
+  p.drawText(QRectF(s.margin, top + foot.upperHeight, s.width(), 1e6), flags, foot.lower);
 }
 
-double figureHeight(const Sheet& s) { return s.screen.height() * (kNumberShare + kAxisShare) * 1.22; }
-
+/// Each number with its words at its right, in two or three lines.
 void paintFigures(QPainter& p, const Sheet& s, const std::vector<Figure>& figures, double top) {
   const double each = s.width() / double(figures.size());
+  const double tall = figureHeight(s);
   for (std::size_t i = 0; i < figures.size(); ++i) {
     const Figure& figure = figures[i];
-    const double x = s.margin + each * double(i);
     const Colours& c = s.axes.colours;
-    const double tall = s.screen.height() * kNumberShare * 1.22;
-    double number = x;
-    p.setFont(s.font(kNumberShare, true));
+    double x = s.margin + each * double(i);
+    const double end = x + each - s.axes.text;
+    const auto large = [&](const QString& words, const QColor& colour, double share, double gap) {
+      p.setFont(s.font(share, true));
+      p.setPen(colour);
+      p.drawText(QRectF(x, top, each, tall), Qt::AlignLeft | Qt::AlignVCenter, words);
+      x += p.fontMetrics().horizontalAdvance(words) + s.axes.text * gap;
+    };
     if (figure.setup != Setup::alone) {
-      p.setPen(figure.setup == Setup::b ? c.ochreWord : c.river);
-      const QString letter = setupLetter(figure.setup);
-      p.drawText(QRectF(x, top, each, tall), Qt::AlignLeft | Qt::AlignVCenter, letter);
-      number += p.fontMetrics().horizontalAdvance(letter) + s.axes.text * 0.7;
+      large(setupLetter(figure.setup), figure.setup == Setup::b ? c.ochreWord : c.river, kTitleShare, 0.5);
     }
-    p.setPen(c.ink);
-    p.drawText(QRectF(number, top, x + each - number, tall), Qt::AlignLeft | Qt::AlignVCenter, figure.number);
+    large(figure.number, c.ink, kNumberShare, 0.6);
     p.setFont(s.axes.font());
     p.setPen(c.slate);
-    p.drawText(QRectF(x, top + tall, each - s.axes.text, s.axes.text * 1.5), Qt::AlignLeft | Qt::AlignTop,
-               p.fontMetrics().elidedText(figure.words, Qt::ElideRight, int(each - s.axes.text)));
+    p.drawText(QRectF(x, top, end - x, tall), Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap | Qt::TextDontClip,
+               figure.words);
   }
 }
 
@@ -140,22 +158,22 @@ void paintCardPage(QPainter& p, QSizeF screen, const ShownCard& shown, const Car
   s.axes.stroke = screen.height() * kStrokeShare;
   s.axes.numbers = state.numbers;
   paintTitle(p, s, shown, state);
-  const Foot foot = footOf(p, s, shown.card, state.answered);
+  const bool figured = hasFigures(shown, units);
+  const Foot foot = footOf(p, s, shown.card, state.answered, figured);
   if (shown.card.show == CardShow::text && shown.missing.empty()) {
     paintText(p, s, foot);
     p.restore();
     return;
   }
-  const double bottom = screen.height() * 0.965;
-  const double footTop = bottom - foot.height;
-  const std::vector<Figure> figures = figuresOf(shown, units);
-  const double figuresTop = footTop - (figures.empty() ? 0 : figureHeight(s));
+  const double footTop = screen.height() * 0.965 - foot.height;
+  const double figuresTop = footTop - foot.figures;
   const bool answered = state.answered || !shown.card.reveal;
+  const std::vector<Figure> figures = figuresOf(shown, units);
   if (answered && state.numbers && !figures.empty()) paintFigures(p, s, figures, figuresTop);
   const double top = screen.height() * 0.15;
   const QRectF box(s.margin, top, s.width(), std::max(s.axes.text, figuresTop - s.axes.text * 0.4 - top));
   PictureStyle style = s.axes;
-  // Until the answer the numbers at the flies of a river would give it away.
+  style.answered = answered;
   paintCardPicture(p, box, shown, style, false, state.time_s);
   paintFoot(p, s, foot, footTop);
   p.restore();

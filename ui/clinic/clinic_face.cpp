@@ -17,6 +17,7 @@
 #include <QPushButton>
 #include <QScreen>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QSignalBlocker>
 #include <QStackedWidget>
 #include <QTimer>
@@ -34,8 +35,8 @@
 #include "ui/clinic/remote_keys.h"
 #include "ui/clinic/show_window.h"
 #include "ui/clinic/teacher_view.h"
-
 #include "ui/strip/quiet_bar.h"
+
 namespace grainwise::ui {
 namespace {
 
@@ -161,6 +162,7 @@ void ClinicFace::layOut() {
   auto* middle = new QVBoxLayout;
   middle->addWidget(m_preview, 1);
   middle->addLayout(show);
+  middle->addLayout(start);
   middle->addWidget(m_words);
   auto* scroll = new QScrollArea(m_desk);
   scroll->setWidgetResizable(true);
@@ -168,10 +170,10 @@ void ClinicFace::layOut() {
   scroll->setFocusPolicy(Qt::NoFocus);
   scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   scroll->setWidget(m_form);
-  auto* row = new QHBoxLayout(m_desk);
   const auto quiet = [this, scroll] { quieten(scroll->verticalScrollBar(), *m_look); };
   connect(m_look, &Look::changed, scroll, quiet);
   quiet();
+  auto* row = new QHBoxLayout(m_desk);
   row->setContentsMargins(16, 8, 16, 8);
   row->setSpacing(12);
   row->addLayout(left, 5);
@@ -182,7 +184,6 @@ void ClinicFace::layOut() {
   whole->addWidget(m_stack);
 }
 
-void ClinicFace::connectParts() {
 /// Words of a button do not touch its border.
 void ClinicFace::giveButtonsRoom() {
   for (QPushButton* button : m_desk->findChildren<QPushButton*>()) {
@@ -197,6 +198,7 @@ void ClinicFace::changeEvent(QEvent* event) {
   if (event->type() == QEvent::FontChange && m_form != nullptr) giveButtonsRoom();
 }
 
+void ClinicFace::connectParts() {
   const auto on = [this](const char* name, auto what) {
     connect(findChild<QPushButton*>(QLatin1String(name)), &QPushButton::clicked, this, what);
   };
@@ -247,6 +249,7 @@ void ClinicFace::changeEvent(QEvent* event) {
                       QStringLiteral("title"));
   });
   m_form->benchRig = [this] { return benchRig ? benchRig() : std::nullopt; };
+  m_form->benchPools = [this] { return benchPools ? benchPools() : std::vector<Pool>(); };
   m_form->askRigFile = [this] { return rigFileName(); };
   connect(m_form, &CardForm::edited, this, [this, deck](const QString& step, const Card& card, const QString& gesture) {
     const int at = current();

@@ -62,8 +62,9 @@ class ClinicFace : public QWidget {
   /// What cards lack, a line each.
   [[nodiscard]] QString said() const;
 
-  /// The rig on the bench; what to ask for paths and unsaved work, with dialogs unless a test answers.
+  /// The rig and the pools of the bench; what to ask for paths and unsaved work, with dialogs unless a test answers.
   std::function<std::optional<Rig>()> benchRig;
+  std::function<std::vector<Pool>()> benchPools;
   std::function<QString()> askOpenPath;
   std::function<QString()> askSavePath;
   std::function<QString()> askRigPath;
@@ -81,13 +82,13 @@ class ClinicFace : public QWidget {
   /// Alt+Up and Alt+Down move the card that is chosen in the list.
   bool eventFilter(QObject* watched, QEvent* event) override;
   void paintEvent(QPaintEvent* event) override;
-
   void changeEvent(QEvent* event) override;
+
  private:
   void layOut();
   void connectParts();
-  QPushButton* addButton(const QString& name, const QString& words);
   void giveButtonsRoom();
+  QPushButton* addButton(const QString& name, const QString& words);
   void refresh();
   void refreshCard();
   void checkCards();

@@ -11,6 +11,7 @@
 #include <QTime>
 #include <QVBoxLayout>
 
+#include "ui/charts/card_figures.h"
 #include "ui/clinic/card_view.h"
 #include "ui/clinic/deck_run.h"
 

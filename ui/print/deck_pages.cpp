@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/print/deck_pages.h"
 
+#include "ui/charts/card_figures.h"
 #include "ui/text/contexts.h"
 
 namespace grainwise::ui {
@@ -97,6 +98,7 @@ void DeckPages::paintQuarter(QPainter& p, std::size_t card, const QRectF& box) c
     small.units = m_units;
     small.text = 6.5 * kPoint;
     small.stroke = 0.9 * kPoint;
+    small.answered = false;
     return small;
   }();
   const auto write = [&](const QRectF& at, const QString& words, double points, bool bold) {

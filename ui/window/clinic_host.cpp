@@ -9,6 +9,7 @@
 #include "ui/clinic/clinic_face.h"
 #include "ui/clinic/deck_document.h"
 #include "ui/compare/compare_face.h"
+#include "ui/document/pool_book.h"
 #include "ui/document/rig_document.h"
 #include "ui/panels/drawer.h"
 #include "ui/print/deck_pages.h"
@@ -46,6 +47,7 @@ bool ClinicHost::isDeck(const QString& path) { return path.endsWith(QLatin1Strin
 QWidget* ClinicHost::make(QWidget* parent) {
   m_face = new ClinicFace(m_window->look(), m_shelf, parent);
   m_face->benchRig = [this] { return std::optional(m_window->document()->rig()); };
+  m_face->benchPools = [this] { return m_window->pools()->pools().pools; };
   m_face->printDeck = [this](bool four) { print(four); };
   m_window->undoGroup()->addStack(m_face->document()->undoStack());
   return m_face;
