@@ -92,6 +92,11 @@ void Drawer::open(const QString& key) {
   Q_EMIT opened(key);
 }
 
+bool Drawer::stays(const QString& key) const {
+  const auto page = m_pages.constFind(key);
+  return page != m_pages.cend() && page->stay == Stay::standing;
+}
+
 void Drawer::setTitle(const QString& key, const QString& title) {
   PillButton* tab = m_pages[key].tab;
   tab->setText(title);

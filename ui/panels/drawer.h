@@ -34,6 +34,8 @@ class Drawer : public QWidget {
   void open(const QString& key);
   void setTitle(const QString& key, const QString& title);
   [[nodiscard]] QString current() const { return m_current; }
+  /// Whether there is such a page and it always has a tab.
+  [[nodiscard]] bool stays(const QString& key) const;
 
   void say(const QString& words);
   [[nodiscard]] QString said() const;

@@ -64,8 +64,18 @@ Colours coloursOf(Scheme scheme) {
 
 Look::Look(QObject* parent) : QObject(parent) {}
 
-void Look::setScheme(Scheme scheme) {
-  if (scheme == m_scheme) return;
+void Look::setScheme(Scheme scheme) { wear(scheme, false); }
+
+void Look::followSystem() { wear(m_systemDark ? Scheme::dark : Scheme::light, true); }
+
+void Look::setSystemDark(bool dark) {
+  m_systemDark = dark;
+  if (m_followsSystem) followSystem();
+}
+
+void Look::wear(Scheme scheme, bool followsSystem) {
+  if (scheme == m_scheme && followsSystem == m_followsSystem) return;
+  m_followsSystem = followsSystem;
   m_scheme = scheme;
   m_colours = coloursOf(scheme);
   Q_EMIT changed();

@@ -59,7 +59,13 @@ class Look : public QObject {
   [[nodiscard]] double typeScale() const { return m_typeScale; }
   [[nodiscard]] bool reduceMotion() const { return m_reduceMotion; }
 
+  /// A scheme of the person's own choice; the system's is followed no longer.
   void setScheme(Scheme scheme);
+  /// Light or dark as the desktop is, from here on (ui/theme/system_scheme.h tells which).
+  void followSystem();
+  [[nodiscard]] bool followsSystem() const { return m_followsSystem; }
+  /// What the desktop is; shown only while it is followed.
+  void setSystemDark(bool dark);
   void setUnits(DisplayUnits units);
   void setTypeScale(double scale);
   void setReduceMotion(bool reduce);
@@ -73,6 +79,10 @@ class Look : public QObject {
   void changed();
 
  private:
+  void wear(Scheme scheme, bool followsSystem);
+
+  bool m_followsSystem = false;
+  bool m_systemDark = false;
   Scheme m_scheme = Scheme::light;
   Colours m_colours = coloursOf(Scheme::light);
   DisplayUnits m_units;

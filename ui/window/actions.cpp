@@ -133,16 +133,22 @@ void Actions::addView(QMenu* menu) {
   depths = add(menu, QStringLiteral("depths"), tr("Depths in all pools"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_D));
   menu->addSeparator();
   auto* schemes = new QActionGroup(this);
+  QAction* asSystem = addChoice(menu, schemes, tr("As the system"), m_look->followsSystem());
+  asSystem->setObjectName(QStringLiteral("scheme_system"));
+  connect(asSystem, &QAction::triggered, m_look, &Look::followSystem);
+  connect(m_look, &Look::changed, asSystem,
+          [this, asSystem] { asSystem->setChecked(m_look->followsSystem()); });
   const std::array<std::pair<Scheme, QString>, 4> names{{{Scheme::light, tr("Light")},
                                                          {Scheme::dark, tr("Dark")},
                                                          {Scheme::sunlight, tr("Sunlight")},
                                                          {Scheme::projector, tr("Projector")}}};
   for (const auto& [scheme, words] : names) {
-    QAction* choice = addChoice(menu, schemes, words, m_look->scheme() == scheme);
+    const auto chosen = [this, scheme = scheme] {
+      return !m_look->followsSystem() && m_look->scheme() == scheme;
+    };
+    QAction* choice = addChoice(menu, schemes, words, chosen());
     connect(choice, &QAction::triggered, this, [this, scheme = scheme] { m_look->setScheme(scheme); });
-    connect(m_look, &Look::changed, choice, [this, choice, scheme = scheme] {
-      choice->setChecked(m_look->scheme() == scheme);
-    });
+    connect(m_look, &Look::changed, choice, [choice, chosen] { choice->setChecked(chosen()); });
   }
   menu->addSeparator();
   larger = add(menu, QStringLiteral("larger"), tr("Larger type"), QKeySequence::ZoomIn);

@@ -224,7 +224,7 @@ void MainWindow::connectActions() {
 }
 
 void MainWindow::applyLook() {
-  QApplication::setPalette(m_look.palette());
+  m_system.wear();
   QApplication::setFont(m_look.font(15));
   for (QMenu* menu : findChildren<QMenu*>()) menu->setFont(m_look.font(15));
   m_settings.store(m_look);
@@ -411,12 +411,24 @@ bool MainWindow::mayLeave() {
   return false;
 }
 
+bool MainWindow::event(QEvent* event) {
+  if (event->type() == QEvent::ApplicationPaletteChange) m_system.paletteChanged();
+  if (event->type() == QEvent::ThemeChange) m_system.themeChanged();
+  return QMainWindow::event(event);
+}
+
+void MainWindow::openAsLeft() {
+  m_faces->open(m_settings.face());
+  if (m_bench->drawer()->stays(m_settings.drawer())) m_bench->drawer()->open(m_settings.drawer());
+}
+
 void MainWindow::closeEvent(QCloseEvent* event) {
   if (!mayLeave() || !m_compare->mayLeave() || !m_clinic->mayLeave()) {
     event->ignore();
     return;
   }
   m_settings.setGeometry(saveGeometry());
+  m_settings.setOpen(m_faces->current(), m_bench->drawer()->current());
   event->accept();
 }
 

@@ -9,6 +9,7 @@
 #include "core/model/shelf.h"
 #include "ui/document/autosave.h"
 #include "ui/theme/look.h"
+#include "ui/theme/system_scheme.h"
 #include "ui/window/settings.h"
 
 class QUndoGroup;
@@ -42,6 +43,8 @@ class MainWindow : public QMainWindow {
   bool openBeside(const QString& path);
   /// Starts from a rig as an unsaved, unnamed document.
   void startFrom(const Rig& rig);
+  /// The face and the page of the drawer that were open when the window was last closed.
+  void openAsLeft();
   /// Offers unsaved work that an earlier sitting left, if there is any: a line under the top bar.
   void offerRecovery();
 
@@ -70,6 +73,7 @@ class MainWindow : public QMainWindow {
   std::function<Unsaved()> askUnsaved;
 
  protected:
+  bool event(QEvent* event) override;
   void closeEvent(QCloseEvent* event) override;
   void dragEnterEvent(QDragEnterEvent* event) override;
   void dropEvent(QDropEvent* event) override;
@@ -100,6 +104,7 @@ class MainWindow : public QMainWindow {
 
   Settings m_settings;
   Look m_look;
+  SystemScheme m_system{&m_look};
   RigDocument* m_document;
   AnalysisFeed* m_feed;
   PoolBook* m_pools;

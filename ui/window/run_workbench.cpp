@@ -110,8 +110,8 @@ void openNamed(MainWindow& window, const QStringList& files) {
 void openFirst(MainWindow& window, const QStringList& arguments) {
   if (arguments.size() > 1) return openNamed(window, arguments.mid(1));
   const QString last = Settings().lastFile();
-  if (!last.isEmpty() && QFileInfo::exists(last) && window.openFile(last)) return;
-  openSample(window);
+  if (last.isEmpty() || !QFileInfo::exists(last) || !window.openFile(last)) openSample(window);
+  window.openAsLeft();
 }
 
 }  // namespace

@@ -7,6 +7,7 @@
 namespace grainwise::ui {
 namespace {
 constexpr auto kScheme = "look/scheme";
+constexpr auto kFollowsSystem = "look/follows_system";
 constexpr auto kTypeScale = "look/type_scale";
 constexpr auto kReduceMotion = "look/reduce_motion";
 constexpr auto kMetres = "units/metres";
@@ -14,6 +15,8 @@ constexpr auto kGrams = "units/grams";
 constexpr auto kCelsius = "units/celsius";
 constexpr auto kLanguage = "language";
 constexpr auto kGeometry = "window/geometry";
+constexpr auto kFace = "window/face";
+constexpr auto kDrawer = "window/drawer";
 constexpr auto kLast = "files/last";
 constexpr auto kRecent = "files/recent";
 constexpr int kMostRecent = 10;
@@ -32,6 +35,8 @@ void Settings::restore(Look& look) const {
   if (scheme >= int(Scheme::light) && scheme <= int(Scheme::projector)) {
     look.setScheme(static_cast<Scheme>(scheme));
   }
+  // Until somebody chooses, the window is as light or dark as the desktop.
+  if (s.value(key(kFollowsSystem), !s.contains(key(kScheme))).toBool()) look.followSystem();
   look.setTypeScale(s.value(key(kTypeScale), 1.0).toDouble());
   look.setReduceMotion(s.value(key(kReduceMotion), false).toBool());
   look.setUnits({s.value(key(kMetres), false).toBool(), s.value(key(kGrams), false).toBool(),
@@ -41,6 +46,7 @@ void Settings::restore(Look& look) const {
 void Settings::store(const Look& look) {
   QSettings s;
   keep(s, kScheme, int(look.scheme()));
+  keep(s, kFollowsSystem, look.followsSystem());
   keep(s, kTypeScale, look.typeScale());
   keep(s, kReduceMotion, look.reduceMotion());
   keep(s, kMetres, look.units().metres);
@@ -58,6 +64,16 @@ QByteArray Settings::geometry() const { return QSettings().value(key(kGeometry))
 
 void Settings::setGeometry(const QByteArray& geometry) {
   QSettings().setValue(key(kGeometry), geometry);
+}
+
+QString Settings::face() const { return QSettings().value(key(kFace)).toString(); }
+
+QString Settings::drawer() const { return QSettings().value(key(kDrawer)).toString(); }
+
+void Settings::setOpen(const QString& face, const QString& drawer) {
+  QSettings s;
+  s.setValue(key(kFace), face);
+  s.setValue(key(kDrawer), drawer);
 }
 
 QString Settings::lastFile() const { return QSettings().value(key(kLast)).toString(); }

@@ -24,6 +24,11 @@ class Settings {
   [[nodiscard]] QByteArray geometry() const;
   void setGeometry(const QByteArray& geometry);
 
+  /// The face and the page of the drawer that were open last; empty when nothing is known.
+  [[nodiscard]] QString face() const;
+  [[nodiscard]] QString drawer() const;
+  void setOpen(const QString& face, const QString& drawer);
+
   /// The file that was open last; empty when there was none.
   [[nodiscard]] QString lastFile() const;
   void setLastFile(const QString& path);

@@ -2,6 +2,7 @@
 #include "ui/window/top_bar.h"
 
 #include <QAction>
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QMenu>
 #include <QPainter>
@@ -79,7 +80,52 @@ void TopBar::addFace(QAction* action) {
 }
 
 void TopBar::setSentencesShown(bool shown) {
-  for (PillButton* sentence : {m_name, m_rod, m_water}) sentence->setVisible(shown);
+  m_sentencesShown = shown;
+  m_name->setVisible(shown);
+  fit();
+}
+
+/// Whatever has no room is left out, from the right, never cut: all of it is in the menu with its key.
+void TopBar::fit() {
+  const int gap = layout()->spacing();
+  QList<PillButton*> always{m_menu};
+  if (m_sentencesShown) always.append(m_name);
+  if (m_faces.size() > 1) always += m_faces;
+  const auto need = [gap](const PillButton* one) { return one->minimumSizeHint().width() + gap; };
+  const QMargins margins = layout()->contentsMargins();
+  int room = width() - margins.left() - margins.right();
+  for (const PillButton* one : std::as_const(always)) room -= need(one);
+  QList<PillButton*> rest;
+  if (m_sentencesShown) rest << m_rod << m_water;
+  rest += m_buttons;
+  rest << m_units;
+  for (PillButton* one : {m_rod, m_water}) {
+    if (!m_sentencesShown) one->hide();
+  }
+  bool full = false;
+  for (PillButton* one : std::as_const(rest)) {
+    full = full || need(one) > room;
+    room -= need(one);
+    if (one->isHidden() != full) one->setVisible(!full);
+  }
+}
+
+QSize TopBar::minimumSizeHint() const {
+  const int gap = layout()->spacing();
+  const QMargins margins = layout()->contentsMargins();
+  int width = margins.left() + margins.right() + m_menu->minimumSizeHint().width() + gap;
+  for (const PillButton* face : m_faces) width += face->minimumSizeHint().width() + gap;
+  return {width + m_name->minimumSizeHint().width(), m_menu->minimumSizeHint().height()};
+}
+
+void TopBar::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  fit();
+}
+
+bool TopBar::event(QEvent* event) {
+  if (event->type() == QEvent::LayoutRequest) fit();  // a button's words or the type size changed
+  return QWidget::event(event);
 }
 
 void TopBar::setWords(QAction* action, const QString& words) {
@@ -104,6 +150,7 @@ void TopBar::addActionButton(QAction* action, const QString& words) {
   connect(button, &PillButton::clicked, action, &QAction::trigger);
   auto* row = static_cast<QHBoxLayout*>(layout());
   row->insertWidget(row->indexOf(m_units), button);
+  m_buttons.append(button);
 }
 
 void TopBar::refresh() {

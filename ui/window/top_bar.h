@@ -30,6 +30,9 @@ class TopBar : public QWidget {
   /// A button at the right end that does what `action` does, in the short words given.
   void addActionButton(QAction* action, const QString& words);
 
+  /// Room for the menu, the faces and the rig's name; the rest gives way.
+  [[nodiscard]] QSize minimumSizeHint() const override;
+
  Q_SIGNALS:
   void nameRequested();
   void rodRequested();
@@ -37,8 +40,11 @@ class TopBar : public QWidget {
 
  protected:
   void paintEvent(QPaintEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
+  bool event(QEvent* event) override;
 
  private:
+  void fit();
   PillButton* addSentence(const QString& objectName);
   void refresh();
 
@@ -50,6 +56,8 @@ class TopBar : public QWidget {
   PillButton* m_rod;
   PillButton* m_water;
   PillButton* m_units;
+  QList<PillButton*> m_buttons;  ///< of actions, from left to right
+  bool m_sentencesShown = true;
 };
 
 }  // namespace grainwise::ui
