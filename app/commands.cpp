@@ -10,6 +10,7 @@
 #include "app/print_command.h"
 #include "core/analysis/analysis.h"
 #include "core/analysis/heavy_runs.h"
+#include "core/bench/typed.h"
 #include "core/compare/compare.h"
 #include "core/io/check_file.h"
 #include "core/io/rig_file.h"
@@ -34,7 +35,7 @@ constexpr const char* kHelp =
        grainwise wallet FILE... --pools FILE [--shelf FILE] [--most N]
                         [--one-length] [--json]
        grainwise fix FILE [--shelf FILE] [--wallet FILE] [--json]
-       grainwise cut FILE... --spools FILE [--json]
+       grainwise cut FILE... --spools FILE [--loop KIND] [--json]
        grainwise print FILE -o OUT [--paper a4|letter] [--pools FILE] [--four]
 Build and balance fly rigs: head, tips, leader and fly, foot by foot.
 Without a command the workbench opens, on FILE if one is given; two files open
@@ -71,6 +72,9 @@ Commands:
       --json     as JSON (format grainwise-fixes)
   cut FILE...    where to cut the tips, leaders and tippets of rigs or shelves
       --spools FILE  from these spools (needed)
+      --loop KIND  welded (as long as nothing is said), sleeved, tied or none
+      --loop-in N, --splice-in N, --knot-in N, --fly-knot-in N
+                 inches that each takes, where the bench differs from the usual
       --json     as JSON (format grainwise-cut-sheet)
   print FILE     a rig as a handout of two sides, or a deck a card a page
       -o OUT     into this file (needed): .pdf, .png or .svg; of the last two
@@ -169,9 +173,37 @@ Result<std::vector<MadePart>> loadPartsToMake(const std::string& file) {
   return parts;
 }
 
+/// How loops and knots are made, by the options that say so; or what is wrong with them.
+tl::expected<BenchRules, std::string> takeBenchRules(Words& words) {
+  BenchRules rules;
+  if (const auto word = takeValue(words, "--loop")) {
+    const auto kind = loopKindNamed(*word);
+    if (!kind) return tl::unexpected(std::string("--loop wants welded, sleeved, tied or none"));
+    rules.lineLoop = *kind;
+  }
+  const std::array<std::pair<const char*, Inches*>, 4> lengths{
+      {{"--loop-in", lengthOf(rules.lineLoop, rules)},
+       {"--splice-in", &rules.splice},
+       {"--knot-in", &rules.joiningKnot},
+       {"--fly-knot-in", &rules.flyKnot}}};
+  for (const auto& [option, length] : lengths) {
+    const auto word = takeValue(words, option);
+    if (!word) continue;
+    if (!length) return tl::unexpected(std::string(option) + " does not go with --loop none");
+    const auto number = typedNumber(*word);
+    if (!number || !kAllowance.holds(*number)) {
+      return tl::unexpected(std::string(option) + " wants " + rangeText(kAllowance));
+    }
+    *length = Inches(*number);
+  }
+  return rules;
+}
+
 int cut(const Words& given) {
   Words words = given;
   const auto spoolsFile = takeValue(words, "--spools");
+  const auto rules = takeBenchRules(words);
+  if (!rules) return wrongUsage("cut: " + rules.error());
   const auto line = parse(words, {"--json"});
   if (!line) return wrongUsage("cut: " + line.error());
   if (line->files.empty()) return wrongUsage("cut: FILE is missing");
@@ -188,7 +220,7 @@ int cut(const Words& given) {
   const auto spools = loadSpools(*spoolsFile);
   if (!spools) printProblems(spools.error());
   if (!good || !spools) return kBadInput;
-  const CutSheet sheet = cutSheet(parts, *spools);
+  const CutSheet sheet = cutSheet(parts, *spools, *rules);
   return print(line->has("--json") ? cutSheetJson(sheet, *spools) : cutSheetText(sheet, *spools));
 }
 

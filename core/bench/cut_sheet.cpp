@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <set>
 
 #include "core/mass/profile.h"
 #include "core/material/section_properties.h"
@@ -34,7 +35,18 @@ bool isCutFromLevelLine(const Part& part) {
   });
 }
 
-TipLabel labelOf(const Part& part, std::size_t made) {
+/// The overlaps that bind section `index` to its neighbours. A knot's tag ends are cut off and weigh
+/// nothing; a splice stays in the tip.
+Feet splicesOf(const Part& part, std::size_t index, const BenchRules& rules) {
+  const auto isNylon = [&](std::size_t i) { return isBareNylon(part, part.sections[i]); };
+  const auto spliced = [&](std::size_t a, std::size_t b) { return !(isNylon(a) && isNylon(b)); };
+  Feet all;
+  if (index > 0 && spliced(index - 1, index)) all += feet(rules.splice);
+  if (index + 1 < part.sections.size() && spliced(index, index + 1)) all += feet(rules.splice);
+  return all;
+}
+
+TipLabel labelOf(const Part& part, std::size_t made, const BenchRules& rules) {
   TipLabel label;
   label.made = made;
   label.name = part.name.value_or("");
@@ -42,9 +54,10 @@ TipLabel labelOf(const Part& part, std::size_t made) {
   label.mass = part.loopMass();
   const double scale = aimedScale(part);
   bool onePerFoot = true;
-  for (const Section& section : part.sections) {
+  for (std::size_t i = 0; i < part.sections.size(); ++i) {
+    const Section& section = part.sections[i];
     const auto stuff = stuffOf(part, section, scale);
-    label.mass += stuff->mass * section.length;
+    label.mass += stuff->mass * (section.length + splicesOf(part, i, rules));
     if (stuff->sinks) label.sinking += section.length;
     if (!label.perFoot) label.perFoot = stuff->mass;
     onePerFoot = onePerFoot && std::abs(stuff->mass / *label.perFoot - 1.0) < 0.005;
@@ -80,12 +93,13 @@ class Sheet {
       m_sheet.cuts.push_back({index, i, section.length, ends[i]});
       m_material.push_back(materialFor(*stuffOf(made.part, section, scale)));
     }
-    m_sheet.labels.push_back(labelOf(made.part, index));
+    m_sheet.labels.push_back(labelOf(made.part, index, m_rules));
     m_sheet.made.push_back(std::move(made));
   }
 
   CutSheet take() {
     for (std::size_t m = 0; m < m_sheet.materials.size(); ++m) plan(m);
+    dropLabelsOfUncut();
     std::sort(m_sheet.spools.begin(), m_sheet.spools.end(),
               [](const SpoolCuts& a, const SpoolCuts& b) { return a.spool < b.spool; });
     return std::move(m_sheet);
@@ -114,6 +128,15 @@ class Sheet {
       material.there += m_spools.spools[s].left;
     }
     return all.size() - 1;
+  }
+
+  /// A label is for a tip that will be there: one of whose pieces is missing gets none.
+  void dropLabelsOfUncut() {
+    std::set<std::size_t> lacking;
+    for (const MaterialCuts& material : m_sheet.materials) {
+      for (const std::size_t cut : material.uncut) lacking.insert(m_sheet.cuts[cut].made);
+    }
+    std::erase_if(m_sheet.labels, [&](const TipLabel& label) { return lacking.count(label.made) > 0; });
   }
 
   void plan(std::size_t index) {

@@ -46,7 +46,7 @@ struct TipLabel {
   std::size_t made = 0;   ///< index into CutSheet::made
   std::string name;
   Feet finished;
-  Grains mass;            ///< with its loops
+  Grains mass;            ///< with its loops and the overlaps of its splices, as a scale shows it
   std::optional<GrainsPerFoot> perFoot;  ///< of line, where one number says it
   Feet sinking;           ///< feet that sink
   std::optional<RingCode> rings;  ///< tips only
@@ -101,7 +101,7 @@ struct CutSheet {
   std::vector<WantedCut> cuts;
   std::vector<SpoolCuts> spools;  ///< opened ones, in the order given
   std::vector<MaterialCuts> materials;
-  std::vector<TipLabel> labels;
+  std::vector<TipLabel> labels;  ///< of what can be cut whole from what is there
   [[nodiscard]] bool complete() const;
 };
 

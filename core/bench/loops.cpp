@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/bench/loops.h"
 
+#include <array>
 #include <cmath>
 
 #include "core/mass/profile.h"
@@ -34,18 +35,45 @@ Grains toTenths(Grains mass) { return Grains(std::round(mass.value() * 10.0) / 1
 
 }  // namespace
 
-Inches allowance(LoopKind loop, const BenchRules& rules) {
+const char* wordOf(LoopKind loop) {
+  constexpr std::array<const char*, 4> kWords{"none", "welded", "sleeved", "tied"};
+  return kWords[static_cast<std::size_t>(loop)];
+}
+
+std::optional<LoopKind> loopKindNamed(std::string_view word) {
+  for (const LoopKind loop : {LoopKind::none, LoopKind::welded, LoopKind::sleeved, LoopKind::tied}) {
+    if (word == wordOf(loop)) return loop;
+  }
+  return std::nullopt;
+}
+
+Inches* lengthOf(LoopKind loop, BenchRules& rules) {
   switch (loop) {
     case LoopKind::welded:
-      return rules.weldedLoop;
+      return &rules.weldedLoop;
     case LoopKind::sleeved:
-      return rules.sleevedLoop;
+      return &rules.sleevedLoop;
     case LoopKind::tied:
-      return rules.tiedLoop;
+      return &rules.tiedLoop;
     case LoopKind::none:
       break;
   }
-  return Inches(0);
+  return nullptr;
+}
+
+BenchRules withinReason(BenchRules rules) {
+  const BenchRules usual;
+  for (const auto member : {&BenchRules::weldedLoop, &BenchRules::sleevedLoop, &BenchRules::tiedLoop,
+                            &BenchRules::splice, &BenchRules::joiningKnot, &BenchRules::flyKnot}) {
+    if (!kAllowance.holds((rules.*member).value())) rules.*member = usual.*member;
+  }
+  return rules;
+}
+
+Inches allowance(LoopKind loop, const BenchRules& rules) {
+  BenchRules these = rules;
+  const Inches* length = lengthOf(loop, these);
+  return length ? *length : Inches(0);
 }
 
 Grains loopMass(LoopKind loop, GrainsPerFoot line, const BenchRules& rules) {

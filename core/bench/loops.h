@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <optional>
+#include <string_view>
 #include <vector>
 
+#include "core/model/limits.h"
 #include "core/model/rig.h"
 
 namespace grainwise {
@@ -23,6 +26,17 @@ struct BenchRules {
   LoopKind nylonLoop = LoopKind::tied;   ///< on the rod end of a plain leader
   bool operator==(const BenchRules&) const = default;
 };
+
+/// What a loop, splice or knot may use up; beyond it a number is a slip of the pen.
+inline constexpr Limit kAllowance{"allowance", "in", 0, 24};
+
+/// "welded", "sleeved", "tied" or "none"; nothing for another word.
+std::optional<LoopKind> loopKindNamed(std::string_view word);
+const char* wordOf(LoopKind loop);
+/// The rule that says how much line a loop of that kind takes; nullptr for none.
+Inches* lengthOf(LoopKind loop, BenchRules& rules);
+/// The same for rules outside `kAllowance`, each put back to what is usual.
+BenchRules withinReason(BenchRules rules);
 
 /// Line that a loop uses up beyond the finished length.
 Inches allowance(LoopKind loop, const BenchRules& rules);

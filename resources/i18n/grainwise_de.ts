@@ -968,25 +968,6 @@
     </message>
 </context>
 <context>
-    <name>Paper</name>
-    <message>
-        <source>Cut sheet: %1</source>
-        <translation>Zuschnitt: %1</translation>
-    </message>
-    <message>
-        <source>%1. Marks run from one end of each spool; each spool to its own scale.</source>
-        <translation>%1. Die Marken zählen von einem Ende jeder Spule; jede Spule im eigenen Maßstab.</translation>
-    </message>
-    <message>
-        <source>Blades cut and heat burns: cut away from yourself, weld with the window open, wear glasses when you test a knot or loop.</source>
-        <translation>Klingen schneiden, Hitze verbrennt: vom Körper weg schneiden, bei offenem Fenster verschweißen, Brille auf, wenn ein Knoten oder eine Schlaufe geprüft wird.</translation>
-    </message>
-    <message>
-        <source>Labels. Rings on the tip: a long one counts 5 grains a foot, a short one 1; behind the gap, quarters that sink.</source>
-        <translation>Etiketten. Ringe auf der Spitze: ein langer zählt 5 Grain je Fuß, ein kurzer 1; hinter der Lücke die sinkenden Viertel.</translation>
-    </message>
-</context>
-<context>
     <name>PaperWords</name>
     <message>
         <source>card %1: %2</source>
@@ -1219,6 +1200,22 @@
     <message>
         <source>Rods conduct: keep clear of power lines, and stop in lightning.</source>
         <translation>Ruten leiten Strom: weg von Stromleitungen, und bei Gewitter aufhören.</translation>
+    </message>
+    <message>
+        <source>Cut sheet: %1</source>
+        <translation>Zuschnitt: %1</translation>
+    </message>
+    <message>
+        <source>%1. Marks run from one end of each spool; each spool to its own scale.</source>
+        <translation>%1. Die Marken zählen von einem Ende jeder Spule; jede Spule im eigenen Maßstab.</translation>
+    </message>
+    <message>
+        <source>Blades cut and heat burns: cut away from yourself, weld with the window open, wear glasses when you test a knot or loop.</source>
+        <translation>Klingen schneiden, Hitze verbrennt: vom Körper weg schneiden, bei offenem Fenster verschweißen, Brille auf, wenn ein Knoten oder eine Schlaufe geprüft wird.</translation>
+    </message>
+    <message>
+        <source>%1, page %2 of %3</source>
+        <translation>%1, Seite %2 von %3</translation>
     </message>
 </context>
 <context>
@@ -1485,6 +1482,18 @@
     <message>
         <source>Wallet</source>
         <translation>Etui</translation>
+    </message>
+    <message>
+        <source>Cut out along the outer line and fold along the middle: %1.</source>
+        <translation>An der äußeren Linie ausschneiden und in der Mitte falten: %1.</translation>
+    </message>
+    <message>
+        <source>Cut out along the line: %1.</source>
+        <translation>An der Linie ausschneiden: %1.</translation>
+    </message>
+    <message>
+        <source>90 x 140 mm, 3.5 x 5.5 in</source>
+        <translation>90 x 140 mm, 3,5 x 5,5 in</translation>
     </message>
 </context>
 <context>
@@ -3726,10 +3735,6 @@
 <context>
     <name>grainwise::ui::CutDrawing</name>
     <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
         <source>%1, %2 on the spool</source>
         <translation>%1, %2 auf der Spule</translation>
     </message>
@@ -3757,6 +3762,27 @@
         <source>Labels. Rings: a long one counts 5 grains a foot, a short one 1; behind the gap, quarters that sink.</source>
         <translation>Etiketten. Ringe: ein langer zählt 5 Grain je Fuß, ein kurzer 1; hinter der Lücke die sinkenden Viertel.</translation>
     </message>
+    <message>
+        <source>all of it floats</source>
+        <translation>schwimmt ganz</translation>
+    </message>
+    <message>
+        <source>all of it sinks</source>
+        <translation>sinkt ganz</translation>
+    </message>
+    <message>
+        <source>%1 of it sink</source>
+        <translation>%1 davon sinken</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <comment>what sinks; date</comment>
+        <translation>%1; %2</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::CutPage</name>
@@ -3771,22 +3797,6 @@
     <message>
         <source>Sheet and labels as PDF…</source>
         <translation>Plan und Etiketten als PDF…</translation>
-    </message>
-    <message>
-        <source>I have cut these</source>
-        <translation>Das ist geschnitten</translation>
-    </message>
-    <message>
-        <source>Takes what was cut off the spools; Undo on the Spools page puts it back</source>
-        <translation>Nimmt das Geschnittene von den Spulen; Rückgängig auf der Seite Spulen legt es zurück</translation>
-    </message>
-    <message>
-        <source>Put the loops on the line</source>
-        <translation>Schlaufen auf die Schnur setzen</translation>
-    </message>
-    <message>
-        <source>Loops of 2.5 in of each tip&apos;s line weigh in; what is stated stays</source>
-        <translation>Schlaufen von 2,5 in aus der Schnur jeder Spitze wiegen mit; Angegebenes bleibt</translation>
     </message>
     <message>
         <source>Cut away from yourself; weld with the window open, hot coatings give off fumes; glasses on when you test a loop or knot.</source>
@@ -3821,10 +3831,6 @@
         <translation>Noch keine Spulen: auf der Seite Spulen eine Liste einlesen oder sie aufschreiben.</translation>
     </message>
     <message>
-        <source>Nothing to cut: this line has no tip, leader or tippet of level line.</source>
-        <translation>Nichts zu schneiden: diese Schnur hat keine Spitze, kein Vorfach und keine Vorfachspitze aus gleichmäßiger Schnur.</translation>
-    </message>
-    <message>
         <source>Written: %1</source>
         <translation>Geschrieben: %1</translation>
     </message>
@@ -3833,12 +3839,32 @@
         <translation>Nicht geschrieben: %1</translation>
     </message>
     <message>
-        <source>Taken off the spools.</source>
-        <translation>Von den Spulen genommen.</translation>
-    </message>
-    <message>
         <source>Put loops on the tips</source>
         <translation>Spitzen mit Schlaufen versehen</translation>
+    </message>
+    <message>
+        <source>Loops and knots</source>
+        <translation>Schlaufen und Knoten</translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation>Drucken…</translation>
+    </message>
+    <message>
+        <source>Take the cuts off the spools</source>
+        <translation>Schnitte von den Spulen abziehen</translation>
+    </message>
+    <message>
+        <source>%1, without the open rig.</source>
+        <translation>%1, ohne die offene Montage.</translation>
+    </message>
+    <message>
+        <source>Nothing to cut: no tip, leader or tippet of level line is here.</source>
+        <translation>Nichts zu schneiden: Hier ist keine Spitze, kein Vorfach und keine Vorfachspitze aus gleichmäßiger Schnur.</translation>
+    </message>
+    <message>
+        <source>Taken off the spools; Undo on the Spools page puts it back.</source>
+        <translation>Von den Spulen abgezogen; Rückgängig auf der Seite Spulen stellt es wieder her.</translation>
     </message>
 </context>
 <context>
@@ -4422,6 +4448,49 @@ Winterspitze, 113.5, 10</translation>
     </message>
 </context>
 <context>
+    <name>grainwise::ui::LoopHabits</name>
+    <message>
+        <source>no loops</source>
+        <translation>keine Schlaufen</translation>
+    </message>
+    <message>
+        <source>welded loops</source>
+        <translation>geschweißte Schlaufen</translation>
+    </message>
+    <message>
+        <source>sleeved loops</source>
+        <translation>Schlaufen mit Hülse</translation>
+    </message>
+    <message>
+        <source>tied loops</source>
+        <translation>geknotete Schlaufen</translation>
+    </message>
+    <message>
+        <source>Loops of tips</source>
+        <translation>Schlaufen der Spitzen</translation>
+    </message>
+    <message>
+        <source>A loop takes</source>
+        <translation>Eine Schlaufe braucht</translation>
+    </message>
+    <message>
+        <source>A splice, each side</source>
+        <translation>Ein Spleiß, je Seite</translation>
+    </message>
+    <message>
+        <source>A knot, each side</source>
+        <translation>Ein Knoten, je Seite</translation>
+    </message>
+    <message>
+        <source>The knot at the fly</source>
+        <translation>Der Knoten an der Fliege</translation>
+    </message>
+    <message>
+        <source>Put the loops on the line</source>
+        <translation>Schlaufen auf die Schnur setzen</translation>
+    </message>
+</context>
+<context>
     <name>grainwise::ui::MainWindow</name>
     <message>
         <source>Rigs and decks (*.rig.json *.deck.json);;All files (*)</source>
@@ -4574,6 +4643,10 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
     <message>
         <source>Two rigs are compared at a time, one deck is shown: the other files were not opened.</source>
         <translation>Zwei Montagen werden verglichen, ein Kartensatz gezeigt: die anderen Dateien wurden nicht geöffnet.</translation>
+    </message>
+    <message>
+        <source>The packed wallet</source>
+        <translation>Das gepackte Etui</translation>
     </message>
 </context>
 <context>
@@ -6445,6 +6518,14 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
     <message>
         <source>The card was not written: %1</source>
         <translation>Die Packkarte wurde nicht geschrieben: %1</translation>
+    </message>
+    <message>
+        <source>Cut this wallet</source>
+        <translation>Dieses Etui zuschneiden</translation>
+    </message>
+    <message>
+        <source>Print the card…</source>
+        <translation>Karte drucken…</translation>
     </message>
 </context>
 <context>

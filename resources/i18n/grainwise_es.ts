@@ -968,25 +968,6 @@
     </message>
 </context>
 <context>
-    <name>Paper</name>
-    <message>
-        <source>Cut sheet: %1</source>
-        <translation>Hoja de corte: %1</translation>
-    </message>
-    <message>
-        <source>%1. Marks run from one end of each spool; each spool to its own scale.</source>
-        <translation>%1. Las marcas cuentan desde un extremo de cada bobina; cada bobina a su propia escala.</translation>
-    </message>
-    <message>
-        <source>Blades cut and heat burns: cut away from yourself, weld with the window open, wear glasses when you test a knot or loop.</source>
-        <translation>Las hojas cortan y el calor quema: corte hacia fuera, suelde con la ventana abierta, póngase gafas al probar un nudo o un lazo.</translation>
-    </message>
-    <message>
-        <source>Labels. Rings on the tip: a long one counts 5 grains a foot, a short one 1; behind the gap, quarters that sink.</source>
-        <translation>Etiquetas. Anillos en la punta: uno largo cuenta 5 grains por pie, uno corto 1; tras el hueco, los cuartos que se hunden.</translation>
-    </message>
-</context>
-<context>
     <name>PaperWords</name>
     <message>
         <source>card %1: %2</source>
@@ -1219,6 +1200,22 @@
     <message>
         <source>Rods conduct: keep clear of power lines, and stop in lightning.</source>
         <translation>Las cañas conducen: lejos de las líneas eléctricas, y parar si hay tormenta.</translation>
+    </message>
+    <message>
+        <source>Cut sheet: %1</source>
+        <translation>Hoja de corte: %1</translation>
+    </message>
+    <message>
+        <source>%1. Marks run from one end of each spool; each spool to its own scale.</source>
+        <translation>%1. Las marcas cuentan desde un extremo de cada bobina; cada bobina a su propia escala.</translation>
+    </message>
+    <message>
+        <source>Blades cut and heat burns: cut away from yourself, weld with the window open, wear glasses when you test a knot or loop.</source>
+        <translation>Las hojas cortan y el calor quema: corte hacia fuera, suelde con la ventana abierta, póngase gafas al probar un nudo o un lazo.</translation>
+    </message>
+    <message>
+        <source>%1, page %2 of %3</source>
+        <translation>%1, página %2 de %3</translation>
     </message>
 </context>
 <context>
@@ -1485,6 +1482,18 @@
     <message>
         <source>Wallet</source>
         <translation>Cartera</translation>
+    </message>
+    <message>
+        <source>Cut out along the outer line and fold along the middle: %1.</source>
+        <translation>Recorte por la línea exterior y doble por el medio: %1.</translation>
+    </message>
+    <message>
+        <source>Cut out along the line: %1.</source>
+        <translation>Recorte por la línea: %1.</translation>
+    </message>
+    <message>
+        <source>90 x 140 mm, 3.5 x 5.5 in</source>
+        <translation>90 x 140 mm, 3,5 x 5,5 in</translation>
     </message>
 </context>
 <context>
@@ -3726,10 +3735,6 @@
 <context>
     <name>grainwise::ui::CutDrawing</name>
     <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
         <source>%1, %2 on the spool</source>
         <translation>%1, %2 en la bobina</translation>
     </message>
@@ -3757,6 +3762,27 @@
         <source>Labels. Rings: a long one counts 5 grains a foot, a short one 1; behind the gap, quarters that sink.</source>
         <translation>Etiquetas. Anillos: uno largo cuenta 5 grains por pie, uno corto 1; tras el hueco, los cuartos que se hunden.</translation>
     </message>
+    <message>
+        <source>all of it floats</source>
+        <translation>flota toda</translation>
+    </message>
+    <message>
+        <source>all of it sinks</source>
+        <translation>se hunde toda</translation>
+    </message>
+    <message>
+        <source>%1 of it sink</source>
+        <translation>%1 se hunden</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <comment>what sinks; date</comment>
+        <translation>%1; %2</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::CutPage</name>
@@ -3771,22 +3797,6 @@
     <message>
         <source>Sheet and labels as PDF…</source>
         <translation>Hoja y etiquetas en PDF…</translation>
-    </message>
-    <message>
-        <source>I have cut these</source>
-        <translation>Ya he cortado esto</translation>
-    </message>
-    <message>
-        <source>Takes what was cut off the spools; Undo on the Spools page puts it back</source>
-        <translation>Resta de las bobinas lo cortado; Deshacer en la página Bobinas lo devuelve</translation>
-    </message>
-    <message>
-        <source>Put the loops on the line</source>
-        <translation>Poner los lazos en la línea</translation>
-    </message>
-    <message>
-        <source>Loops of 2.5 in of each tip&apos;s line weigh in; what is stated stays</source>
-        <translation>Lazos de 2,5 in de la línea de cada punta entran en el peso; lo indicado se queda</translation>
     </message>
     <message>
         <source>Cut away from yourself; weld with the window open, hot coatings give off fumes; glasses on when you test a loop or knot.</source>
@@ -3821,10 +3831,6 @@
         <translation>Aún no hay bobinas: lea una lista, o anótelas, en la página Bobinas.</translation>
     </message>
     <message>
-        <source>Nothing to cut: this line has no tip, leader or tippet of level line.</source>
-        <translation>Nada que cortar: esta línea no tiene punta, bajo ni terminal de línea nivelada.</translation>
-    </message>
-    <message>
         <source>Written: %1</source>
         <translation>Escrito: %1</translation>
     </message>
@@ -3833,12 +3839,32 @@
         <translation>No escrito: %1</translation>
     </message>
     <message>
-        <source>Taken off the spools.</source>
-        <translation>Restado de las bobinas.</translation>
-    </message>
-    <message>
         <source>Put loops on the tips</source>
         <translation>Poner lazos en las puntas</translation>
+    </message>
+    <message>
+        <source>Loops and knots</source>
+        <translation>Lazos y nudos</translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation>Imprimir…</translation>
+    </message>
+    <message>
+        <source>Take the cuts off the spools</source>
+        <translation>Descontar los cortes de las bobinas</translation>
+    </message>
+    <message>
+        <source>%1, without the open rig.</source>
+        <translation>%1, sin el montaje abierto.</translation>
+    </message>
+    <message>
+        <source>Nothing to cut: no tip, leader or tippet of level line is here.</source>
+        <translation>Nada que cortar: aquí no hay punta, bajo ni terminal de línea paralela.</translation>
+    </message>
+    <message>
+        <source>Taken off the spools; Undo on the Spools page puts it back.</source>
+        <translation>Descontado de las bobinas; Deshacer en la página Bobinas lo devuelve.</translation>
     </message>
 </context>
 <context>
@@ -4422,6 +4448,49 @@ punta de invierno, 113.5, 10</translation>
     </message>
 </context>
 <context>
+    <name>grainwise::ui::LoopHabits</name>
+    <message>
+        <source>no loops</source>
+        <translation>sin lazos</translation>
+    </message>
+    <message>
+        <source>welded loops</source>
+        <translation>lazos soldados</translation>
+    </message>
+    <message>
+        <source>sleeved loops</source>
+        <translation>lazos con funda</translation>
+    </message>
+    <message>
+        <source>tied loops</source>
+        <translation>lazos anudados</translation>
+    </message>
+    <message>
+        <source>Loops of tips</source>
+        <translation>Lazos de las puntas</translation>
+    </message>
+    <message>
+        <source>A loop takes</source>
+        <translation>Un lazo ocupa</translation>
+    </message>
+    <message>
+        <source>A splice, each side</source>
+        <translation>Un empalme, cada lado</translation>
+    </message>
+    <message>
+        <source>A knot, each side</source>
+        <translation>Un nudo, cada lado</translation>
+    </message>
+    <message>
+        <source>The knot at the fly</source>
+        <translation>El nudo de la mosca</translation>
+    </message>
+    <message>
+        <source>Put the loops on the line</source>
+        <translation>Poner los lazos en la línea</translation>
+    </message>
+</context>
+<context>
     <name>grainwise::ui::MainWindow</name>
     <message>
         <source>Rigs and decks (*.rig.json *.deck.json);;All files (*)</source>
@@ -4574,6 +4643,10 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
     <message>
         <source>Two rigs are compared at a time, one deck is shown: the other files were not opened.</source>
         <translation>Se comparan dos montajes a la vez y se muestra una serie: los demás archivos no se abrieron.</translation>
+    </message>
+    <message>
+        <source>The packed wallet</source>
+        <translation>La cartera preparada</translation>
     </message>
 </context>
 <context>
@@ -6445,6 +6518,14 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
     <message>
         <source>The card was not written: %1</source>
         <translation>La ficha no se escribió: %1</translation>
+    </message>
+    <message>
+        <source>Cut this wallet</source>
+        <translation>Cortar esta cartera</translation>
+    </message>
+    <message>
+        <source>Print the card…</source>
+        <translation>Imprimir la ficha…</translation>
     </message>
 </context>
 <context>

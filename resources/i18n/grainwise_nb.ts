@@ -968,25 +968,6 @@
     </message>
 </context>
 <context>
-    <name>Paper</name>
-    <message>
-        <source>Cut sheet: %1</source>
-        <translation>Kappeliste: %1</translation>
-    </message>
-    <message>
-        <source>%1. Marks run from one end of each spool; each spool to its own scale.</source>
-        <translation>%1. Merkene måles fra den ene enden av hver spole; hver spole i sin egen målestokk.</translation>
-    </message>
-    <message>
-        <source>Blades cut and heat burns: cut away from yourself, weld with the window open, wear glasses when you test a knot or loop.</source>
-        <translation>Kniver kutter og varme brenner: skjær bort fra deg, sveis med åpent vindu, bruk briller når du prøver en knute eller løkke.</translation>
-    </message>
-    <message>
-        <source>Labels. Rings on the tip: a long one counts 5 grains a foot, a short one 1; behind the gap, quarters that sink.</source>
-        <translation>Merkelapper. Ringer på tuppen: en lang teller 5 grain per fot, en kort 1; bak gapet, kvartene som synker.</translation>
-    </message>
-</context>
-<context>
     <name>PaperWords</name>
     <message>
         <source>card %1: %2</source>
@@ -1219,6 +1200,22 @@
     <message>
         <source>Rods conduct: keep clear of power lines, and stop in lightning.</source>
         <translation>Stenger leder strøm: hold avstand til kraftlinjer, og stans i tordenvær.</translation>
+    </message>
+    <message>
+        <source>Cut sheet: %1</source>
+        <translation>Kappeliste: %1</translation>
+    </message>
+    <message>
+        <source>%1. Marks run from one end of each spool; each spool to its own scale.</source>
+        <translation>%1. Merkene måles fra den ene enden av hver spole; hver spole i sin egen målestokk.</translation>
+    </message>
+    <message>
+        <source>Blades cut and heat burns: cut away from yourself, weld with the window open, wear glasses when you test a knot or loop.</source>
+        <translation>Kniver kutter og varme brenner: skjær bort fra deg, sveis med åpent vindu, bruk briller når du prøver en knute eller løkke.</translation>
+    </message>
+    <message>
+        <source>%1, page %2 of %3</source>
+        <translation>%1, side %2 av %3</translation>
     </message>
 </context>
 <context>
@@ -1485,6 +1482,18 @@
     <message>
         <source>Wallet</source>
         <translation>Mappe</translation>
+    </message>
+    <message>
+        <source>Cut out along the outer line and fold along the middle: %1.</source>
+        <translation>Klipp ut langs den ytre linjen og brett langs midten: %1.</translation>
+    </message>
+    <message>
+        <source>Cut out along the line: %1.</source>
+        <translation>Klipp ut langs linjen: %1.</translation>
+    </message>
+    <message>
+        <source>90 x 140 mm, 3.5 x 5.5 in</source>
+        <translation>90 x 140 mm, 3,5 x 5,5 in</translation>
     </message>
 </context>
 <context>
@@ -3726,10 +3735,6 @@
 <context>
     <name>grainwise::ui::CutDrawing</name>
     <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
         <source>%1, %2 on the spool</source>
         <translation>%1, %2 på spolen</translation>
     </message>
@@ -3757,6 +3762,27 @@
         <source>Labels. Rings: a long one counts 5 grains a foot, a short one 1; behind the gap, quarters that sink.</source>
         <translation>Merkelapper. Ringer: en lang teller 5 grain per fot, en kort 1; bak gapet, kvartene som synker.</translation>
     </message>
+    <message>
+        <source>all of it floats</source>
+        <translation>alt flyter</translation>
+    </message>
+    <message>
+        <source>all of it sinks</source>
+        <translation>alt synker</translation>
+    </message>
+    <message>
+        <source>%1 of it sink</source>
+        <translation>%1 av den synker</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <comment>what sinks; date</comment>
+        <translation>%1; %2</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::CutPage</name>
@@ -3771,22 +3797,6 @@
     <message>
         <source>Sheet and labels as PDF…</source>
         <translation>Liste og merkelapper som PDF…</translation>
-    </message>
-    <message>
-        <source>I have cut these</source>
-        <translation>Jeg har kappet disse</translation>
-    </message>
-    <message>
-        <source>Takes what was cut off the spools; Undo on the Spools page puts it back</source>
-        <translation>Tar det som ble kappet av spolene; Angre på siden Spoler legger det tilbake</translation>
-    </message>
-    <message>
-        <source>Put the loops on the line</source>
-        <translation>Sett løkkene på lina</translation>
-    </message>
-    <message>
-        <source>Loops of 2.5 in of each tip&apos;s line weigh in; what is stated stays</source>
-        <translation>Løkker på 2,5 in av lina i hver tupp veier med; det som er oppgitt, blir stående</translation>
     </message>
     <message>
         <source>Cut away from yourself; weld with the window open, hot coatings give off fumes; glasses on when you test a loop or knot.</source>
@@ -3821,10 +3831,6 @@
         <translation>Ingen spoler ennå: les inn en liste, eller skriv dem opp, på siden Spoler.</translation>
     </message>
     <message>
-        <source>Nothing to cut: this line has no tip, leader or tippet of level line.</source>
-        <translation>Ingenting å kappe: denne lina har verken tupp, fortom eller fortomsspiss av jevn line.</translation>
-    </message>
-    <message>
         <source>Written: %1</source>
         <translation>Skrevet: %1</translation>
     </message>
@@ -3833,12 +3839,32 @@
         <translation>Ikke skrevet: %1</translation>
     </message>
     <message>
-        <source>Taken off the spools.</source>
-        <translation>Tatt av spolene.</translation>
-    </message>
-    <message>
         <source>Put loops on the tips</source>
         <translation>Sett løkker på tuppene</translation>
+    </message>
+    <message>
+        <source>Loops and knots</source>
+        <translation>Løkker og knuter</translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation>Skriv ut…</translation>
+    </message>
+    <message>
+        <source>Take the cuts off the spools</source>
+        <translation>Trekk kappene fra spolene</translation>
+    </message>
+    <message>
+        <source>%1, without the open rig.</source>
+        <translation>%1, uten det åpne oppsettet.</translation>
+    </message>
+    <message>
+        <source>Nothing to cut: no tip, leader or tippet of level line is here.</source>
+        <translation>Ingenting å kappe: her er ingen tupp, fortom eller fortomsspiss av jevntykk line.</translation>
+    </message>
+    <message>
+        <source>Taken off the spools; Undo on the Spools page puts it back.</source>
+        <translation>Trukket fra spolene; Angre på siden Spoler legger det tilbake.</translation>
     </message>
 </context>
 <context>
@@ -4422,6 +4448,49 @@ vintertupp, 113.5, 10</translation>
     </message>
 </context>
 <context>
+    <name>grainwise::ui::LoopHabits</name>
+    <message>
+        <source>no loops</source>
+        <translation>ingen løkker</translation>
+    </message>
+    <message>
+        <source>welded loops</source>
+        <translation>sveisede løkker</translation>
+    </message>
+    <message>
+        <source>sleeved loops</source>
+        <translation>løkker med hylse</translation>
+    </message>
+    <message>
+        <source>tied loops</source>
+        <translation>knyttede løkker</translation>
+    </message>
+    <message>
+        <source>Loops of tips</source>
+        <translation>Løkker på tupper</translation>
+    </message>
+    <message>
+        <source>A loop takes</source>
+        <translation>En løkke tar</translation>
+    </message>
+    <message>
+        <source>A splice, each side</source>
+        <translation>En spleis, hver side</translation>
+    </message>
+    <message>
+        <source>A knot, each side</source>
+        <translation>En knute, hver side</translation>
+    </message>
+    <message>
+        <source>The knot at the fly</source>
+        <translation>Knuten ved fluen</translation>
+    </message>
+    <message>
+        <source>Put the loops on the line</source>
+        <translation>Sett løkkene på lina</translation>
+    </message>
+</context>
+<context>
     <name>grainwise::ui::MainWindow</name>
     <message>
         <source>Rigs and decks (*.rig.json *.deck.json);;All files (*)</source>
@@ -4574,6 +4643,10 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
     <message>
         <source>Two rigs are compared at a time, one deck is shown: the other files were not opened.</source>
         <translation>To oppsett sammenlignes om gangen, én kortstokk vises: de andre filene ble ikke åpnet.</translation>
+    </message>
+    <message>
+        <source>The packed wallet</source>
+        <translation>Den pakkede mappen</translation>
     </message>
 </context>
 <context>
@@ -6445,6 +6518,14 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
     <message>
         <source>The card was not written: %1</source>
         <translation>Kortet ble ikke skrevet: %1</translation>
+    </message>
+    <message>
+        <source>Cut this wallet</source>
+        <translation>Kapp denne mappen</translation>
+    </message>
+    <message>
+        <source>Print the card…</source>
+        <translation>Skriv ut kortet…</translation>
     </message>
 </context>
 <context>

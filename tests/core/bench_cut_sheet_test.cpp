@@ -95,6 +95,56 @@ TEST_CASE("Cut sheet: a loop weighs its allowance of the line, and stands in the
   CHECK(sheet.labels.front().mass.value() == toRounding(114.6));
 }
 
+TEST_CASE("Cut sheet: a label's grains are all that is cut for the tip, splices included") {
+  // Loops are put on a tip to a tenth of a grain, two of them a tip.
+  constexpr double kLoopsToTenths_gr = 0.1;
+  Spools plenty = bench();
+  for (Spool& spool : plenty.spools) spool.left = Feet(100);
+  const CutSheet sheet = cutSheet(family(), plenty);
+  REQUIRE(sheet.complete());
+  REQUIRE(sheet.labels.size() == 5);
+  for (const TipLabel& label : sheet.labels) {
+    double cut_gr = 0;
+    for (const WantedCut& cut : sheet.cuts) {
+      if (cut.made == label.made) cut_gr += cut.length().value() * 11;
+    }
+    CHECK(label.mass.value() == Approx(cut_gr).margin(kLoopsToTenths_gr));
+  }
+  // 10 ft, two loops of 2.5 in, a splice with 1 in a side: 10 ft 7 in of 11 gr/ft
+  CHECK(sheet.labels[2].mass.value() == Approx(116.4).margin(kLoopsToTenths_gr));
+  BenchRules wide;
+  wide.splice = Inches(3);
+  CHECK(cutSheet(family(), plenty, wide).labels[2].mass.value() ==
+        Approx(116.4 + 11 * 4 / 12.0).margin(kLoopsToTenths_gr));
+}
+
+TEST_CASE("Cut sheet: a tip that cannot be cut whole gets no label") {
+  const CutSheet sheet = cutSheet(family(), bench());
+  REQUIRE_FALSE(sheet.complete());
+  CHECK(sheet.labels.size() == 4);
+  for (const TipLabel& label : sheet.labels) {
+    CHECK(label.name != "10 ft, 3/4 sinking, 11 gr/ft");
+  }
+  CHECK(cutSheet(family(), Spools{}).labels.empty());
+}
+
+TEST_CASE("Cut sheet: loops and knots are cut as the bench makes them") {
+  BenchRules rules;
+  rules.lineLoop = *loopKindNamed("sleeved");
+  *lengthOf(rules.lineLoop, rules) = Inches(4);
+  const CutSheet sheet = cutSheet({{tip({sinking(10, 11, 7.5)}), "", std::nullopt}}, bench(), rules);
+  CHECK(sheet.cuts.front().length().value() == toRounding(10 + 8.0 / 12));
+  CHECK_FALSE(loopKindNamed("glued"));
+  rules.lineLoop = LoopKind::none;
+  CHECK(lengthOf(rules.lineLoop, rules) == nullptr);
+  CHECK(allowance(rules.lineLoop, rules) == Inches(0));
+  rules.splice = Inches(-1);
+  rules.flyKnot = Inches(25);
+  CHECK(withinReason(rules).splice == Inches(1));
+  CHECK(withinReason(rules).flyKnot == Inches(4));
+  CHECK(withinReason(rules).sleevedLoop == Inches(4));
+}
+
 TEST_CASE("Cut sheet: loops that are stated stay, and a leader's knots follow what it is tied to") {
   const Part stated = withLoops(tip({sinking(10, 11, 7.5)}), 0, 4);
   CHECK(withProposedLoops(stated) == stated);
@@ -144,7 +194,7 @@ TEST_CASE("Cut sheet: the JSON says what the sheet holds") {
   CHECK(json["complete"] == false);
   CHECK(json["spools"].size() == sheet.spools.size());
   CHECK(json["spools"][0]["cuts"][0]["to_ft"].get<double>() == toRounding(10.0 + 5.0 / 12.0));
-  CHECK(json["labels"].size() == 5);
+  CHECK(json["labels"].size() == 4);  // 3/4 sinking lacks its floating piece
   CHECK(json["labels"][1]["rings"]["quarters"] == 1);
   CHECK(json["labels"][1]["rings"]["long"] == 2);
   CHECK(json["labels"][1]["rings"]["short"] == 1);

@@ -90,6 +90,13 @@ def cut_rows():
     got = expect_row(["cut", SAMPLE, family, "--spools", spools, "--json"], GOOD,
                      '"grainwise-cut-sheet"', "")
     expect(len(json.loads(got.stdout)["labels"]) == 8, "cut --json: five tips and the rig's three")
+    cut = ["cut", SAMPLE, "--spools", spools]
+    expect_row(cut + ["--loop", "sleeved"], GOOD, "10 ft 6 in", "")
+    expect_row(cut + ["--loop", "sleeved", "--loop-in", "4"], GOOD, "10 ft 8 in", "")
+    expect_row(cut + ["--loop", "glued"], WRONG_USAGE, "", "--loop wants welded, sleeved, tied or none")
+    expect_row(cut + ["--loop", "none", "--loop-in", "4"], WRONG_USAGE, "", "does not go with --loop none")
+    expect_row(cut + ["--splice-in", "30"], WRONG_USAGE, "", "--splice-in wants 0 to 24 in")
+    expect_row(cut + ["--knot-in", "x"], WRONG_USAGE, "", "--knot-in wants 0 to 24 in")
     expect_row(["cut"], WRONG_USAGE, "", "FILE is missing")
     expect_row(["cut", SAMPLE], WRONG_USAGE, "", "--spools FILE is missing")
     expect_row(["cut", SAMPLE, "--spools"], WRONG_USAGE, "", "--spools wants a FILE")

@@ -6,6 +6,7 @@
 #include <QLineEdit>
 #include <QListWidget>
 #include <QMouseEvent>
+#include <QProcess>
 #include <QPushButton>
 #include <QSettings>
 #include <QSpinBox>
@@ -24,6 +25,7 @@
 #include "ui/panels/fixes_panel.h"
 #include "ui/panels/pools_panel.h"
 #include "ui/panels/wallet_window.h"
+#include "ui/print/wallet_pages.h"
 #include "ui/window/actions.h"
 #include "ui/window/bench_face.h"
 #include "ui/panels/drawer.h"
@@ -321,6 +323,26 @@ TEST_CASE_METHOD(ChoiceFixture, "the wallet packs the trip, keeps, leaves out an
   QFile file(card);
   REQUIRE(file.open(QIODevice::ReadOnly));
   REQUIRE(file.readAll().startsWith("%PDF"));
+  QProcess reader;
+  reader.start(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), card, QStringLiteral("-")});
+  REQUIRE(reader.waitForFinished(20000));
+  const QString said = QString::fromUtf8(reader.readAllStandardOutput());
+  const PackedWallet& packed = *wallet->packed();
+  for (const char* words : {"Wallet: 1 tip", "slot 1", "90 x 140 mm", "Rods conduct", "Depths are estimates"}) {
+    INFO(words << " in " << said.toStdString());
+    REQUIRE(said.contains(QLatin1String(words)));
+  }
+  const WalletPages pages(packed, DisplayUnits{});
+  REQUIRE(pages.points() >= 8.0);
+  REQUIRE(pages.sides() >= 1);
+  REQUIRE(pages.count() == (pages.sides() + 1) / 2);
+
+  // The tips, spares once more, go to the cut sheet.
+  std::vector<Part> wanted;
+  QObject::connect(wallet, &WalletWindow::cutWanted, wallet, [&](const std::vector<Part>& t) { wanted = t; });
+  QTest::mouseClick(wallet->findChild<QPushButton*>(QStringLiteral("walletCut")), Qt::LeftButton);
+  REQUIRE(wanted.size() == packed.wallet.tips.size() + packed.wallet.spares.size());
+  REQUIRE(wanted.front() == packed.question.shelf.parts[packed.wallet.tips.front()]);
 
   // What was packed is the filter on the Tips page and what is swapped now under Fixes.
   openTips();

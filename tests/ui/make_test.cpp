@@ -2,10 +2,13 @@
 #include <QComboBox>
 #include <QDrag>
 #include <QFile>
+#include <QImage>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
+#include <QLocale>
 #include <QMimeData>
+#include <QPainter>
 #include <QPlainTextEdit>
 #include <QProcess>
 #include <QPushButton>
@@ -34,6 +37,7 @@
 #include "ui/panels/spools_page.h"
 #include "ui/panels/weigh_page.h"
 #include "ui/panels/water_panel.h"
+#include "ui/print/cut_pages.h"
 #include "ui/strip/part_payload.h"
 #include "ui/text/measured_words.h"
 #include "ui/text/why_words.h"
@@ -50,13 +54,15 @@ const QString kFamily = kRoot + QStringLiteral("/sample-rigs/five-tip-family.she
 struct MakeBench : test::UiFixture {
   MakeBench() {
     look.setReduceMotion(true);
+    CutPaper paper = cutPaper(nullptr);
+    paper.preview = [this](const CutPicture&, const QString& of, DisplayUnits) { previewed = of; };
     document.startFrom(test::rigs::plainWinter());
     Shelf generic;
     generic.parts = {part("shelf tip", "generic-tip")};
     store = std::make_unique<OwnStore>(generic, folder.path());
     host = std::make_unique<QWidget>();
     auto* column = new QVBoxLayout(host.get());
-    panel = new MakePanel(&look, &document, store.get(), &pools, host.get());
+    panel = new MakePanel(&look, &document, store.get(), &pools, paper, host.get());
     column->addWidget(panel);
     host->resize(1280, 420);
     host->show();
@@ -100,6 +106,7 @@ struct MakeBench : test::UiFixture {
   Look look;
   RigDocument document;
   PoolBook pools;
+  QString previewed;  ///< the title of the sheet that was asked for on paper
   std::unique_ptr<OwnStore> store;
   std::unique_ptr<QWidget> host;
   MakePanel* panel = nullptr;
@@ -135,7 +142,7 @@ TEST_CASE_METHOD(MakeBench, "make: what the spools lack is said, and cutting tak
   page->askAddPath = [] { return kFamily; };
   click("cutAdd");
   CHECK(words("cutNotes").contains(QLatin1String("1 ft 3 1/2 in short")));
-  CHECK(find<CutDrawing>("cutDrawing")->picture().labels.size() == 8);
+  CHECK(find<CutDrawing>("cutDrawing")->picture().labels.size() == 7);  // 3/4 sinking cannot be cut
   click("cutForget");
   CHECK(find<CutDrawing>("cutDrawing")->picture().labels.size() == 3);
   click("cutDone");
@@ -164,9 +171,106 @@ TEST_CASE_METHOD(MakeBench, "make: sheet and labels are written as a PDF that ca
   const QString text = QString::fromUtf8(reader.readAllStandardOutput());
   CHECK(text.contains(QLatin1String("10 ft 5 in")));
   CHECK(text.contains(QLatin1String("Labels")));
+  // Each label's figures in words: the day, the grains, a foot, what sinks; no name is shortened.
+  const QString day = QLocale().toString(QDate::currentDate(), QLocale::ShortFormat);
+  CHECK(text.count(day) == 4);  // the sheet and its three labels
+  CHECK(text.contains(QLatin1String("10 ft, 11 gr/ft, 115 gr")));
+  CHECK(text.contains(QLatin1String("all of it sinks")));
+  CHECK_FALSE(text.contains(QChar(0x2026)));
   find<CutPage>("makeCut")->askPdfPath = [&] { return folder.path(); };
   click("cutPdf");  // a folder cannot be written
   CHECK(words("cutSaid").contains(QLatin1String("Not written")));
+}
+
+TEST_CASE_METHOD(MakeBench, "make: a label holds its strip symbol, length, sink split, grains a foot, grains, day") {
+  const auto family = loadShelf(kFamily.toStdString());
+  REQUIRE(family);
+  Part named = family->parts[3];
+  named.name = "The long winter one with three quarters of it sinking, for the tail of the Chapel Hole";
+  Spools plenty = *loadSpools(kSpools.toStdString());
+  for (Spool& spool : plenty.spools) spool.left = Feet(100);
+  const CutPicture picture =
+      pictureOf(cutSheet({{named, "", std::nullopt}}, plenty), plenty, {}, QDate(2026, 3, 5));
+  REQUIRE(picture.labels.size() == 1);
+  const auto& label = picture.labels.front();
+  CHECK(label.symbol.pieces.size() == 2);
+  CHECK_FALSE(label.symbol.sinksAt(0.1));
+  CHECK(label.symbol.sinksAt(0.5));
+  CHECK(label.figures == QLatin1String("10 ft, 11 gr/ft, 116 gr"));
+  CHECK(label.sinks == QLatin1String("7 ft 6 in of it sink"));
+  CHECK(label.made == QLocale().toString(QDate(2026, 3, 5), QLocale::ShortFormat));
+  // A long name makes the label taller, and the symbol leaves its mark on paper.
+  PictureStyle style;
+  style.colours = paperColours();
+  auto brief = label;
+  brief.name = QStringLiteral("tip");
+  const QRectF box(0, 0, kLabelWidth * style.text, 0);
+  CHECK(paintLabel(nullptr, box, label, style) > paintLabel(nullptr, box, brief, style) + style.text);
+  const auto ink = [&](const CutPicture::Label& of) {
+    QImage image(300, 220, QImage::Format_RGB32);
+    image.fill(Qt::white);
+    QPainter p(&image);
+    paintLabel(&p, box, of, style);
+    p.end();
+    int dark = 0;
+    for (int y = 0; y < image.height(); ++y) {
+      for (int x = 0; x < image.width(); ++x) dark += qGray(image.pixel(x, y)) < 200 ? 1 : 0;
+    }
+    return dark;
+  };
+  auto bare = label;
+  bare.symbol = {};
+  CHECK(ink(label) > ink(bare) + 100);
+}
+
+TEST_CASE_METHOD(MakeBench, "make: loops and knots are those of this bench, on every page and next time") {
+  open("makeCut");
+  benchSpools();
+  click("cutHabits");
+  type("loopLength", "4");
+  CHECK(find<CutDrawing>("cutDrawing")->picture().spools[0].cuts[0].mark == QLatin1String("10 ft 8 in"));
+  type("loopLength", "40");  // no loop takes that
+  CHECK(store->rules().weldedLoop == Inches(4));
+  auto* kind = find<QComboBox>("loopKind");
+  kind->setCurrentIndex(int(LoopKind::none));
+  Q_EMIT kind->activated(int(LoopKind::none));
+  CHECK(find<CutDrawing>("cutDrawing")->picture().spools[0].cuts[0].mark == QLatin1String("10 ft"));
+  CHECK_FALSE(find<QLineEdit>("loopLength")->isEnabled());
+  type("knotLength", "6");
+  const OwnStore again(Shelf{}, folder.path());
+  CHECK(again.rules() == store->rules());
+  CHECK(again.rules().lineLoop == LoopKind::none);
+  CHECK(again.rules().joiningKnot == Inches(6));
+  CHECK(again.rules().weldedLoop == Inches(4));
+  open("makeTips");
+  find<QComboBox>("divideSpool")->setCurrentIndex(2);
+  CHECK(words("divideWords").contains(QLatin1String("3 of 10 ft finished")));
+}
+
+TEST_CASE_METHOD(MakeBench, "make: the loops of this bench are put on the line") {
+  open("makeCut");
+  click("cutHabits");
+  type("loopLength", "6");
+  click("cutLoops");
+  REQUIRE(parts()[2].loops);
+  CHECK(parts()[2].loops->rodEnd == Grains(5.5));
+  document.undoStack()->undo();
+  CHECK_FALSE(parts()[2].loops);
+}
+
+TEST_CASE_METHOD(MakeBench, "make: a packed wallet is cut without the open rig, until the rig is wanted again") {
+  benchSpools();
+  const auto family = loadShelf(kFamily.toStdString());
+  panel->cut({family->parts[4], family->parts[4]}, QStringLiteral("The packed wallet"));
+  CHECK(panel->task() == QLatin1String("makeCut"));
+  const auto* drawing = find<CutDrawing>("cutDrawing");
+  CHECK(drawing->picture().labels.size() == 2);
+  click("cutPrint");
+  CHECK(previewed == QLatin1String("The packed wallet"));
+  click("cutForget");
+  CHECK(drawing->picture().labels.size() == 3);
+  click("cutPrint");
+  CHECK(previewed == QString::fromStdString(document.rig().name));
 }
 
 TEST_CASE_METHOD(MakeBench, "make: a rig is weighed in with the keyboard alone") {

@@ -16,6 +16,8 @@
 /// clipped (an SVG file would not honour it).
 namespace grainwise::ui {
 
+struct Silhouette;
+
 /// How a picture is drawn. All sizes are in the painter's own units.
 struct PictureStyle {
   Colours colours;
@@ -61,6 +63,9 @@ FootRange rangeOf(const std::vector<PictureRig>& rigs);
 /// outlined, sinking line hatched more tightly the faster it sinks.
 void paintStrip(QPainter& p, const QRectF& plot, const PictureRig& rig, const FootRange& range,
                 Setup setup, const PictureStyle& style);
+
+/// One part by itself in `box`, as it is drawn in a strip, its heaviest foot as high as the box.
+void paintSymbol(QPainter& p, const QRectF& box, const Silhouette& part, const PictureStyle& style);
 
 enum class CaptionDetail {
   brief,  ///< heads, tips, coated leaders and the fly by name, with the grains of heads and tips

@@ -194,6 +194,11 @@ Setup setupOf(std::size_t index, std::size_t count) {
   return count < 2 ? Setup::alone : index == 0 ? Setup::a : Setup::b;
 }
 
+void paintSymbol(QPainter& p, const QRectF& box, const Silhouette& part, const PictureStyle& style) {
+  if (!(part.heaviest() > 0)) return;
+  paintPart(p, box, part, box.height() / part.heaviest(), setupPen(Setup::alone, style), style);
+}
+
 FootRange rangeOf(const std::vector<PictureRig>& rigs) {
   FootRange range{-kStub_ft, 1, 1};
   for (const PictureRig& rig : rigs) {

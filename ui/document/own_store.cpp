@@ -4,7 +4,9 @@
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
+#include <QSettings>
 #include <QStandardPaths>
+#include <array>
 
 #include "core/io/shelf_file.h"
 #include "core/io/spools_file.h"
@@ -14,7 +16,20 @@ namespace grainwise::ui {
 namespace {
 constexpr auto kParts = "my-parts.shelf.json";
 constexpr auto kSpools = "my-spools.spools.json";
+constexpr auto kHabits = "my-bench.conf";
+constexpr auto kLoop = "loop";
 constexpr std::size_t kMostSteps = 100;
+
+struct Habit {
+  const char* key;
+  Inches BenchRules::*length;
+};
+constexpr std::array<Habit, 6> kLengths{{{"welded_loop_in", &BenchRules::weldedLoop},
+                                         {"sleeved_loop_in", &BenchRules::sleevedLoop},
+                                         {"tied_loop_in", &BenchRules::tiedLoop},
+                                         {"splice_in", &BenchRules::splice},
+                                         {"joining_knot_in", &BenchRules::joiningKnot},
+                                         {"fly_knot_in", &BenchRules::flyKnot}}};
 
 QString nameOf(const char* file) { return QLatin1String(file); }
 }  // namespace
@@ -41,6 +56,29 @@ void OwnStore::load() {
   };
   take(kParts, [](const std::string& path) { return loadShelf(path); }, m_own);
   take(kSpools, [](const std::string& path) { return loadSpools(path); }, m_spools);
+  loadRules();
+}
+
+void OwnStore::loadRules() {
+  const QSettings file(QDir(m_folder).filePath(nameOf(kHabits)), QSettings::IniFormat);
+  const auto loop = loopKindNamed(file.value(nameOf(kLoop)).toString().toStdString());
+  m_rules.lineLoop = loop.value_or(m_rules.lineLoop);
+  for (const Habit& habit : kLengths) {
+    bool good = false;
+    const double inches = file.value(nameOf(habit.key)).toDouble(&good);
+    if (good) m_rules.*habit.length = Inches(inches);
+  }
+  m_rules = withinReason(m_rules);
+}
+
+void OwnStore::setRules(const BenchRules& rules) {
+  if (rules == m_rules) return;
+  m_rules = rules;
+  QDir().mkpath(m_folder);
+  QSettings file(QDir(m_folder).filePath(nameOf(kHabits)), QSettings::IniFormat);
+  file.setValue(nameOf(kLoop), QLatin1String(wordOf(m_rules.lineLoop)));
+  for (const Habit& habit : kLengths) file.setValue(nameOf(habit.key), (m_rules.*habit.length).value());
+  Q_EMIT rulesChanged();
 }
 
 void OwnStore::setAside(const QString& path) {

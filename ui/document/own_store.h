@@ -6,13 +6,15 @@
 #include <QStringList>
 #include <vector>
 
+#include "core/bench/loops.h"
 #include "core/model/problem.h"
 #include "core/model/shelf.h"
 #include "core/model/spool.h"
 
 namespace grainwise::ui {
 
-/// What belongs to the person rather than to a rig: own parts and the spools at the bench. Kept in the
+/// What belongs to the person rather than to a rig: own parts, the spools at the bench, and how loops
+/// and knots are made there. Kept in the
 /// user's data folder, written whole at each change. A file that cannot be read is never written over:
 /// before the first writing it is set aside under another name.
 class OwnStore : public QObject {
@@ -25,6 +27,9 @@ class OwnStore : public QObject {
   [[nodiscard]] const Shelf& own() const { return m_own; }
   [[nodiscard]] Shelf all() const { return merged(m_generic, m_own); }
   [[nodiscard]] const Spools& spools() const { return m_spools; }
+  [[nodiscard]] const BenchRules& rules() const { return m_rules; }
+  /// A habit, not a step: `undo` leaves it.
+  void setRules(const BenchRules& rules);
   /// What was wrong with the files when they were read, and with the last writing.
   [[nodiscard]] const Problems& problems() const { return m_problems; }
 
@@ -37,6 +42,7 @@ class OwnStore : public QObject {
  Q_SIGNALS:
   void ownChanged();
   void spoolsChanged();
+  void rulesChanged();
   void failed(const QString& why);
 
  private:
@@ -45,6 +51,7 @@ class OwnStore : public QObject {
     Spools spools;
   };
   void load();
+  void loadRules();
   void write(const QString& name, const std::string& text);
   void setAside(const QString& path);
   void remember();
@@ -54,6 +61,7 @@ class OwnStore : public QObject {
   QString m_folder;
   Shelf m_own;
   Spools m_spools;
+  BenchRules m_rules;
   Problems m_problems;
   QStringList m_unread;  ///< files that could not be read and were not set aside yet
   std::vector<Before> m_before;

@@ -3,7 +3,6 @@
 
 #include <QFileDialog>
 #include <QFileInfo>
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -13,42 +12,34 @@
 #include "ui/document/own_store.h"
 #include "ui/document/rig_document.h"
 #include "ui/panels/cut_drawing.h"
-#include "ui/panels/cut_paper.h"
+#include "ui/panels/loop_habits.h"
 #include "ui/text/bench_words.h"
+#include "ui/theme/flow_row.h"
 
 namespace grainwise::ui {
 
-CutPage::CutPage(Look* look, RigDocument* document, OwnStore* store, QWidget* parent)
-    : MakePage(look, "makeCut", parent), m_document(document), m_store(store) {
-  auto* row = new QHBoxLayout(this);
-  row->setContentsMargins(0, 4, 8, 4);
-  row->setSpacing(16);
-  auto* left = new QVBoxLayout;
-  left->setSpacing(6);
-  auto* add = addButton(tr("Add a rig or shelf…"), "cutAdd");
-  m_forget = addButton(tr("Only this rig"), "cutForget");
-  m_pdf = addButton(tr("Sheet and labels as PDF…"), "cutPdf");
-  m_cutThese = addButton(tr("I have cut these"), "cutDone");
-  m_cutThese->setToolTip(tr("Takes what was cut off the spools; Undo on the Spools page puts it back"));
-  auto* loops = addButton(tr("Put the loops on the line"), "cutLoops");
-  loops->setToolTip(tr("Loops of 2.5 in of each tip's line weigh in; what is stated stays"));
+CutPage::CutPage(Look* look, RigDocument* document, OwnStore* store, CutPaper paper, QWidget* parent)
+    : MakePage(look, "makeCut", parent), m_document(document), m_store(store), m_paper(std::move(paper)) {
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(0, 4, 8, 4);
+  column->setSpacing(6);
+  column->addWidget(buttonRow());
+  m_habits = new LoopHabits(look, store, this);
+  m_habits->hide();
+  column->addWidget(m_habits);
   m_said = addLabel({});
   m_said->setObjectName(QStringLiteral("cutSaid"));
-  for (QPushButton* button : {add, m_forget, m_pdf, m_cutThese, loops}) left->addWidget(button);
-  left->addWidget(m_said);
-  left->addStretch(1);
-  auto* right = new QVBoxLayout;
+  m_said->hide();
   m_notes = addLabel({});
   m_notes->setObjectName(QStringLiteral("cutNotes"));
   m_drawing = new CutDrawing(look, this);
   m_caution = addLabel(tr("Cut away from yourself; weld with the window open, hot coatings give off "
                           "fumes; glasses on when you test a loop or knot."));
-  right->addWidget(m_notes);
-  right->addWidget(m_drawing);
-  right->addWidget(m_caution);
-  right->addStretch(1);
-  row->addLayout(left);
-  row->addLayout(right, 1);
+  for (QWidget* part : {static_cast<QWidget*>(m_said), static_cast<QWidget*>(m_notes),
+                        static_cast<QWidget*>(m_caution), static_cast<QWidget*>(m_drawing)}) {
+    column->addWidget(part);
+  }
+  column->addStretch(1);
   askAddPath = [this] {
     return QFileDialog::getOpenFileName(this, tr("Add a rig or shelf"), {},
                                         tr("Rigs and shelves (*.rig.json *.shelf.json)"));
@@ -57,22 +48,59 @@ CutPage::CutPage(Look* look, RigDocument* document, OwnStore* store, QWidget* pa
     return QFileDialog::getSaveFileName(this, tr("Cut sheet as PDF"), tr("cut-sheet.pdf"),
                                         tr("PDF (*.pdf)"));
   };
-  connect(add, &QPushButton::clicked, this, [this] {
-    const QString path = askAddPath();
-    if (!path.isEmpty()) m_said->setText(addFile(path));
-  });
-  connect(m_forget, &QPushButton::clicked, this, [this] {
-    m_added.clear();
-    refresh();
-  });
-  connect(m_pdf, &QPushButton::clicked, this, &CutPage::savePdf);
-  connect(m_cutThese, &QPushButton::clicked, this, &CutPage::takeOff);
-  connect(loops, &QPushButton::clicked, this, &CutPage::proposeLoops);
+  connect(m_loops, &QPushButton::toggled, m_habits, &QWidget::setVisible);
+  connect(m_habits, &LoopHabits::putOnLine, this, &CutPage::proposeLoops);
   connect(document, &RigDocument::rigChanged, this, [this] {
     if (isVisible()) refresh();
   });
   connect(store, &OwnStore::spoolsChanged, this, &CutPage::refresh);
+  connect(store, &OwnStore::rulesChanged, this, &CutPage::refresh);
   restyle();
+}
+
+QWidget* CutPage::buttonRow() {
+  auto* holder = new QWidget(this);
+  auto* row = new FlowRow(look()->px(8));
+  holder->setLayout(row);
+  auto* add = addButton(tr("Add a rig or shelf…"), "cutAdd");
+  m_forget = addButton(tr("Only this rig"), "cutForget");
+  m_loops = addButton(tr("Loops and knots"), "cutHabits");
+  m_loops->setCheckable(true);
+  m_print = addButton(tr("Print…"), "cutPrint");
+  m_pdf = addButton(tr("Sheet and labels as PDF…"), "cutPdf");
+  m_cutThese = addButton(tr("Take the cuts off the spools"), "cutDone");
+  for (QPushButton* button : {add, m_forget, m_loops, m_print, m_pdf, m_cutThese}) row->addWidget(button);
+  connect(add, &QPushButton::clicked, this, [this] {
+    const QString path = askAddPath();
+    if (!path.isEmpty()) say(addFile(path));
+  });
+  connect(m_forget, &QPushButton::clicked, this, [this] {
+    m_added.clear();
+    m_instead.clear();
+    say({});
+    refresh();
+  });
+  connect(m_print, &QPushButton::clicked, this, &CutPage::print);
+  connect(m_pdf, &QPushButton::clicked, this, &CutPage::savePdf);
+  connect(m_cutThese, &QPushButton::clicked, this, &CutPage::takeOff);
+  return holder;
+}
+
+void CutPage::say(const QString& words) {
+  m_said->setText(words);
+  m_said->setVisible(!words.isEmpty());
+}
+
+void CutPage::cutOnly(const std::vector<Part>& parts, const QString& of) {
+  m_added.clear();
+  for (const Part& part : parts) m_added.push_back({part, of.toStdString(), std::nullopt});
+  m_instead = of;
+  say(tr("%1, without the open rig.").arg(of));
+  refresh();
+}
+
+QString CutPage::of() const {
+  return m_instead.isEmpty() ? QString::fromStdString(m_document->rig().name) : m_instead;
 }
 
 void CutPage::showEvent(QShowEvent* event) {
@@ -98,32 +126,34 @@ QString CutPage::addFile(const QString& path) {
 }
 
 void CutPage::refresh() {
-  std::vector<MadePart> parts = partsToMake(*m_document->shown());
+  std::vector<MadePart> parts;
+  if (m_instead.isEmpty()) parts = partsToMake(*m_document->shown());
   parts.insert(parts.end(), m_added.begin(), m_added.end());
-  m_sheet = cutSheet(parts, m_store->spools());
+  m_sheet = cutSheet(parts, m_store->spools(), m_store->rules());
   const CutPicture picture = pictureOf(m_sheet, m_store->spools(), units());
   m_drawing->setPicture(picture);
   QStringList notes = picture.notes;
   if (m_store->spools().spools.empty()) {
     notes = {tr("No spools yet: read a list of spools, or write them down, on the Spools page.")};
   } else if (m_sheet.cuts.empty()) {
-    notes.prepend(tr("Nothing to cut: this line has no tip, leader or tippet of level line."));
+    notes.prepend(tr("Nothing to cut: no tip, leader or tippet of level line is here."));
   }
   m_notes->setText(notes.join(QLatin1Char('\n')));
   m_notes->setVisible(!notes.isEmpty());
-  m_forget->setEnabled(!m_added.empty());
+  m_forget->setEnabled(!m_added.empty() || !m_instead.isEmpty());
+  m_print->setEnabled(!m_sheet.cuts.empty());
   m_pdf->setEnabled(!m_sheet.cuts.empty());
   m_cutThese->setEnabled(!m_sheet.spools.empty());
   m_caution->setVisible(!m_sheet.cuts.empty());
 }
 
+void CutPage::print() { m_paper.preview(m_drawing->picture(), of(), units()); }
+
 void CutPage::savePdf() {
   const QString path = askPdfPath();
   if (path.isEmpty()) return;
-  const QString title = QString::fromStdString(m_document->rig().name);
-  const QString why = writeCutSheetPdf(path, m_drawing->picture(), title);
-  m_said->setText(why.isEmpty() ? tr("Written: %1").arg(QFileInfo(path).fileName())
-                                : tr("Not written: %1").arg(why));
+  const QString why = m_paper.write(m_drawing->picture(), of(), units(), path);
+  say(why.isEmpty() ? tr("Written: %1").arg(QFileInfo(path).fileName()) : tr("Not written: %1").arg(why));
 }
 
 void CutPage::takeOff() {
@@ -134,11 +164,11 @@ void CutPage::takeOff() {
     keepDigits(spool.kept, "feet_left", spool.left.value(), {});
   }
   m_store->setSpools(spools);
-  m_said->setText(tr("Taken off the spools."));
+  say(tr("Taken off the spools; Undo on the Spools page puts it back."));
 }
 
 void CutPage::proposeLoops() {
-  m_document->apply(tr("Put loops on the tips"), withProposedLoops(m_document->rig()));
+  m_document->apply(tr("Put loops on the tips"), withProposedLoops(m_document->rig(), m_store->rules()));
 }
 
 void CutPage::restyle() {

@@ -108,6 +108,7 @@ LeaderPage::LeaderPage(Look* look, RigDocument* document, OwnStore* store, QWidg
     fillTippets();
     refresh();
   });
+  connect(store, &OwnStore::rulesChanged, this, &LeaderPage::refresh);
   connect(document, &RigDocument::rigChanged, this, [this] {
     if (isVisible()) refresh();
   });
@@ -183,7 +184,7 @@ void LeaderPage::refresh() {
   if (m_packetTyped && m_tippet->currentIndex() >= 0 && tippet < int(all.size())) {
     all[std::size_t(tippet)].packetPounds = m_packetTyped;
   }
-  const auto built = buildLeader(wish(), all);
+  const auto built = buildLeader(wish(), all, m_store->rules());
   m_leader = built ? std::optional(*built) : std::nullopt;
   m_place->setEnabled(m_leader.has_value());
   QList<LeaderDrawing::Piece> pieces;

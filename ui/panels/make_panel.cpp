@@ -6,7 +6,6 @@
 #include <QScrollArea>
 #include <QStackedWidget>
 
-#include "ui/panels/cut_page.h"
 #include "ui/panels/fly_page.h"
 #include "ui/panels/leader_page.h"
 #include "ui/panels/list_page.h"
@@ -22,7 +21,7 @@ constexpr int kTaskRole = Qt::UserRole;
 }
 
 MakePanel::MakePanel(Look* look, RigDocument* document, OwnStore* store, PoolBook* pools,
-                     QWidget* parent)
+                     CutPaper paper, QWidget* parent)
     : QWidget(parent), m_look(look) {
   setObjectName(QStringLiteral("makePanel"));
   auto* row = new QHBoxLayout(this);
@@ -37,7 +36,8 @@ MakePanel::MakePanel(Look* look, RigDocument* document, OwnStore* store, PoolBoo
   row->addWidget(m_list);
   row->addWidget(m_stack, 1);
   m_weigh = new WeighPage(look, document, this);
-  addTask(tr("Cut sheet"), new CutPage(look, document, store, this));
+  m_cut = new CutPage(look, document, store, std::move(paper), this);
+  addTask(tr("Cut sheet"), m_cut);
   addTask(tr("Spools"), new SpoolsPage(look, store, this));
   addTask(tr("Weigh-in"), m_weigh);
   addTask(tr("Tie a leader"), new LeaderPage(look, document, store, this));
@@ -74,6 +74,11 @@ void MakePanel::openTask(const QString& name) {
 QString MakePanel::task() const {
   const QListWidgetItem* item = m_list->currentItem();
   return item ? item->data(kTaskRole).toString() : QString();
+}
+
+void MakePanel::cut(const std::vector<Part>& parts, const QString& of) {
+  openTask(QStringLiteral("makeCut"));
+  m_cut->cutOnly(parts, of);
 }
 
 void MakePanel::weigh() {

@@ -3,7 +3,7 @@
 
 #include <QWidget>
 
-#include "ui/theme/look.h"
+#include "ui/panels/cut_page.h"
 
 class QListWidget;
 class QStackedWidget;
@@ -20,12 +20,14 @@ class MakePanel : public QWidget {
   Q_OBJECT
  public:
   MakePanel(Look* look, RigDocument* document, OwnStore* store, PoolBook* pools,
-            QWidget* parent = nullptr);
+            CutPaper paper, QWidget* parent = nullptr);
 
   /// Opens a task: "makeCut", "makeSpools", "makeWeigh", "makeLeader", "makeFly", "makeTips",
   /// "makeMeasure", "makeParts", "makeList".
   void openTask(const QString& name);
   [[nodiscard]] QString task() const;
+  /// Opens the cut sheet of these alone.
+  void cut(const std::vector<Part>& parts, const QString& of);
   /// Opens the weigh-in, ready for a number.
   void weigh();
 
@@ -36,6 +38,7 @@ class MakePanel : public QWidget {
   Look* m_look;
   QListWidget* m_list;
   QStackedWidget* m_stack;
+  CutPage* m_cut;
   WeighPage* m_weigh;
 };
 

@@ -53,6 +53,7 @@ TipsPage::TipsPage(Look* look, RigDocument* document, OwnStore* store, QWidget* 
     if (isVisible()) refresh();
   });
   connect(store, &OwnStore::spoolsChanged, this, &TipsPage::refresh);
+  connect(store, &OwnStore::rulesChanged, this, &TipsPage::refresh);
   restyle();
 }
 
@@ -237,8 +238,8 @@ void TipsPage::refreshDivide() {
     return;
   }
   const Spool& spool = spools[std::size_t(index)];
-  const auto divided = equal ? divideEqually(spool, int(std::lround(m_count.value_or(0))))
-                             : divideBy(spool, Feet(m_each.value_or(0)));
+  const auto divided = equal ? divideEqually(spool, int(std::lround(m_count.value_or(0))), m_store->rules())
+                             : divideBy(spool, Feet(m_each.value_or(0)), m_store->rules());
   if (!divided) return m_divideWords->setText(problemText(divided.error()));
   m_divideWords->setText(tr("%1 of %2 finished, cut at %3, %4 each with loops; %5 left.")
                              .arg(divided->count)

@@ -20,7 +20,6 @@
 #include "core/io/rig_file.h"
 #include "ui/document/pool_book.h"
 #include "ui/document/rig_document.h"
-#include "ui/panels/wallet_card.h"
 #include "ui/text/choice_words.h"
 #include "ui/text/words.h"
 
@@ -204,6 +203,10 @@ QWidget* WalletWindow::makeAnswer() {
   buttons->addWidget(addButton("walletKeep", tr("Keep"), onTip(&WalletWindow::keep)));
   buttons->addWidget(addButton("walletLeaveOut", tr("Leave out"), onTip(&WalletWindow::leaveOut)));
   buttons->addStretch(1);
+  buttons->addWidget(addButton("walletCut", tr("Cut this wallet"), [this] { askToCut(); }));
+  buttons->addWidget(addButton("walletPrint", tr("Print the card…"), [this] {
+    if (m_packed) m_paper.preview(*m_packed, m_look->units());
+  }));
   buttons->addWidget(addButton("walletCard", tr("Card as PDF…"), [this] { saveCard(); }));
   buttons->addWidget(addButton("walletClose", tr("Close"), [this] { close(); }));
   column->addLayout(buttons);
@@ -380,9 +383,17 @@ void WalletWindow::saveCard() {
   if (!m_packed) return;
   const QString path = askCardPath();
   if (path.isEmpty()) return;
-  QString why;
-  const bool good = writeWalletCard(path, *m_packed, m_look->units(), &why);
-  m_title->setText(good ? tr("The card is in %1.").arg(path) : tr("The card was not written: %1").arg(why));
+  const QString why = m_paper.write(*m_packed, m_look->units(), path);
+  m_title->setText(why.isEmpty() ? tr("The card is in %1.").arg(path) : tr("The card was not written: %1").arg(why));
+}
+
+void WalletWindow::askToCut() {
+  if (!m_packed || m_packed->wallet.tips.empty()) return;
+  const Wallet& wallet = m_packed->wallet;
+  std::vector<Part> tips;
+  for (const std::size_t tip : wallet.tips) tips.push_back(m_packed->question.shelf.parts[tip]);
+  for (const std::size_t slot : wallet.spares) tips.push_back(m_packed->question.shelf.parts[wallet.tips[slot]]);
+  Q_EMIT cutWanted(tips);
 }
 
 void WalletWindow::paintEvent(QPaintEvent*) {

@@ -22,6 +22,13 @@ namespace grainwise::ui {
 class PoolBook;
 class RigDocument;
 
+/// How the wallet's card comes on paper; the panels know no printer.
+struct WalletPaper {
+  std::function<void(const PackedWallet&, DisplayUnits)> preview;
+  /// Writes a file; says why not, else nothing.
+  std::function<QString(const PackedWallet&, DisplayUnits, const QString& path)> write;
+};
+
 /// The wallet: the trip goes in (rigs with their flies, pools, limits), the fewest tips come out, with
 /// what each does in every pool for every fly, what has nothing and why, and a card to print. A tip
 /// can be kept or left out; the rest is packed anew around it. Computed by a worker.
@@ -30,6 +37,7 @@ class WalletWindow : public QWidget {
  public:
   WalletWindow(Look* look, RigDocument* document, PoolBook* pools, const Shelf& shelf,
                QWidget* parent = nullptr);
+  void setPaper(WalletPaper paper) { m_paper = std::move(paper); }
 
   /// Rig files for the trip and the card's file, unless a test answers.
   std::function<QStringList()> askRigPaths;
@@ -44,6 +52,8 @@ class WalletWindow : public QWidget {
  Q_SIGNALS:
   /// The shelf indices of the tips that were packed.
   void wasPacked(const std::vector<std::size_t>& tips);
+  /// These are to be cut at the bench: the tips that were packed, spares once more.
+  void cutWanted(const std::vector<Part>& tips);
 
  protected:
   void showEvent(QShowEvent* event) override;
@@ -55,6 +65,7 @@ class WalletWindow : public QWidget {
   QPushButton* addButton(const char* name, const QString& words, std::function<void()> what);
   void addRigFiles();
   void saveCard();
+  void askToCut();
   void takeOpenRig();
   void fillRigs();
   void fillPools();
@@ -69,6 +80,7 @@ class WalletWindow : public QWidget {
   RigDocument* m_document;
   PoolBook* m_pools;
   Shelf m_shelf;
+  WalletPaper m_paper;
   HeavyRunner m_runner;
   std::vector<Rig> m_rigs;  ///< the first is the open one
   std::vector<std::size_t> m_keep;

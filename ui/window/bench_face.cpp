@@ -25,6 +25,7 @@
 #include "ui/panels/tiles.h"
 #include "ui/panels/water_panel.h"
 #include "ui/panels/why_panel.h"
+#include "ui/print/cut_pages.h"
 #include "ui/strip/part_editor.h"
 #include "ui/strip/ruler.h"
 #include "ui/strip/shelf_view.h"
@@ -194,7 +195,7 @@ void BenchFace::addMake(OwnStore* store) {
   m_drawer->addPage(
       kMake, tr("Make"),
       [this, store](QWidget* parent) {
-        return m_make = new MakePanel(m_look, m_document, store, m_pools, parent);
+        return m_make = new MakePanel(m_look, m_document, store, m_pools, cutPaper(this), parent);
       },
       Drawer::Stay::standing);
   m_shelf->setShelf(store->all());
@@ -217,6 +218,11 @@ void BenchFace::openMake() { m_drawer->open(kMake); }
 void BenchFace::weigh() {
   m_drawer->open(kMake);
   m_make->weigh();
+}
+
+void BenchFace::cut(const std::vector<Part>& parts, const QString& of) {
+  m_drawer->open(kMake);
+  m_make->cut(parts, of);
 }
 
 void BenchFace::openShelf() { m_drawer->open(kShelf); }

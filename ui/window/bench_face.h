@@ -47,6 +47,8 @@ class BenchFace : public QWidget {
   void addMake(OwnStore* store);
   void openMake();
   void weigh();
+  /// The cut sheet of these tips alone.
+  void cut(const std::vector<Part>& parts, const QString& of);
 
   void openShelf();
   void openTips();

@@ -29,6 +29,7 @@
 #include "ui/print/handout.h"
 #include "ui/print/paper_files.h"
 #include "ui/print/print_preview.h"
+#include "ui/print/wallet_pages.h"
 #include "ui/strip/strip_view.h"
 #include "ui/theme/plain_words.h"
 #include "ui/window/actions.h"
@@ -450,6 +451,13 @@ void MainWindow::dropEvent(QDropEvent* event) {
 void MainWindow::openWallet() {
   if (m_wallet == nullptr) {
     m_wallet = new WalletWindow(&m_look, m_document, m_pools, m_shelf, this);
+    m_wallet->setPaper(walletPaper(m_wallet));
+    connect(m_wallet, &WalletWindow::cutWanted, this, [this](const std::vector<Part>& tips) {
+      m_faces->open(QStringLiteral("bench"));
+      m_bench->cut(tips, tr("The packed wallet"));
+      raise();
+      activateWindow();
+    });
     connect(m_wallet, &WalletWindow::wasPacked, this, [this](const std::vector<std::size_t>& tips) {
       m_bench->chooser()->setWallet(tips);
       Shelf along;
