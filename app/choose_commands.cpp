@@ -8,6 +8,7 @@
 #include "core/io/rig_file.h"
 #include "core/io/shelf_file.h"
 #include "core/report/choice_text.h"
+#include "core/report/choice_words.h"
 
 namespace grainwise {
 namespace {
@@ -49,6 +50,17 @@ PoolChoice answerFor(const Rig& rig, const Shelf& shelf, const Pool& pool,
   return answer;
 }
 
+/// The exit code of an answer, with a word to stderr where the input lacks what every answer needs. That
+/// nothing on the shelf fits, or that no depth could be judged, is an answer.
+int codeFor(ChoiceNeed need, const std::string& file, const std::string& next) {
+  if (need == ChoiceNeed::none || need == ChoiceNeed::nothingFits ||
+      need == ChoiceNeed::wantedWater) {
+    return kGood;
+  }
+  complain(file + ": " + next);
+  return kBadInput;
+}
+
 std::optional<std::size_t> wholeNumber(const std::string& text) {
   std::size_t value = 0;
   const auto end = text.data() + text.size();
@@ -88,8 +100,12 @@ int chooseCommand(const Words& given) {
              (names.empty() ? "; add a pool to it" : "; there are " + names));
     return kBadInput;
   }
+  const ChoiceNeed need = answers.front().choice.need;
+  const std::string faulty =
+      need == ChoiceNeed::shelf ? shelfFile.value_or("the shelf") : line->files.front();
   return print(line->has("--json") ? choiceJson(*rig, *shelf, answers, limits)
-                                   : choiceText(*rig, *shelf, answers));
+                                   : choiceText(*rig, *shelf, answers),
+               codeFor(need, faulty, words::needText(need)));
 }
 
 int walletCommand(const Words& given) {
@@ -122,8 +138,12 @@ int walletCommand(const Words& given) {
   question.shelf = std::move(*shelf);
   const WalletGrid grid = walletGrid(question);
   const Wallet wallet = pack(question, grid);
+  const std::string faulty = wallet.need == ChoiceNeed::pool    ? *poolsFile
+                             : wallet.need == ChoiceNeed::shelf ? shelfFile.value_or("the shelf")
+                                                                : line->files.front();
   return print(line->has("--json") ? walletJson(question, grid, wallet)
-                                   : walletText(question, grid, wallet));
+                                   : walletText(question, grid, wallet),
+               codeFor(wallet.need, faulty, words::walletNeedText(wallet.need)));
 }
 
 int fixCommand(const Words& given) {
@@ -144,7 +164,8 @@ int fixCommand(const Words& given) {
   if (!rig || !shelf || (walletFile && !wallet)) return kBadInput;
   const FixQuestion question{std::move(*rig), std::move(*shelf), std::move(wallet), std::nullopt, {}};
   const Fixes fixes = fixesFor(question);
-  return print(line->has("--json") ? fixesJson(question, fixes) : fixesText(question, fixes));
+  return print(line->has("--json") ? fixesJson(question, fixes) : fixesText(question, fixes),
+               codeFor(fixes.need, line->files.front(), words::needText(fixes.need)));
 }
 
 }  // namespace grainwise

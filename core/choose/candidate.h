@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <algorithm>
 #include <optional>
 
 #include "core/mass/profile.h"
 #include "core/model/pool.h"
 #include "core/model/rig.h"
+#include "core/model/shelf.h"
 #include "core/water/band.h"
 #include "core/water/hang.h"
 
@@ -14,6 +16,10 @@ namespace grainwise {
 /// What can stand between head and leader: a tip or a coated leader.
 inline bool isTipOrCoated(const Part& part) {
   return part.kind == PartKind::tip || part.isCoatedLeader();
+}
+
+inline bool hasTips(const Shelf& shelf) {
+  return std::any_of(shelf.parts.begin(), shelf.parts.end(), isTipOrCoated);
 }
 
 /// The rig with its tips and coated leaders taken out and `tip` between head and leader; nullptr: no

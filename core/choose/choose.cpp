@@ -32,13 +32,9 @@ bool hasStroke(const Rig& rig) {
 }
 
 ChoiceNeed needOf(const Rig& rig, const Shelf& shelf) {
-  const auto isHead = [](const Part& part) { return part.kind == PartKind::head; };
-  if (std::none_of(rig.parts.begin(), rig.parts.end(), isHead)) return ChoiceNeed::head;
-  const auto fly = rig.flyIndex();
-  if (!fly || !rig.parts[*fly].fly) return ChoiceNeed::fly;
-  if (!(rig.parts[*fly].fly->wetMass() > Grains(0))) return ChoiceNeed::flyMass;
-  if (std::none_of(shelf.parts.begin(), shelf.parts.end(), isTipOrCoated)) return ChoiceNeed::shelf;
-  return ChoiceNeed::none;
+  const ChoiceNeed need = rigNeed(rig);
+  if (need != ChoiceNeed::none) return need;
+  return hasTips(shelf) ? ChoiceNeed::none : ChoiceNeed::shelf;
 }
 
 /// How far the middle of the depth is from the middle of the wanted water, in feet.
@@ -78,6 +74,14 @@ Standing standingOf(const std::vector<Judged>& judged) {
 }
 
 }  // namespace
+
+ChoiceNeed rigNeed(const Rig& rig) {
+  const auto isHead = [](const Part& part) { return part.kind == PartKind::head; };
+  if (std::none_of(rig.parts.begin(), rig.parts.end(), isHead)) return ChoiceNeed::head;
+  const auto fly = rig.flyIndex();
+  if (!fly || !rig.parts[*fly].fly) return ChoiceNeed::fly;
+  return rig.parts[*fly].fly->wetMass() > Grains(0) ? ChoiceNeed::none : ChoiceNeed::flyMass;
+}
 
 std::size_t TipChoice::reasons() const {
   return static_cast<std::size_t>(std::count_if(

@@ -37,6 +37,9 @@ enum class ChoiceNeed {
   nothingFits,  ///< everything is refused (the list is there, with its reasons)
 };
 
+/// What a rig lacks before anything behind its fly can be judged: `head`, `fly`, `flyMass` or `none`.
+ChoiceNeed rigNeed(const Rig& rig);
+
 struct TipQuestion {
   Rig rig;
   std::optional<Pool> pool;  ///< none: the rig's own water, with nothing wanted

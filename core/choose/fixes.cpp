@@ -195,6 +195,7 @@ bool madeNow(ChangeKind kind) { return kind <= ChangeKind::lineOut; }
 Fixes fixesFor(const FixQuestion& question, const std::stop_token& stop,
                const std::function<void(double)>& progress) {
   Fixes fixes;
+  fixes.need = rigNeed(question.rig);
   const Bench bench(question);
   const Analysis asItStands = bench.analysisOf(question.rig);
   const Health before = bench.healthOf(asItStands, question.rig);

@@ -63,6 +63,8 @@ struct FixQuestion {
 };
 
 struct Fixes {
+  /// What the rig lacks (`head`, `fly`, `flyMass`): that nothing is wrong then says little.
+  ChoiceNeed need = ChoiceNeed::none;
   std::vector<Reading> faults;  ///< what is wrong as it stands; depth: nothing of it is wanted
   std::vector<Reading> watches;
   bool nothingWrong = false;  ///< then the fixes ease what is to be watched

@@ -16,11 +16,14 @@ constexpr double kLengthStep = 20.0;  // lengths nearer than half of 1/20 ft are
 constexpr std::size_t kSpares = 2;
 constexpr std::size_t kCriteria = 9;  // one reason more outweighs all grades
 
-bool isUsable(const Rig& rig) {
-  const auto fly = rig.flyIndex();
-  const bool head = std::any_of(rig.parts.begin(), rig.parts.end(),
-                                [](const Part& part) { return part.kind == PartKind::head; });
-  return head && fly && rig.parts[*fly].fly && rig.parts[*fly].fly->wetMass() > Grains(0);
+/// What a trip lacks before anything can be packed for it.
+ChoiceNeed needOf(const WalletQuestion& question, const WalletGrid& grid) {
+  if (question.rigs.empty()) return ChoiceNeed::head;
+  if (std::find(grid.usable.begin(), grid.usable.end(), true) == grid.usable.end()) {
+    return rigNeed(question.rigs.front());
+  }
+  if (question.pools.pools.empty()) return ChoiceNeed::pool;
+  return hasTips(question.shelf) ? ChoiceNeed::none : ChoiceNeed::shelf;
 }
 
 WalletCell cellOf(const TipChoice& choice) {
@@ -81,6 +84,11 @@ class Packing {
     for (const std::size_t t : m_chosen) wallet.tips.push_back(*m_grid.tips[t]);
     uses(wallet);
     spares(wallet);
+    wallet.need = needOf(m_question, m_grid);
+    wallet.proven = wallet.proven && wallet.need == ChoiceNeed::none;
+    if (wallet.need == ChoiceNeed::none && wallet.uncovered() == wallet.uses.size()) {
+      wallet.need = ChoiceNeed::nothingFits;
+    }
     return wallet;
   }
 
@@ -247,7 +255,7 @@ WalletGrid walletGrid(const WalletQuestion& question, const std::stop_token& sto
   for (std::size_t i = 0; i < question.shelf.parts.size(); ++i) {
     if (isTipOrCoated(question.shelf.parts[i])) grid.tips.emplace_back(i);
   }
-  for (const Rig& rig : question.rigs) grid.usable.push_back(isUsable(rig));
+  for (const Rig& rig : question.rigs) grid.usable.push_back(rigNeed(rig) == ChoiceNeed::none);
   grid.cells.resize(grid.tips.size() * grid.rigs * grid.pools);
   const auto fill = [&](std::size_t i) {
     const std::size_t t = i / grid.rigs, r = i % grid.rigs;

@@ -61,6 +61,9 @@ struct WalletUse {
 };
 
 struct Wallet {
+  /// What stands in the way of packing at all: no pool, no tip on the shelf, or what every rig of the
+  /// trip lacks (the first one's). `nothingFits`: no pool and fly is served.
+  ChoiceNeed need = ChoiceNeed::none;
   std::vector<std::size_t> tips;  ///< shelf indices, by grains per foot, then by what sinks
   std::vector<WalletUse> uses;    ///< pool by pool, rig by rig
   std::vector<std::size_t> spares;  ///< slots of the two most used

@@ -170,6 +170,10 @@ std::string walletJson(const WalletQuestion& question, const WalletGrid& grid,
                        const Wallet& wallet) {
   Json json = heading("grainwise-wallet");
   json["proven"] = wallet.proven;
+  if (wallet.need != ChoiceNeed::none) {
+    json["need"] = words::keyOf(wallet.need);
+    json["next"] = words::walletNeedText(wallet.need);
+  }
   if (wallet.length) put(json, "length_ft", wallet.length->value());
   Json tips = Json::array();
   for (std::size_t slot = 0; slot < wallet.tips.size(); ++slot) {
@@ -208,6 +212,10 @@ std::string walletJson(const WalletQuestion& question, const WalletGrid& grid,
 std::string fixesJson(const FixQuestion& question, const Fixes& fixes) {
   Json json = heading("grainwise-fixes");
   json["rig"] = question.rig.name;
+  if (fixes.need != ChoiceNeed::none) {
+    json["need"] = words::keyOf(fixes.need);
+    json["next"] = words::needText(fixes.need);
+  }
   json["faults"] = readingsJson(fixes.faults);
   json["watches"] = readingsJson(fixes.watches);
   json["now"] = fixesList(fixes.now);

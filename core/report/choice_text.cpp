@@ -70,6 +70,16 @@ std::string fixList(const char* heading, const std::vector<Fix>& list) {
   return text;
 }
 
+std::string walletHeading(const Wallet& wallet) {
+  if (wallet.tips.empty()) {
+    return wallet.need == ChoiceNeed::none ? "Wallet: no tip is needed\n" : "Wallet: nothing packed\n";
+  }
+  std::string text = "Wallet: " + std::to_string(wallet.tips.size()) +
+                     (wallet.tips.size() == 1 ? " tip" : " tips");
+  if (wallet.length) text += " of " + feetText(wallet.length->value()) + " ft";
+  return text + (wallet.proven ? "; fewer will not do\n" : "; not proven to be the least\n");
+}
+
 constexpr const char* kCaution =
     "\nDepths are estimates and no guide to wading. Local rules on weighted lines and flies, the rod\n"
     "maker's limits and a qualified instructor come before these figures.\n";
@@ -84,10 +94,8 @@ std::string choiceText(const Rig& rig, const Shelf& shelf, const std::vector<Poo
 
 std::string walletText(const WalletQuestion& question, const WalletGrid& grid,
                        const Wallet& wallet) {
-  std::string text = "Wallet: " + std::to_string(wallet.tips.size()) +
-                     (wallet.tips.size() == 1 ? " tip" : " tips");
-  if (wallet.length) text += " of " + feetText(wallet.length->value()) + " ft";
-  text += wallet.proven ? "; fewer will not do\n" : "; not proven to be the least\n";
+  std::string text = walletHeading(wallet);
+  if (wallet.need != ChoiceNeed::none) text += "Next: " + words::walletNeedText(wallet.need) + ".\n";
   for (std::size_t slot = 0; slot < wallet.tips.size(); ++slot) {
     text += "  " + std::to_string(slot + 1) + "  " + words::nameOf(question.shelf, wallet.tips[slot]) +
             "\n";
@@ -126,7 +134,12 @@ std::string walletText(const WalletQuestion& question, const WalletGrid& grid,
 
 std::string fixesText(const FixQuestion& question, const Fixes& fixes) {
   std::string text = onOneLine(question.rig.name) + ": ";
-  if (fixes.nothingWrong && fixes.watches.empty()) return text + "nothing is wrong\n";
+  const bool lacks = fixes.need != ChoiceNeed::none;
+  if (lacks) text += words::needText(fixes.need) + "\n";
+  if (fixes.nothingWrong && fixes.watches.empty()) {
+    return lacks ? text : text + "nothing is wrong\n";
+  }
+  if (lacks) text += "With what is there: ";
   if (fixes.nothingWrong) {
     text += "nothing is wrong; to be watched: " + listOf(fixes.watches) + "\n";
   } else {

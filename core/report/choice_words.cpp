@@ -255,6 +255,15 @@ std::string needText(ChoiceNeed need) {
   return "";
 }
 
+std::string walletNeedText(ChoiceNeed need) {
+  if (need == ChoiceNeed::pool) return "there is no pool to pack for: add the pools of the trip";
+  if (need == ChoiceNeed::nothingFits) {
+    return "nothing on the shelf serves any pool and fly of this trip: take other flies, another head, "
+           "or a shelf with more on it";
+  }
+  return needText(need);
+}
+
 std::string adviceText(const WaterChange& change) {
   std::string text;
   const std::string to = fixedText(change.to, 0), from = fixedText(change.from, 0);

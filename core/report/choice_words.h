@@ -42,6 +42,9 @@ std::vector<std::string> choiceReasons(const TipChoice& choice,
 /// What is lacking and what to do next; empty for none.
 std::string needText(ChoiceNeed need);
 
+/// The same where a trip is packed for.
+std::string walletNeedText(ChoiceNeed need);
+
 /// "angle 65 instead of 45 degrees: 3.4 ft down, in the wanted water".
 std::string adviceText(const WaterChange& change);
 

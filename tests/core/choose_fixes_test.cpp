@@ -153,6 +153,27 @@ TEST_CASE("a sound rig has nothing to mend") {
   for (const Fix& fix : all(fixes)) REQUIRE(fix.repaired.empty());
 }
 
+TEST_CASE("a rig without a head or a fly is not called sound") {
+  const Rig whole = sampleRig("01-plain-winter");
+  Rig noFly = whole, noHead = whole, weightless = whole;
+  std::erase_if(noHead.parts, [](const Part& p) { return p.kind == PartKind::head; });
+  noFly.parts.pop_back();
+  weightless.parts.back().fly = Fly{};
+  const auto needOf = [](const Rig& rig) {
+    const FixQuestion question = questionFor(rig);
+    const Fixes fixes = fixesFor(question);
+    const std::string text = fixesText(question, fixes);
+    REQUIRE(text.find(words::needText(fixes.need)) != std::string::npos);
+    REQUIRE((text.find(rig.name + ": nothing is wrong") == std::string::npos) ==
+            (fixes.need != ChoiceNeed::none));
+    return fixes.need;
+  };
+  REQUIRE(needOf(noFly) == ChoiceNeed::fly);
+  REQUIRE(needOf(noHead) == ChoiceNeed::head);
+  REQUIRE(needOf(weightless) == ChoiceNeed::flyMass);
+  REQUIRE(needOf(whole) == ChoiceNeed::none);
+}
+
 TEST_CASE("where only the depth is wrong, angle, mend and line out are offered first of all") {
   // The band of the plain winter rig there, 1.6-2.5 ft, just misses 2.6-3.8 ft.
   FixQuestion question = questionFor(sampleRig("01-plain-winter"));

@@ -212,3 +212,28 @@ TEST_CASE("an unusable rig takes no part in a wallet and is named") {
   REQUIRE(walletText(question, grid, wallet).find("Left out: " + question.rigs[1].name) !=
           std::string::npos);
 }
+
+TEST_CASE("a trip without pools, tips, flies or anything that fits says so and claims no proof") {
+  const auto packed = [](const WalletQuestion& question) {
+    const WalletGrid grid = walletGrid(question);
+    const Wallet wallet = pack(question, grid);
+    const std::string text = walletText(question, grid, wallet);
+    CAPTURE(text);
+    REQUIRE(text.find("fewer will not do") == std::string::npos);
+    REQUIRE(text.find("Next: " + words::walletNeedText(wallet.need)) != std::string::npos);
+    REQUIRE(wallet.tips.empty());
+    return wallet;
+  };
+  WalletQuestion noPools = trip(), noTips = trip(), noFly = trip(), tooHeavy = trip();
+  noPools.pools.pools.clear();
+  noTips.shelf = {};
+  for (Rig& rig : noFly.rigs) rig.parts.pop_back();
+  for (Rig& rig : tooHeavy.rigs) rig.parts.back() = fly(400, 40);
+  REQUIRE(packed(noPools).need == ChoiceNeed::pool);
+  REQUIRE(packed(noTips).need == ChoiceNeed::shelf);
+  REQUIRE(packed(noFly).need == ChoiceNeed::fly);
+  REQUIRE(packed(tooHeavy).need == ChoiceNeed::nothingFits);
+  REQUIRE_FALSE(packed(noPools).proven);
+  const WalletQuestion whole = trip();
+  REQUIRE(pack(whole, walletGrid(whole)).need == ChoiceNeed::none);
+}

@@ -122,7 +122,31 @@ def compare_rows(folder):
     expect(depths and depths[0]["from_runs"], "compare --swing: depths from real swings")
 
 
-def choose_rows():
+def lacking_rows(folder, pools):
+    """What lacks a pool, a tip or a fly is at fault, and never an answer that sounds whole."""
+    def written(name, value):
+        (folder / name).write_text(json.dumps(value), encoding="utf-8")
+        return str(folder / name)
+
+    no_pools = written("none.pools.json", {"format": "grainwise-pools", "version": 1, "pools": []})
+    no_tips = written("none.shelf.json", {"format": "grainwise-shelf", "version": 1, "parts": []})
+    rig = json.loads(pathlib.Path(SAMPLE).read_text(encoding="utf-8"))
+    rig["parts"] = [part for part in rig["parts"] if part["kind"] != "fly"]
+    no_fly = written("no-fly.rig.json", rig)
+    got = expect_row(["wallet", SAMPLE, "--pools", no_pools], BAD_INPUT, "nothing packed", "no pool")
+    expect("fewer will not do" not in got.stdout, "wallet without pools: no claim")
+    got = expect_row(["wallet", SAMPLE, "--pools", pools, "--shelf", no_tips, "--json"], BAD_INPUT,
+                     '"need": "shelf"', "none.shelf.json: the shelf has no tip")
+    expect(json.loads(got.stdout)["proven"] is False, "wallet without tips: no proof")
+    expect_row(["choose", SAMPLE, "--pools", pools, "--shelf", no_tips], BAD_INPUT, "Next: ",
+               "none.shelf.json: the shelf has no tip")
+    expect_row(["choose", no_fly, "--pools", pools], BAD_INPUT, "Next: ", "there is no fly")
+    got = expect_row(["fix", no_fly], BAD_INPUT, "there is no fly", "there is no fly")
+    expect(": nothing is wrong" not in got.stdout.splitlines()[0], "fix without a fly: no praise")
+    got = expect_row(["fix", no_fly, "--json"], BAD_INPUT, '"need": "fly"', "there is no fly")
+
+
+def choose_rows(folder):
     samples = pathlib.Path(SAMPLE).parent
     pools, hinge = str(samples / "corrow.pools.json"), str(samples / "wrong-hinge.rig.json")
     family = str(samples / "five-tip-family.shelf.json")
@@ -159,6 +183,7 @@ def choose_rows():
     expect(fixes["faults"] == ["junction"] and fixes["later"], "fix --json: the fault and its mending")
     expect_row(["fix", SAMPLE], GOOD, "nothing is wrong", "")
     expect_row(["fix"], WRONG_USAGE, "", "FILE is missing")
+    lacking_rows(folder, pools)
     expect_row(["fix", hinge, "--wallet", pools], BAD_INPUT, "", "shelf")
 
 
@@ -213,7 +238,7 @@ def main():
         compare_rows(pathlib.Path(name))
         print_rows(pathlib.Path(name))
         cut_rows()
-        choose_rows()
+        choose_rows(pathlib.Path(name))
         same_everywhere()
         output_that_cannot_be_written()
     print("\n".join(faults) if faults else "every command kept its word")

@@ -105,16 +105,25 @@ void FixesPanel::take(const std::shared_ptr<const void>& result) {
   Q_EMIT answered();
 }
 
+/// What is wrong; of a line that lacks a head or a fly first that, for little is judged without them.
+QString FixesPanel::messageText() const {
+  QStringList sentences;
+  if (m_fixes->need != ChoiceNeed::none) sentences << needWords(m_fixes->need);
+  if (!m_fixes->nothingWrong) {
+    sentences << tr("Wrong: %1. One change, and what it repairs:").arg(readingList(m_fixes->faults));
+  } else if (!m_fixes->watches.empty()) {
+    sentences << (sentences.isEmpty() ? tr("Nothing is wrong. To be watched: %1.")
+                                      : tr("To be watched: %1."))
+                     .arg(readingList(m_fixes->watches));
+  } else if (sentences.isEmpty()) {
+    sentences << tr("Nothing is wrong, and nothing is to be watched.");
+  }
+  return sentences.join(QLatin1Char(' '));
+}
+
 void FixesPanel::fill() {
   if (!m_fixes) return;
-  if (!m_fixes->nothingWrong) {
-    m_message->setText(tr("Wrong: %1. One change, and what it repairs:").arg(readingList(m_fixes->faults)));
-  } else if (!m_fixes->watches.empty()) {
-    m_message->setText(
-        tr("Nothing is wrong. To be watched: %1.").arg(readingList(m_fixes->watches)));
-  } else {
-    m_message->setText(tr("Nothing is wrong, and nothing is to be watched."));
-  }
+  m_message->setText(messageText());
   m_message->setToolTip(m_message->text());
   fill(m_now);
   fill(m_later);
@@ -131,7 +140,8 @@ void FixesPanel::fill(const Column& column) {
   }
   const bool empty = column.model->rowCount() == 0;
   if (!empty) return;
-  auto* none = new QStandardItem(m_fixes->nothingWrong ? tr("nothing to do")
+  auto* none = new QStandardItem(m_fixes->need != ChoiceNeed::none ? tr("nothing to try yet")
+                                 : m_fixes->nothingWrong ? tr("nothing to do")
                                                        : tr("no single change mends it"));
   none->setFlags(Qt::NoItemFlags);
   column.model->appendRow(none);

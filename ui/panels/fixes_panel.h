@@ -52,6 +52,7 @@ class FixesPanel : public QWidget {
   Column addColumn(const char* name, const QString& title, std::vector<Fix> Fixes::*list);
   void ask();
   void take(const std::shared_ptr<const void>& result);
+  [[nodiscard]] QString messageText() const;
   void fill();
   void fill(const Column& column);
   void preview(const Column& column, int row);

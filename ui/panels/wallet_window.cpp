@@ -346,12 +346,12 @@ void WalletWindow::pack() {
   });
 }
 
-void WalletWindow::take(const std::shared_ptr<const void>& result) {
-  m_packed = std::static_pointer_cast<const PackedWallet>(result);
-  m_model->setPacked(m_packed);
-  m_progress->hide();
-  const DisplayUnits units = m_look->units();
+QString WalletWindow::titleText() const {
   const Wallet& wallet = m_packed->wallet;
+  if (wallet.tips.empty()) {
+    return wallet.need == ChoiceNeed::none ? tr("No tip is needed on this trip.")
+                                           : tr("Nothing is packed yet.");
+  }
   QString title = wallet.tips.size() == 1 ? tr("1 tip for the trip")
                                           : tr("%1 tips for the trip").arg(wallet.tips.size());
   if (wallet.proven) title += tr("; fewer will not do");
@@ -359,12 +359,18 @@ void WalletWindow::take(const std::shared_ptr<const void>& result) {
   if (wallet.spares.size() == 2) {
     title += tr("; take a spare of %1 and of %2").arg(wallet.spares[0] + 1).arg(wallet.spares[1] + 1);
   }
-  m_title->setText(title + QLatin1Char('.'));
+  return title + QLatin1Char('.');
+}
+
+void WalletWindow::take(const std::shared_ptr<const void>& result) {
+  m_packed = std::static_pointer_cast<const PackedWallet>(result);
+  m_model->setPacked(m_packed);
+  m_progress->hide();
+  const DisplayUnits units = m_look->units();
+  const Wallet& wallet = m_packed->wallet;
+  m_title->setText(titleText());
   QStringList lines;
-  if (m_packed->question.pools.pools.empty()) lines << tr("No pool is chosen: tick the pools of the trip.");
-  if (wallet.uses.empty() && lines.isEmpty()) {
-    lines << tr("No rig of the trip has a head and a fly of known mass: complete one first.");
-  }
+  if (wallet.need != ChoiceNeed::none) lines << walletNeedWords(wallet.need);
   for (const WalletUse& use : wallet.uses) {
     if (use.served) continue;
     const Rig& rig = m_packed->question.rigs[use.rig];

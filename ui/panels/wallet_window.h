@@ -71,6 +71,7 @@ class WalletWindow : public QWidget {
   void fillPools();
   void fillSides();
   void pack();
+  [[nodiscard]] QString titleText() const;
   void take(const std::shared_ptr<const void>& result);
   [[nodiscard]] WalletQuestion question() const;
   [[nodiscard]] std::optional<std::size_t> selectedTip() const;

@@ -251,6 +251,15 @@ QString needWords(ChoiceNeed need) {
   return {};
 }
 
+QString walletNeedWords(ChoiceNeed need) {
+  if (need == ChoiceNeed::pool) return ChoiceWords::tr("No pool is chosen: tick the pools of the trip.");
+  if (need == ChoiceNeed::nothingFits) {
+    return ChoiceWords::tr(
+        "Nothing on the shelf serves any pool and fly of this trip: try other flies or another head.");
+  }
+  return needWords(need);
+}
+
 QString adviceWords(const WaterChange& change, DisplayUnits units) {
   const QString depth = roundLengthText(change.depth, units);
   const QString end = change.inside

@@ -27,6 +27,8 @@ QString choiceSentence(const TipChoice& choice, const std::optional<WantedWater>
                        DisplayUnits units);
 /// What is lacking and what to do next; empty for none.
 QString needWords(ChoiceNeed need);
+/// The same where a trip is packed for.
+QString walletNeedWords(ChoiceNeed need);
 QString adviceWords(const WaterChange& change, DisplayUnits units);
 
 /// "cut 2.5 ft off the fly end of 10 ft, 14 gr/ft".
