@@ -394,12 +394,12 @@ void Checker::rigName(const std::optional<CardRig>& rig, const std::string& at) 
 void Checker::rules(const Card& card, const std::string& at) {
   rigName(card.rig, at + "/rig");
   rigName(card.rigB, at + "/rig_b");
-  const auto most = [&](std::size_t count, int limit, const std::string& key) {
-    if (m_unread.covers(at + key) || count <= static_cast<std::size_t>(limit)) return;
-    blame(at + key, std::to_string(count) + " are too many for a card", "give up to " + std::to_string(limit));
+  const auto most = [&](std::size_t count, const std::string& key) {
+    if (m_unread.covers(at + key) || count <= kMostOnCard) return;
+    blame(at + key, std::to_string(count) + " are too many for a card", "give up to " + std::to_string(kMostOnCard));
   };
-  most(card.parts.size(), limits::kCardParts, "/parts");
-  most(card.pools.size(), limits::kCardPools, "/pools");
+  most(card.parts.size(), "/parts");
+  most(card.pools.size(), "/pools");
 }
 
 template <class T>

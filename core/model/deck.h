@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <variant>
@@ -42,6 +43,9 @@ enum class CardFigure {
 
 /// A rig that stands in the deck itself, or the relative name of a rig file beside the deck.
 using CardRig = std::variant<Rig, std::string>;
+
+/// Flies or tips, and pools, side by side on one card.
+inline constexpr std::size_t kMostOnCard = 12;
 
 struct Card {
   std::string title;

@@ -57,8 +57,6 @@ inline constexpr Limit kFeetLeft{"feet left", "ft", 0, 5000};
 inline constexpr int kParts = 64;
 inline constexpr int kSections = 64;
 inline constexpr int kHeadPieces = 4;
-inline constexpr int kCardParts = 12;  ///< flies or tips side by side on a card
-inline constexpr int kCardPools = 12;
 inline constexpr int kStringChars = 4000;
 inline constexpr int kFileBytes = 4 * 1024 * 1024;
 inline constexpr int kNesting = 32;

@@ -479,6 +479,14 @@
         <comment>what a change repairs; what it does to the stroke</comment>
         <translation>%1; %2</translation>
     </message>
+    <message>
+        <source>No pool is chosen: tick the pools of the trip.</source>
+        <translation>Kein Pool gewählt: haken Sie die Pools der Reise an.</translation>
+    </message>
+    <message>
+        <source>Nothing on the shelf serves any pool and fly of this trip: try other flies or another head.</source>
+        <translation>Nichts im Regal passt zu einem Pool und einer Fliege dieser Reise: andere Fliegen oder einen anderen Kopf versuchen.</translation>
+    </message>
 </context>
 <context>
     <name>CompareWords</name>
@@ -1825,6 +1833,14 @@
         <source>%1, or %2 as timed,</source>
         <translation>%1, oder %2 wie gestoppt,</translation>
     </message>
+    <message>
+        <source>Round in %1 s, the mend included.</source>
+        <translation>Herum in %1 s, der Mend eingerechnet.</translation>
+    </message>
+    <message>
+        <source>On the bottom for %1 of the way across.</source>
+        <translation>Auf %1 des Weges am Grund.</translation>
+    </message>
 </context>
 <context>
     <name>Words</name>
@@ -2613,6 +2629,22 @@
         <source>%1 measured</source>
         <translation>%1 gemessen</translation>
     </message>
+    <message>
+        <source>touches the bottom for %1</source>
+        <translation>berührt zu %1 den Grund</translation>
+    </message>
+    <message>
+        <source>may touch the bottom</source>
+        <translation>kann den Grund berühren</translation>
+    </message>
+    <message>
+        <source>Turns over, but the fly arrives without life: more line speed or a smaller fly</source>
+        <translation>Rollt ab, aber die Fliege kommt kraftlos an: mehr Schnurgeschwindigkeit oder eine kleinere Fliege</translation>
+    </message>
+    <message>
+        <source>The fly is too bulky for this nylon: thicker or shorter nylon, or a smaller fly</source>
+        <translation>Die Fliege ist zu voluminös für dieses Nylon: dickeres oder kürzeres Nylon oder eine kleinere Fliege</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::Actions</name>
@@ -3292,12 +3324,16 @@
         <translation>Abwurfwinkel</translation>
     </message>
     <message>
-        <source>Turns over after %1 s, %2 above the water, the fly at %3.</source>
-        <translation>Rollt nach %1 s ab, %2 über dem Wasser, die Fliege mit %3.</translation>
-    </message>
-    <message>
         <source>The fly never comes round: the loop dies on the way.</source>
         <translation>Die Fliege kommt nie herum: die Schlaufe erlahmt unterwegs.</translation>
+    </message>
+    <message>
+        <source>The line is on the water before it is out: more line speed, or aim higher.</source>
+        <translation>Die Schnur liegt auf dem Wasser, bevor sie gestreckt ist: mehr Schnurgeschwindigkeit oder höher zielen.</translation>
+    </message>
+    <message>
+        <source>Turns over after %1 s, %2 above the water.</source>
+        <translation>Rollt nach %1 s ab, %2 über dem Wasser.</translation>
     </message>
 </context>
 <context>
@@ -3636,6 +3672,18 @@
     <message>
         <source>%1: A %2, B %3 %4, %5</source>
         <translation>%1: A %2, B %3 %4, %5</translation>
+    </message>
+    <message>
+        <source>%1: no line of either here</source>
+        <translation>%1: hier liegt von beiden keine Schnur</translation>
+    </message>
+    <message>
+        <source>%1: B %2 %3, A has no line here</source>
+        <translation>%1: B %2 %3, A hat hier keine Schnur</translation>
+    </message>
+    <message>
+        <source>%1: A %2 %3, B has no line here</source>
+        <translation>%1: A %2 %3, B hat hier keine Schnur</translation>
     </message>
 </context>
 <context>
@@ -4023,6 +4071,14 @@
     <message>
         <source>no single change mends it</source>
         <translation>keine einzelne Änderung behebt es</translation>
+    </message>
+    <message>
+        <source>To be watched: %1.</source>
+        <translation>Zu beachten: %1.</translation>
+    </message>
+    <message>
+        <source>nothing to try yet</source>
+        <translation>noch nichts zu versuchen</translation>
     </message>
 </context>
 <context>
@@ -6491,14 +6547,6 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
         <translation>; je eine Reserve mitnehmen: %1 und %2</translation>
     </message>
     <message>
-        <source>No pool is chosen: tick the pools of the trip.</source>
-        <translation>Kein Pool gewählt: die Pools der Reise ankreuzen.</translation>
-    </message>
-    <message>
-        <source>No rig of the trip has a head and a fly of known mass: complete one first.</source>
-        <translation>Keine Montage der Reise hat einen Kopf und eine Fliege bekannter Masse: zuerst eine vervollständigen.</translation>
-    </message>
-    <message>
         <source>Nothing for %1, %2: %3</source>
         <comment>pool, fly: why</comment>
         <translation>Nichts für %1, %2: %3</translation>
@@ -6526,6 +6574,14 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
     <message>
         <source>Print the card…</source>
         <translation>Karte drucken…</translation>
+    </message>
+    <message>
+        <source>No tip is needed on this trip.</source>
+        <translation>Auf dieser Reise wird keine Spitze gebraucht.</translation>
+    </message>
+    <message>
+        <source>Nothing is packed yet.</source>
+        <translation>Noch ist nichts eingepackt.</translation>
     </message>
 </context>
 <context>

@@ -479,6 +479,14 @@
         <comment>what a change repairs; what it does to the stroke</comment>
         <translation>%1; %2</translation>
     </message>
+    <message>
+        <source>No pool is chosen: tick the pools of the trip.</source>
+        <translation>No hay ningún pozo elegido: marque los pozos del viaje.</translation>
+    </message>
+    <message>
+        <source>Nothing on the shelf serves any pool and fly of this trip: try other flies or another head.</source>
+        <translation>Nada del estante sirve para ningún pozo y mosca de este viaje: pruebe otras moscas u otra cabeza.</translation>
+    </message>
 </context>
 <context>
     <name>CompareWords</name>
@@ -1825,6 +1833,14 @@
         <source>%1, or %2 as timed,</source>
         <translation>%1, o %2 según cronómetro,</translation>
     </message>
+    <message>
+        <source>Round in %1 s, the mend included.</source>
+        <translation>Da la vuelta en %1 s, con el mend incluido.</translation>
+    </message>
+    <message>
+        <source>On the bottom for %1 of the way across.</source>
+        <translation>En el fondo durante %1 del recorrido.</translation>
+    </message>
 </context>
 <context>
     <name>Words</name>
@@ -2613,6 +2629,22 @@
         <source>%1 measured</source>
         <translation>%1 medido</translation>
     </message>
+    <message>
+        <source>touches the bottom for %1</source>
+        <translation>toca fondo en %1</translation>
+    </message>
+    <message>
+        <source>may touch the bottom</source>
+        <translation>puede tocar fondo</translation>
+    </message>
+    <message>
+        <source>Turns over, but the fly arrives without life: more line speed or a smaller fly</source>
+        <translation>Se despliega, pero la mosca llega sin fuerza: más velocidad de línea o una mosca menor</translation>
+    </message>
+    <message>
+        <source>The fly is too bulky for this nylon: thicker or shorter nylon, or a smaller fly</source>
+        <translation>La mosca es demasiado voluminosa para este nailon: nailon más grueso o más corto, o una mosca menor</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::Actions</name>
@@ -3292,12 +3324,16 @@
         <translation>Ángulo de salida</translation>
     </message>
     <message>
-        <source>Turns over after %1 s, %2 above the water, the fly at %3.</source>
-        <translation>Se despliega a los %1 s, a %2 sobre el agua, la mosca a %3.</translation>
-    </message>
-    <message>
         <source>The fly never comes round: the loop dies on the way.</source>
         <translation>La mosca nunca llega: el bucle muere por el camino.</translation>
+    </message>
+    <message>
+        <source>The line is on the water before it is out: more line speed, or aim higher.</source>
+        <translation>La línea cae al agua antes de estirarse: más velocidad de línea, o apunte más alto.</translation>
+    </message>
+    <message>
+        <source>Turns over after %1 s, %2 above the water.</source>
+        <translation>Se despliega a los %1 s, a %2 sobre el agua.</translation>
     </message>
 </context>
 <context>
@@ -3636,6 +3672,18 @@
     <message>
         <source>%1: A %2, B %3 %4, %5</source>
         <translation>%1: A %2, B %3 %4, %5</translation>
+    </message>
+    <message>
+        <source>%1: no line of either here</source>
+        <translation>%1: aquí no hay línea de ninguno</translation>
+    </message>
+    <message>
+        <source>%1: B %2 %3, A has no line here</source>
+        <translation>%1: B %2 %3, A no tiene línea aquí</translation>
+    </message>
+    <message>
+        <source>%1: A %2 %3, B has no line here</source>
+        <translation>%1: A %2 %3, B no tiene línea aquí</translation>
     </message>
 </context>
 <context>
@@ -4023,6 +4071,14 @@
     <message>
         <source>no single change mends it</source>
         <translation>ningún cambio solo lo arregla</translation>
+    </message>
+    <message>
+        <source>To be watched: %1.</source>
+        <translation>Atención: %1.</translation>
+    </message>
+    <message>
+        <source>nothing to try yet</source>
+        <translation>nada que probar todavía</translation>
     </message>
 </context>
 <context>
@@ -6491,14 +6547,6 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
         <translation>; lleve repuesto de %1 y de %2</translation>
     </message>
     <message>
-        <source>No pool is chosen: tick the pools of the trip.</source>
-        <translation>Ningún pozo elegido: marque los pozos del viaje.</translation>
-    </message>
-    <message>
-        <source>No rig of the trip has a head and a fly of known mass: complete one first.</source>
-        <translation>Ningún montaje del viaje tiene cabeza y mosca de masa conocida: complete antes uno.</translation>
-    </message>
-    <message>
         <source>Nothing for %1, %2: %3</source>
         <comment>pool, fly: why</comment>
         <translation>Nada para %1, %2: %3</translation>
@@ -6526,6 +6574,14 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
     <message>
         <source>Print the card…</source>
         <translation>Imprimir la ficha…</translation>
+    </message>
+    <message>
+        <source>No tip is needed on this trip.</source>
+        <translation>En este viaje no hace falta ninguna punta.</translation>
+    </message>
+    <message>
+        <source>Nothing is packed yet.</source>
+        <translation>Todavía no hay nada en la cartera.</translation>
     </message>
 </context>
 <context>

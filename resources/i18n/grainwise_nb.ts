@@ -479,6 +479,14 @@
         <comment>what a change repairs; what it does to the stroke</comment>
         <translation>%1; %2</translation>
     </message>
+    <message>
+        <source>No pool is chosen: tick the pools of the trip.</source>
+        <translation>Ingen høl er valgt: kryss av for hølene på turen.</translation>
+    </message>
+    <message>
+        <source>Nothing on the shelf serves any pool and fly of this trip: try other flies or another head.</source>
+        <translation>Ingenting på hylla passer til noen høl og flue på denne turen: prøv andre fluer eller en annen klump.</translation>
+    </message>
 </context>
 <context>
     <name>CompareWords</name>
@@ -1825,6 +1833,14 @@
         <source>%1, or %2 as timed,</source>
         <translation>%1, eller %2 som målt,</translation>
     </message>
+    <message>
+        <source>Round in %1 s, the mend included.</source>
+        <translation>Rundt på %1 s, mendingen medregnet.</translation>
+    </message>
+    <message>
+        <source>On the bottom for %1 of the way across.</source>
+        <translation>På bunnen i %1 av svingen.</translation>
+    </message>
 </context>
 <context>
     <name>Words</name>
@@ -2613,6 +2629,22 @@
         <source>%1 measured</source>
         <translation>%1 målt</translation>
     </message>
+    <message>
+        <source>touches the bottom for %1</source>
+        <translation>tar bunnen i %1</translation>
+    </message>
+    <message>
+        <source>may touch the bottom</source>
+        <translation>kan ta bunnen</translation>
+    </message>
+    <message>
+        <source>Turns over, but the fly arrives without life: more line speed or a smaller fly</source>
+        <translation>Ruller ut, men flua kommer fram uten fart: mer linehastighet eller en mindre flue</translation>
+    </message>
+    <message>
+        <source>The fly is too bulky for this nylon: thicker or shorter nylon, or a smaller fly</source>
+        <translation>Flua er for omfangsrik for denne nylonen: tykkere eller kortere nylon, eller en mindre flue</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::Actions</name>
@@ -3292,12 +3324,16 @@
         <translation>Utgangsvinkel</translation>
     </message>
     <message>
-        <source>Turns over after %1 s, %2 above the water, the fly at %3.</source>
-        <translation>Ruller ut etter %1 s, %2 over vannet, flua i %3.</translation>
-    </message>
-    <message>
         <source>The fly never comes round: the loop dies on the way.</source>
         <translation>Flua kommer aldri rundt: bukta dør ut på veien.</translation>
+    </message>
+    <message>
+        <source>The line is on the water before it is out: more line speed, or aim higher.</source>
+        <translation>Snøret ligger på vannet før det er rettet ut: mer linehastighet, eller sikt høyere.</translation>
+    </message>
+    <message>
+        <source>Turns over after %1 s, %2 above the water.</source>
+        <translation>Ruller ut etter %1 s, %2 over vannet.</translation>
     </message>
 </context>
 <context>
@@ -3636,6 +3672,18 @@
     <message>
         <source>%1: A %2, B %3 %4, %5</source>
         <translation>%1: A %2, B %3 %4, %5</translation>
+    </message>
+    <message>
+        <source>%1: no line of either here</source>
+        <translation>%1: ingen av dem har snøre her</translation>
+    </message>
+    <message>
+        <source>%1: B %2 %3, A has no line here</source>
+        <translation>%1: B %2 %3, A har ikke snøre her</translation>
+    </message>
+    <message>
+        <source>%1: A %2 %3, B has no line here</source>
+        <translation>%1: A %2 %3, B har ikke snøre her</translation>
     </message>
 </context>
 <context>
@@ -4023,6 +4071,14 @@
     <message>
         <source>no single change mends it</source>
         <translation>ingen enkelt endring retter det</translation>
+    </message>
+    <message>
+        <source>To be watched: %1.</source>
+        <translation>Pass på: %1.</translation>
+    </message>
+    <message>
+        <source>nothing to try yet</source>
+        <translation>ingenting å prøve ennå</translation>
     </message>
 </context>
 <context>
@@ -6491,14 +6547,6 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
         <translation>; ta en i reserve av %1 og av %2</translation>
     </message>
     <message>
-        <source>No pool is chosen: tick the pools of the trip.</source>
-        <translation>Ingen høl er valgt: kryss av hølene på turen.</translation>
-    </message>
-    <message>
-        <source>No rig of the trip has a head and a fly of known mass: complete one first.</source>
-        <translation>Ingen av oppsettene for turen har klump og flue med kjent masse: gjør ett ferdig først.</translation>
-    </message>
-    <message>
         <source>Nothing for %1, %2: %3</source>
         <comment>pool, fly: why</comment>
         <translation>Ingenting for %1, %2: %3</translation>
@@ -6526,6 +6574,14 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
     <message>
         <source>Print the card…</source>
         <translation>Skriv ut kortet…</translation>
+    </message>
+    <message>
+        <source>No tip is needed on this trip.</source>
+        <translation>Ingen tupp trengs på denne turen.</translation>
+    </message>
+    <message>
+        <source>Nothing is packed yet.</source>
+        <translation>Ingenting er pakket ennå.</translation>
     </message>
 </context>
 <context>

@@ -186,6 +186,7 @@ TEST_CASE("a file is loaded as it was written") {
 TEST_CASE("a deck is checked with the rig files that its cards name") {
   const Folder folder;
   const fs::path deck = folder.put("a.deck.json", kDeckText);
+  folder.put("01-plain-winter.rig.json", kRigText);  // of another card
   Problem p = onlyProblem(checkFile(deck));
   CHECK(p.pointer == "/cards/0/rig_b");
   CHECK(p.line == 22);

@@ -238,20 +238,22 @@ void paintCast(QPainter& p, const QRectF& box, const std::vector<PictureRig>& ri
                double time_s, const PictureStyle& style) {
   p.save();
   p.setRenderHint(QPainter::Antialiasing);
-  double far = 10;
+  double far = 10, back = 0;
   double high = 5;
   for (const auto& run : runs.casts) {
     if (!run) continue;
     for (const auto& frame : run->frames) {
       for (const CastPoint& point : frame.points) {
         far = std::max(far, point.forward.value());
+        back = std::min(back, point.forward.value());
         high = std::max(high, point.height.value());
       }
     }
   }
-  const double each = box.height() / double(std::max<std::size_t>(1, rigs.size()));
+  // Side by side: a loop is wider than it is high, and so has the height of the card to itself.
+  const double each = box.width() / double(std::max<std::size_t>(1, rigs.size()));
   for (std::size_t i = 0; i < runs.casts.size(); ++i) {
-    const QRectF row(box.left(), box.top() + each * double(i), box.width(), each - style.text * 1.8);
+    const QRectF row(box.left() + each * double(i), box.top(), each - style.text, box.height() - style.text * 1.8);
     const Setup setup = setupOf(i, runs.casts.size());
     if (!runs.casts[i] || runs.casts[i]->frames.empty()) {
       p.setFont(style.font(1.2));
@@ -260,9 +262,10 @@ void paintCast(QPainter& p, const QRectF& box, const std::vector<PictureRig>& ri
                  PictureWords::tr("There is no cast to show of this rig."));
       continue;
     }
-    const double scale = std::min((row.width() - style.text * 4) / far, row.height() / (high + 1));
+    const double scale = std::min((row.width() - style.text * 4) / (far - back), row.height() / (high + 1));
+    const double zero = row.left() + style.text * 2 - back * scale;
     const auto at = [&](const CastPoint& point) {
-      return QPointF(row.left() + style.text * 3 + point.forward.value() * scale,
+      return QPointF(zero + point.forward.value() * scale,
                      row.bottom() - point.height.value() * scale);
     };
     p.setPen(QPen(style.colours.river, style.stroke * 0.5));
@@ -273,8 +276,7 @@ void paintCast(QPainter& p, const QRectF& box, const std::vector<PictureRig>& ri
     const double perUnit = far / shown(far, style) * scale;
     for (int k = 0; k * step <= shown(far, style); ++k) {
       const QString number = QLocale().toString(k * step, 'g', 4);
-      p.drawText(QRectF(row.left() + style.text * 3 + k * step * perUnit - style.text * 3,
-                        row.bottom() + style.text * 0.2, style.text * 6, style.text * 1.4),
+      p.drawText(QRectF(zero + k * step * perUnit - style.text * 3, row.bottom() + style.text * 0.2, style.text * 6, style.text * 1.4),
                  Qt::AlignHCenter | Qt::AlignTop,
                  k == 0 ? QStringLiteral("0 %1").arg(lengthUnit(style.units)) : number);
     }
@@ -300,7 +302,8 @@ void paintCast(QPainter& p, const QRectF& box, const std::vector<PictureRig>& ri
     if (setup == Setup::alone) continue;
     p.setFont(style.font(1.5, true));
     p.setPen(setup == Setup::b ? style.colours.ochreWord : style.colours.river);
-    p.drawText(QRectF(row.left(), row.top(), style.text * 3, style.text * 2), Qt::AlignLeft, setupLetter(setup));
+    p.drawText(QRectF(row.right() - style.text * 3, row.top(), style.text * 3, style.text * 2), Qt::AlignRight,
+               setupLetter(setup));
   }
   p.restore();
 }

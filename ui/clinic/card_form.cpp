@@ -207,7 +207,7 @@ void CardForm::connectLists() {
     const PartKind kind = m_card->show == CardShow::flies ? PartKind::fly : PartKind::tip;
     const auto found = std::find_if(rig->parts.rbegin(), rig->parts.rend(),
                                     [kind](const Part& part) { return part.kind == kind; });
-    if (found == rig->parts.rend() || m_card->parts.size() >= limits::kCardParts) return;
+    if (found == rig->parts.rend() || m_card->parts.size() >= kMostOnCard) return;
     change(tr("Add the bench's part"), [&](Card& card) { card.parts.push_back(*found); });
   });
   connect(m_parts.none, &QPushButton::clicked, this, [this] {
@@ -217,7 +217,7 @@ void CardForm::connectLists() {
     if (!benchPools) return;
     change(tr("Take the bench's pools"), [&](Card& card) {
       card.pools = benchPools();
-      if (card.pools.size() > limits::kCardPools) card.pools.resize(limits::kCardPools);
+      if (card.pools.size() > kMostOnCard) card.pools.resize(kMostOnCard);
     });
   });
   connect(m_pools.none, &QPushButton::clicked, this, [this] {
