@@ -250,7 +250,8 @@ bool isWindowOption(const std::string& word, bool& takesValue) {
   return takesValue || carriesValue || name == "reverse";
 }
 
-/// The line that opens the workbench: at most one file, or two to compare.
+/// The line that opens the workbench: one file, two to compare, or several, of which the window says
+/// what it opened.
 std::optional<int> openWorkbench(const Words& words) {
   Words own;
   for (std::size_t i = 0; i < words.size(); ++i) {
@@ -264,7 +265,7 @@ std::optional<int> openWorkbench(const Words& words) {
   const auto line = parse(own, {});
   if (!line) return wrongUsage(line.error());
   const Words& files = line->files;
-  if (files.size() > 2 || (files.size() == 2 && !std::filesystem::exists(files.front()))) {
+  if (files.size() > 1 && !std::filesystem::exists(files.front())) {
     return wrongUsage("'" + files.front() +
                       "' is no command, and the workbench opens one FILE, or two to compare");
   }

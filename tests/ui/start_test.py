@@ -51,7 +51,7 @@ def hold(what, holds):
 
 def main():
     program, samples = sys.argv[1], pathlib.Path(sys.argv[2])
-    a, b, c = (samples / f"{name}.rig.json" for name in ("01-plain-winter", "06-under-the-film", "wrong-no-grip"))
+    a, b, c = (samples / f"{name}.rig.json" for name in ("01-plain-winter", "06-under-the-film", "08-trout-two-hander"))
     deck = samples / "why-that-tip.deck.json"
     assert len({tuple(kinds(rig)) for rig in (a, b, c)}) == 3
 
