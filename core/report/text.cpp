@@ -277,7 +277,7 @@ void addSwingRows(Rows& rows, const SwingResult& swing) {
 
 /// "3.0 ft/s", and what a measured depth made of it: "4.0 ft/s (measured +-0.4, stated 3.0)".
 std::string surfaceText(const Water& water) {
-  const std::string speed = feetText(water.surfaceSpeed->value()) + " ft/s";
+  std::string speed = feetText(water.surfaceSpeed->value()) + " ft/s";
   const CurrentFit* fit = holding(water.measured, water.surfaceSpeed);
   if (!fit) return speed;
   std::string words = "measured";
