@@ -627,10 +627,6 @@
         <translation>kein Übergang</translation>
     </message>
     <message>
-        <source>Joint </source>
-        <translation>Übergang </translation>
-    </message>
-    <message>
         <source>Now lands in a heap: more line speed, a shorter leader or a smaller fly</source>
         <translation>Fällt jetzt in einem Haufen: mehr Schnurgeschwindigkeit, ein kürzeres Vorfach oder eine kleinere Fliege</translation>
     </message>
@@ -867,10 +863,6 @@
         <translation>etwas schwer</translation>
     </message>
     <message>
-        <source>Head </source>
-        <translation>Kopf </translation>
-    </message>
-    <message>
         <source>Line of %1 rods</source>
         <translation>Schnur von %1 Rutenlängen</translation>
     </message>
@@ -973,6 +965,14 @@
     <message>
         <source>on the bottom</source>
         <translation>auf dem Grund</translation>
+    </message>
+    <message>
+        <source>Joint %1</source>
+        <translation>Übergang %1</translation>
+    </message>
+    <message>
+        <source>Head %1</source>
+        <translation>Kopf %1</translation>
     </message>
 </context>
 <context>
@@ -1374,6 +1374,249 @@
     </message>
 </context>
 <context>
+    <name>ShelfWords</name>
+    <message>
+        <source>Running lines</source>
+        <translation>Runninglines</translation>
+    </message>
+    <message>
+        <source>Extensions</source>
+        <translation>Verlängerungen</translation>
+    </message>
+    <message>
+        <source>Short heads</source>
+        <translation>Kurze Köpfe</translation>
+    </message>
+    <message>
+        <source>Fine-taper heads</source>
+        <translation>Fein verjüngte Köpfe</translation>
+    </message>
+    <message>
+        <source>Long bellies</source>
+        <translation>Lange Keulen</translation>
+    </message>
+    <message>
+        <source>Intermediate and multi-density heads</source>
+        <translation>Intermediate- und Multidensity-Köpfe</translation>
+    </message>
+    <message>
+        <source>Single-hand lines</source>
+        <translation>Einhandschnüre</translation>
+    </message>
+    <message>
+        <source>Level tips</source>
+        <translation>Gleichmäßige Spitzen</translation>
+    </message>
+    <message>
+        <source>Float/sink tips</source>
+        <translation>Schwimm-/Sinkspitzen</translation>
+    </message>
+    <message>
+        <source>Tapered tips</source>
+        <translation>Verjüngte Spitzen</translation>
+    </message>
+    <message>
+        <source>Intermediate tips</source>
+        <translation>Intermediate-Spitzen</translation>
+    </message>
+    <message>
+        <source>Floating fronts</source>
+        <translation>Schwimmende Vorderteile</translation>
+    </message>
+    <message>
+        <source>Coated leaders</source>
+        <translation>Beschichtete Vorfächer</translation>
+    </message>
+    <message>
+        <source>Leaders</source>
+        <translation>Vorfächer</translation>
+    </message>
+    <message>
+        <source>Tippets</source>
+        <translation>Vorfachspitzen</translation>
+    </message>
+    <message>
+        <source>Flies</source>
+        <translation>Fliegen</translation>
+    </message>
+    <message>
+        <source>mono running line %1 in</source>
+        <translation>Mono Runningline %1 in</translation>
+    </message>
+    <message>
+        <source>coated running line %1 in</source>
+        <translation>Runningline beschichtet %1 in</translation>
+    </message>
+    <message>
+        <source>extension %1 ft, %2 gr/ft</source>
+        <translation>Verlängerung %1 ft, %2 gr/ft</translation>
+    </message>
+    <message>
+        <source>short head %1</source>
+        <translation>kurzer Kopf %1</translation>
+    </message>
+    <message>
+        <source>fine-taper head %1</source>
+        <translation>fein verjüngter Kopf %1</translation>
+    </message>
+    <message>
+        <source>long belly %1</source>
+        <translation>lange Keule %1</translation>
+    </message>
+    <message>
+        <source>short head %1, intermediate</source>
+        <translation>kurzer Kopf %1, Intermediate</translation>
+    </message>
+    <message>
+        <source>short head %1, float/intermediate</source>
+        <translation>kurzer Kopf %1, schwimmend/Intermediate</translation>
+    </message>
+    <message>
+        <source>short head %1, intermediate/sink</source>
+        <translation>kurzer Kopf %1, Intermediate/sinkend</translation>
+    </message>
+    <message>
+        <source>short head %1, float/intermediate/sink</source>
+        <translation>kurzer Kopf %1, schwimmend/Intermediate/sinkend</translation>
+    </message>
+    <message>
+        <source>single-hand line #%1</source>
+        <translation>Einhandschnur #%1</translation>
+    </message>
+    <message>
+        <source>%1 ft, %2 gr/ft</source>
+        <translation>%1 ft, %2 gr/ft</translation>
+    </message>
+    <message>
+        <source>%1 ft, none sinking, %2 gr/ft</source>
+        <translation>%1 ft, schwimmend, %2 gr/ft</translation>
+    </message>
+    <message>
+        <source>%1 ft, %2/%3 sinking, %4 gr/ft</source>
+        <translation>%1 ft, %2/%3 sinkend, %4 gr/ft</translation>
+    </message>
+    <message>
+        <source>%1 ft, all sinking, %2 gr/ft</source>
+        <translation>%1 ft, ganz sinkend, %2 gr/ft</translation>
+    </message>
+    <message>
+        <source>%1 ft, %2 ft sinking, %3 gr/ft</source>
+        <translation>%1 ft, %2 ft sinkend, %3 gr/ft</translation>
+    </message>
+    <message>
+        <source>#%1, %2 in/s</source>
+        <translation>#%1, %2 in/s</translation>
+    </message>
+    <message>
+        <source>%1 ft, intermediate, %2 gr/ft</source>
+        <translation>%1 ft, Intermediate, %2 gr/ft</translation>
+    </message>
+    <message>
+        <source>%1 ft floating front, %2 to %3 gr/ft</source>
+        <translation>%1 ft schwimmendes Vorderteil, %2 bis %3 gr/ft</translation>
+    </message>
+    <message>
+        <source>coated leader %1 ft, light, %2 in/s</source>
+        <translation>beschichtetes Vorfach %1 ft, leicht, %2 in/s</translation>
+    </message>
+    <message>
+        <source>coated leader %1 ft, heavy, %2 in/s</source>
+        <translation>beschichtetes Vorfach %1 ft, schwer, %2 in/s</translation>
+    </message>
+    <message>
+        <source>leader %1 ft, %2 in nylon</source>
+        <translation>Vorfach %1 ft, Nylon %2 in</translation>
+    </message>
+    <message>
+        <source>leader %1 ft, %2 to %3 in nylon</source>
+        <translation>Vorfach %1 ft, Nylon %2 bis %3 in</translation>
+    </message>
+    <message>
+        <source>tippet %1 ft, %2 in nylon</source>
+        <translation>Vorfachspitze %1 ft, Nylon %2 in</translation>
+    </message>
+    <message>
+        <source>tippet %1 ft, %2 in fluorocarbon</source>
+        <translation>Vorfachspitze %1 ft, Fluorocarbon %2 in</translation>
+    </message>
+    <message>
+        <source>Dry fly #%1</source>
+        <translation>Trockenfliege #%1</translation>
+    </message>
+    <message>
+        <source>Bushy dry fly #%1</source>
+        <translation>Buschige Trockenfliege #%1</translation>
+    </message>
+    <message>
+        <source>Deer-hair skater #%1</source>
+        <translation>Rehhaar-Skater #%1</translation>
+    </message>
+    <message>
+        <source>Soft-hackle #%1</source>
+        <translation>Softhackle #%1</translation>
+    </message>
+    <message>
+        <source>Low hairwing #%1</source>
+        <translation>Flache Haarflügelfliege #%1</translation>
+    </message>
+    <message>
+        <source>Small double #%1</source>
+        <translation>Kleiner Doppelhaken #%1</translation>
+    </message>
+    <message>
+        <source>Wet fly #%1</source>
+        <translation>Nassfliege #%1</translation>
+    </message>
+    <message>
+        <source>Beaded streamer #%1</source>
+        <translation>Perlstreamer #%1</translation>
+    </message>
+    <message>
+        <source>Soft-hackle #%1, big and light</source>
+        <translation>Softhackle #%1, groß und leicht</translation>
+    </message>
+    <message>
+        <source>Shrimp #%1, long feelers</source>
+        <translation>Garnele #%1, lange Fühler</translation>
+    </message>
+    <message>
+        <source>Plastic tube, long wing</source>
+        <translation>Plastiktube, langer Flügel</translation>
+    </message>
+    <message>
+        <source>Winter wet fly %1/%2</source>
+        <translation>Winternassfliege %1/%2</translation>
+    </message>
+    <message>
+        <source>Leech, bead-chain eyes</source>
+        <translation>Leech, Kettenaugen</translation>
+    </message>
+    <message>
+        <source>Brass tube, sparse wing</source>
+        <translation>Messingtube, schlanker Flügel</translation>
+    </message>
+    <message>
+        <source>Leech, lead eyes %1/%2 oz</source>
+        <translation>Leech, Bleiaugen %1/%2 oz</translation>
+    </message>
+    <message>
+        <source>Big weighted streamer %1/%2</source>
+        <translation>Großer beschwerter Streamer %1/%2</translation>
+    </message>
+    <message>
+        <source>Compact cone-head #%1</source>
+        <translation>Kompakter Konuskopf #%1</translation>
+    </message>
+    <message>
+        <source>Fat tube fly %1/%2</source>
+        <translation>Dicke Tubenfliege %1/%2</translation>
+    </message>
+    <message>
+        <source>Double tungsten</source>
+        <translation>Doppel-Tungsten</translation>
+    </message>
+</context>
+<context>
     <name>StripWords</name>
     <message>
         <source>The running line stands first, behind the head.</source>
@@ -1537,7 +1780,7 @@
     <message>
         <source>%1; the verdict hangs on %2</source>
         <comment>figure with range, an input</comment>
-        <translation>%1; das Urteil hängt an: %2</translation>
+        <translation>%1; ausschlaggebend: %2</translation>
     </message>
     <message>
         <source>Cast: %1 line speed%2, a loop of %3, %4° up, rod tip %5 above the water.</source>
@@ -2105,27 +2348,27 @@
     </message>
     <message>
         <source>the coated leader</source>
-        <translation>Das beschichtete Vorfach</translation>
+        <translation>das beschichtete Vorfach</translation>
     </message>
     <message>
         <source>the head</source>
-        <translation>Der Kopf</translation>
+        <translation>der Kopf</translation>
     </message>
     <message>
         <source>the tip</source>
-        <translation>Die Spitze</translation>
+        <translation>die Spitze</translation>
     </message>
     <message>
         <source>the leader</source>
-        <translation>Das Vorfach</translation>
+        <translation>das Vorfach</translation>
     </message>
     <message>
         <source>the tippet</source>
-        <translation>Die Vorfachspitze</translation>
+        <translation>die Vorfachspitze</translation>
     </message>
     <message>
         <source>the line</source>
-        <translation>Die Schnur</translation>
+        <translation>die Schnur</translation>
     </message>
     <message>
         <source>%1 does not carry the fly: more mass per foot there, or a smaller fly</source>
@@ -3565,7 +3808,7 @@
     </message>
     <message>
         <source>Delete</source>
-        <translation>Entf</translation>
+        <translation>Löschen</translation>
     </message>
     <message>
         <source>Show (F5)</source>
@@ -4729,7 +4972,7 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
     </message>
     <message>
         <source>Dress a fly</source>
-        <translation>Fliege beschweren</translation>
+        <translation>Fliege binden</translation>
     </message>
     <message>
         <source>Trim, divide, name</source>

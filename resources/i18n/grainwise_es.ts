@@ -627,10 +627,6 @@
         <translation>sin unión</translation>
     </message>
     <message>
-        <source>Joint </source>
-        <translation>Unión </translation>
-    </message>
-    <message>
         <source>Now lands in a heap: more line speed, a shorter leader or a smaller fly</source>
         <translation>Ahora cae amontonada: más velocidad de línea, un bajo más corto o una mosca menor</translation>
     </message>
@@ -867,10 +863,6 @@
         <translation>algo pesada</translation>
     </message>
     <message>
-        <source>Head </source>
-        <translation>Cabeza </translation>
-    </message>
-    <message>
         <source>Line of %1 rods</source>
         <translation>Línea de %1 cañas</translation>
     </message>
@@ -973,6 +965,14 @@
     <message>
         <source>on the bottom</source>
         <translation>en el fondo</translation>
+    </message>
+    <message>
+        <source>Joint %1</source>
+        <translation>Unión %1</translation>
+    </message>
+    <message>
+        <source>Head %1</source>
+        <translation>Cabeza %1</translation>
     </message>
 </context>
 <context>
@@ -1371,6 +1371,249 @@
     <message>
         <source>wanted, %1</source>
         <translation>se busca, %1</translation>
+    </message>
+</context>
+<context>
+    <name>ShelfWords</name>
+    <message>
+        <source>Running lines</source>
+        <translation>Líneas de disparo</translation>
+    </message>
+    <message>
+        <source>Extensions</source>
+        <translation>Extensiones</translation>
+    </message>
+    <message>
+        <source>Short heads</source>
+        <translation>Cabezas cortas</translation>
+    </message>
+    <message>
+        <source>Fine-taper heads</source>
+        <translation>Cabezas de perfil fino</translation>
+    </message>
+    <message>
+        <source>Long bellies</source>
+        <translation>Vientres largos</translation>
+    </message>
+    <message>
+        <source>Intermediate and multi-density heads</source>
+        <translation>Cabezas intermedias y multidensidad</translation>
+    </message>
+    <message>
+        <source>Single-hand lines</source>
+        <translation>Líneas de una mano</translation>
+    </message>
+    <message>
+        <source>Level tips</source>
+        <translation>Puntas niveladas</translation>
+    </message>
+    <message>
+        <source>Float/sink tips</source>
+        <translation>Puntas flotantes/hundibles</translation>
+    </message>
+    <message>
+        <source>Tapered tips</source>
+        <translation>Puntas cónicas</translation>
+    </message>
+    <message>
+        <source>Intermediate tips</source>
+        <translation>Puntas intermedias</translation>
+    </message>
+    <message>
+        <source>Floating fronts</source>
+        <translation>Delanteras flotantes</translation>
+    </message>
+    <message>
+        <source>Coated leaders</source>
+        <translation>Bajos recubiertos</translation>
+    </message>
+    <message>
+        <source>Leaders</source>
+        <translation>Bajos</translation>
+    </message>
+    <message>
+        <source>Tippets</source>
+        <translation>Terminales</translation>
+    </message>
+    <message>
+        <source>Flies</source>
+        <translation>Moscas</translation>
+    </message>
+    <message>
+        <source>mono running line %1 in</source>
+        <translation>línea de disparo mono %1 in</translation>
+    </message>
+    <message>
+        <source>coated running line %1 in</source>
+        <translation>línea de disparo recubierta %1 in</translation>
+    </message>
+    <message>
+        <source>extension %1 ft, %2 gr/ft</source>
+        <translation>extensión %1 ft, %2 gr/ft</translation>
+    </message>
+    <message>
+        <source>short head %1</source>
+        <translation>cabeza corta %1</translation>
+    </message>
+    <message>
+        <source>fine-taper head %1</source>
+        <translation>cabeza de perfil fino %1</translation>
+    </message>
+    <message>
+        <source>long belly %1</source>
+        <translation>vientre largo %1</translation>
+    </message>
+    <message>
+        <source>short head %1, intermediate</source>
+        <translation>cabeza corta %1, intermedia</translation>
+    </message>
+    <message>
+        <source>short head %1, float/intermediate</source>
+        <translation>cabeza corta %1, flotante/intermedia</translation>
+    </message>
+    <message>
+        <source>short head %1, intermediate/sink</source>
+        <translation>cabeza corta %1, intermedia/hundible</translation>
+    </message>
+    <message>
+        <source>short head %1, float/intermediate/sink</source>
+        <translation>cabeza corta %1, flotante/intermedia/hundible</translation>
+    </message>
+    <message>
+        <source>single-hand line #%1</source>
+        <translation>línea de una mano #%1</translation>
+    </message>
+    <message>
+        <source>%1 ft, %2 gr/ft</source>
+        <translation>%1 ft, %2 gr/ft</translation>
+    </message>
+    <message>
+        <source>%1 ft, none sinking, %2 gr/ft</source>
+        <translation>%1 ft, flotante, %2 gr/ft</translation>
+    </message>
+    <message>
+        <source>%1 ft, %2/%3 sinking, %4 gr/ft</source>
+        <translation>%1 ft, %2/%3 hundible, %4 gr/ft</translation>
+    </message>
+    <message>
+        <source>%1 ft, all sinking, %2 gr/ft</source>
+        <translation>%1 ft, toda hundible, %2 gr/ft</translation>
+    </message>
+    <message>
+        <source>%1 ft, %2 ft sinking, %3 gr/ft</source>
+        <translation>%1 ft, %2 ft hundibles, %3 gr/ft</translation>
+    </message>
+    <message>
+        <source>#%1, %2 in/s</source>
+        <translation>#%1, %2 in/s</translation>
+    </message>
+    <message>
+        <source>%1 ft, intermediate, %2 gr/ft</source>
+        <translation>%1 ft, intermedia, %2 gr/ft</translation>
+    </message>
+    <message>
+        <source>%1 ft floating front, %2 to %3 gr/ft</source>
+        <translation>delantera flotante %1 ft, %2 a %3 gr/ft</translation>
+    </message>
+    <message>
+        <source>coated leader %1 ft, light, %2 in/s</source>
+        <translation>bajo recubierto %1 ft, ligero, %2 in/s</translation>
+    </message>
+    <message>
+        <source>coated leader %1 ft, heavy, %2 in/s</source>
+        <translation>bajo recubierto %1 ft, pesado, %2 in/s</translation>
+    </message>
+    <message>
+        <source>leader %1 ft, %2 in nylon</source>
+        <translation>bajo %1 ft, nailon %2 in</translation>
+    </message>
+    <message>
+        <source>leader %1 ft, %2 to %3 in nylon</source>
+        <translation>bajo %1 ft, nailon %2 a %3 in</translation>
+    </message>
+    <message>
+        <source>tippet %1 ft, %2 in nylon</source>
+        <translation>terminal %1 ft, nailon %2 in</translation>
+    </message>
+    <message>
+        <source>tippet %1 ft, %2 in fluorocarbon</source>
+        <translation>terminal %1 ft, fluorocarbono %2 in</translation>
+    </message>
+    <message>
+        <source>Dry fly #%1</source>
+        <translation>Mosca seca #%1</translation>
+    </message>
+    <message>
+        <source>Bushy dry fly #%1</source>
+        <translation>Mosca seca tupida #%1</translation>
+    </message>
+    <message>
+        <source>Deer-hair skater #%1</source>
+        <translation>Skater de pelo de ciervo #%1</translation>
+    </message>
+    <message>
+        <source>Soft-hackle #%1</source>
+        <translation>Soft-hackle #%1</translation>
+    </message>
+    <message>
+        <source>Low hairwing #%1</source>
+        <translation>Ala de pelo baja #%1</translation>
+    </message>
+    <message>
+        <source>Small double #%1</source>
+        <translation>Doble pequeña #%1</translation>
+    </message>
+    <message>
+        <source>Wet fly #%1</source>
+        <translation>Mosca ahogada #%1</translation>
+    </message>
+    <message>
+        <source>Beaded streamer #%1</source>
+        <translation>Streamer con bola #%1</translation>
+    </message>
+    <message>
+        <source>Soft-hackle #%1, big and light</source>
+        <translation>Soft-hackle #%1, grande y ligera</translation>
+    </message>
+    <message>
+        <source>Shrimp #%1, long feelers</source>
+        <translation>Camarón #%1, antenas largas</translation>
+    </message>
+    <message>
+        <source>Plastic tube, long wing</source>
+        <translation>Tubo de plástico, ala larga</translation>
+    </message>
+    <message>
+        <source>Winter wet fly %1/%2</source>
+        <translation>Ahogada de invierno %1/%2</translation>
+    </message>
+    <message>
+        <source>Leech, bead-chain eyes</source>
+        <translation>Sanguijuela, ojos de cadena</translation>
+    </message>
+    <message>
+        <source>Brass tube, sparse wing</source>
+        <translation>Tubo de latón, ala rala</translation>
+    </message>
+    <message>
+        <source>Leech, lead eyes %1/%2 oz</source>
+        <translation>Sanguijuela, ojos de plomo %1/%2 oz</translation>
+    </message>
+    <message>
+        <source>Big weighted streamer %1/%2</source>
+        <translation>Streamer grande lastrado %1/%2</translation>
+    </message>
+    <message>
+        <source>Compact cone-head #%1</source>
+        <translation>Cabeza cónica compacta #%1</translation>
+    </message>
+    <message>
+        <source>Fat tube fly %1/%2</source>
+        <translation>Mosca de tubo gruesa %1/%2</translation>
+    </message>
+    <message>
+        <source>Double tungsten</source>
+        <translation>Doble tungsteno</translation>
     </message>
 </context>
 <context>
@@ -3565,7 +3808,7 @@
     </message>
     <message>
         <source>Delete</source>
-        <translation>Supr</translation>
+        <translation>Borrar</translation>
     </message>
     <message>
         <source>Show (F5)</source>
@@ -4729,7 +4972,7 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
     </message>
     <message>
         <source>Dress a fly</source>
-        <translation>Lastrar una mosca</translation>
+        <translation>Montar una mosca</translation>
     </message>
     <message>
         <source>Trim, divide, name</source>

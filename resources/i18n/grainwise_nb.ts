@@ -627,10 +627,6 @@
         <translation>ingen skjøt</translation>
     </message>
     <message>
-        <source>Joint </source>
-        <translation>Skjøt </translation>
-    </message>
-    <message>
         <source>Now lands in a heap: more line speed, a shorter leader or a smaller fly</source>
         <translation>Faller nå i en haug: mer linehastighet, en kortere fortom eller en mindre flue</translation>
     </message>
@@ -867,10 +863,6 @@
         <translation>litt tung</translation>
     </message>
     <message>
-        <source>Head </source>
-        <translation>Klump </translation>
-    </message>
-    <message>
         <source>Line of %1 rods</source>
         <translation>Line på %1 stanglengder</translation>
     </message>
@@ -973,6 +965,14 @@
     <message>
         <source>on the bottom</source>
         <translation>på bunnen</translation>
+    </message>
+    <message>
+        <source>Joint %1</source>
+        <translation>Skjøt %1</translation>
+    </message>
+    <message>
+        <source>Head %1</source>
+        <translation>Klump %1</translation>
     </message>
 </context>
 <context>
@@ -1371,6 +1371,249 @@
     <message>
         <source>wanted, %1</source>
         <translation>ønsket, %1</translation>
+    </message>
+</context>
+<context>
+    <name>ShelfWords</name>
+    <message>
+        <source>Running lines</source>
+        <translation>Skyteliner</translation>
+    </message>
+    <message>
+        <source>Extensions</source>
+        <translation>Forlengelser</translation>
+    </message>
+    <message>
+        <source>Short heads</source>
+        <translation>Korte klumper</translation>
+    </message>
+    <message>
+        <source>Fine-taper heads</source>
+        <translation>Langtaperede klumper</translation>
+    </message>
+    <message>
+        <source>Long bellies</source>
+        <translation>Long belly</translation>
+    </message>
+    <message>
+        <source>Intermediate and multi-density heads</source>
+        <translation>Intermediate- og flerdensitetsklumper</translation>
+    </message>
+    <message>
+        <source>Single-hand lines</source>
+        <translation>Enhåndsliner</translation>
+    </message>
+    <message>
+        <source>Level tips</source>
+        <translation>Jevne tupper</translation>
+    </message>
+    <message>
+        <source>Float/sink tips</source>
+        <translation>Flyte-/synketupper</translation>
+    </message>
+    <message>
+        <source>Tapered tips</source>
+        <translation>Taperede tupper</translation>
+    </message>
+    <message>
+        <source>Intermediate tips</source>
+        <translation>Intermediate-tupper</translation>
+    </message>
+    <message>
+        <source>Floating fronts</source>
+        <translation>Flytende fronter</translation>
+    </message>
+    <message>
+        <source>Coated leaders</source>
+        <translation>Belagte fortommer</translation>
+    </message>
+    <message>
+        <source>Leaders</source>
+        <translation>Fortommer</translation>
+    </message>
+    <message>
+        <source>Tippets</source>
+        <translation>Fortomsspisser</translation>
+    </message>
+    <message>
+        <source>Flies</source>
+        <translation>Fluer</translation>
+    </message>
+    <message>
+        <source>mono running line %1 in</source>
+        <translation>mono skyteline %1 in</translation>
+    </message>
+    <message>
+        <source>coated running line %1 in</source>
+        <translation>belagt skyteline %1 in</translation>
+    </message>
+    <message>
+        <source>extension %1 ft, %2 gr/ft</source>
+        <translation>forlengelse %1 ft, %2 gr/ft</translation>
+    </message>
+    <message>
+        <source>short head %1</source>
+        <translation>kort klump %1</translation>
+    </message>
+    <message>
+        <source>fine-taper head %1</source>
+        <translation>langtaperet klump %1</translation>
+    </message>
+    <message>
+        <source>long belly %1</source>
+        <translation>long belly %1</translation>
+    </message>
+    <message>
+        <source>short head %1, intermediate</source>
+        <translation>kort klump %1, intermediate</translation>
+    </message>
+    <message>
+        <source>short head %1, float/intermediate</source>
+        <translation>kort klump %1, flyt/intermediate</translation>
+    </message>
+    <message>
+        <source>short head %1, intermediate/sink</source>
+        <translation>kort klump %1, intermediate/synk</translation>
+    </message>
+    <message>
+        <source>short head %1, float/intermediate/sink</source>
+        <translation>kort klump %1, flyt/intermediate/synk</translation>
+    </message>
+    <message>
+        <source>single-hand line #%1</source>
+        <translation>enhåndsline #%1</translation>
+    </message>
+    <message>
+        <source>%1 ft, %2 gr/ft</source>
+        <translation>%1 ft, %2 gr/ft</translation>
+    </message>
+    <message>
+        <source>%1 ft, none sinking, %2 gr/ft</source>
+        <translation>%1 ft, flytende, %2 gr/ft</translation>
+    </message>
+    <message>
+        <source>%1 ft, %2/%3 sinking, %4 gr/ft</source>
+        <translation>%1 ft, %2/%3 synkende, %4 gr/ft</translation>
+    </message>
+    <message>
+        <source>%1 ft, all sinking, %2 gr/ft</source>
+        <translation>%1 ft, helt synkende, %2 gr/ft</translation>
+    </message>
+    <message>
+        <source>%1 ft, %2 ft sinking, %3 gr/ft</source>
+        <translation>%1 ft, %2 ft synkende, %3 gr/ft</translation>
+    </message>
+    <message>
+        <source>#%1, %2 in/s</source>
+        <translation>#%1, %2 in/s</translation>
+    </message>
+    <message>
+        <source>%1 ft, intermediate, %2 gr/ft</source>
+        <translation>%1 ft, intermediate, %2 gr/ft</translation>
+    </message>
+    <message>
+        <source>%1 ft floating front, %2 to %3 gr/ft</source>
+        <translation>%1 ft flytende front, %2 til %3 gr/ft</translation>
+    </message>
+    <message>
+        <source>coated leader %1 ft, light, %2 in/s</source>
+        <translation>belagt fortom %1 ft, lett, %2 in/s</translation>
+    </message>
+    <message>
+        <source>coated leader %1 ft, heavy, %2 in/s</source>
+        <translation>belagt fortom %1 ft, tung, %2 in/s</translation>
+    </message>
+    <message>
+        <source>leader %1 ft, %2 in nylon</source>
+        <translation>fortom %1 ft, %2 in nylon</translation>
+    </message>
+    <message>
+        <source>leader %1 ft, %2 to %3 in nylon</source>
+        <translation>fortom %1 ft, %2 til %3 in nylon</translation>
+    </message>
+    <message>
+        <source>tippet %1 ft, %2 in nylon</source>
+        <translation>fortomsspiss %1 ft, %2 in nylon</translation>
+    </message>
+    <message>
+        <source>tippet %1 ft, %2 in fluorocarbon</source>
+        <translation>fortomsspiss %1 ft, %2 in fluorkarbon</translation>
+    </message>
+    <message>
+        <source>Dry fly #%1</source>
+        <translation>Tørrflue #%1</translation>
+    </message>
+    <message>
+        <source>Bushy dry fly #%1</source>
+        <translation>Bustete tørrflue #%1</translation>
+    </message>
+    <message>
+        <source>Deer-hair skater #%1</source>
+        <translation>Hjortehårs-skater #%1</translation>
+    </message>
+    <message>
+        <source>Soft-hackle #%1</source>
+        <translation>Softhackle #%1</translation>
+    </message>
+    <message>
+        <source>Low hairwing #%1</source>
+        <translation>Lav hårvinge #%1</translation>
+    </message>
+    <message>
+        <source>Small double #%1</source>
+        <translation>Liten dobbel #%1</translation>
+    </message>
+    <message>
+        <source>Wet fly #%1</source>
+        <translation>Våtflue #%1</translation>
+    </message>
+    <message>
+        <source>Beaded streamer #%1</source>
+        <translation>Streamer med kule #%1</translation>
+    </message>
+    <message>
+        <source>Soft-hackle #%1, big and light</source>
+        <translation>Softhackle #%1, stor og lett</translation>
+    </message>
+    <message>
+        <source>Shrimp #%1, long feelers</source>
+        <translation>Reke #%1, lange følehorn</translation>
+    </message>
+    <message>
+        <source>Plastic tube, long wing</source>
+        <translation>Plasttube, lang vinge</translation>
+    </message>
+    <message>
+        <source>Winter wet fly %1/%2</source>
+        <translation>Vintervåtflue %1/%2</translation>
+    </message>
+    <message>
+        <source>Leech, bead-chain eyes</source>
+        <translation>Leech, kjedeøyne</translation>
+    </message>
+    <message>
+        <source>Brass tube, sparse wing</source>
+        <translation>Messingtube, slank vinge</translation>
+    </message>
+    <message>
+        <source>Leech, lead eyes %1/%2 oz</source>
+        <translation>Leech, blyøyne %1/%2 oz</translation>
+    </message>
+    <message>
+        <source>Big weighted streamer %1/%2</source>
+        <translation>Stor tynget streamer %1/%2</translation>
+    </message>
+    <message>
+        <source>Compact cone-head #%1</source>
+        <translation>Kompakt konehode #%1</translation>
+    </message>
+    <message>
+        <source>Fat tube fly %1/%2</source>
+        <translation>Tykk tubeflue %1/%2</translation>
+    </message>
+    <message>
+        <source>Double tungsten</source>
+        <translation>Dobbel tungsten</translation>
     </message>
 </context>
 <context>
@@ -3565,7 +3808,7 @@
     </message>
     <message>
         <source>Delete</source>
-        <translation>Delete</translation>
+        <translation>Slett</translation>
     </message>
     <message>
         <source>Show (F5)</source>
@@ -4729,7 +4972,7 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
     </message>
     <message>
         <source>Dress a fly</source>
-        <translation>Tyng en flue</translation>
+        <translation>Bind en flue</translation>
     </message>
     <message>
         <source>Trim, divide, name</source>

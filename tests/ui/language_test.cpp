@@ -13,10 +13,12 @@
 #include <memory>
 
 #include "core/io/shelf_file.h"
+#include "tests/support/strip_bench.h"
 #include "tests/support/ui_support.h"
 #include "ui/document/rig_document.h"
 #include "ui/strip/strip_view.h"
 #include "ui/text/quantities.h"
+#include "ui/text/shelf_words.h"
 #include "ui/text/words.h"
 #include "ui/window/actions.h"
 #include "ui/window/bench_face.h"
@@ -77,6 +79,19 @@ TEST_CASE("each language has its words, and English comes back afterwards") {
   }
   CHECK(said.size() == languages().size());
   CHECK(readingTitle(Reading::junction) == english);
+}
+
+TEST_CASE("every name and group of the carried Shelf is known to translators, and no other name is touched") {
+  for (const Part& part : test::genericShelf().parts) {
+    INFO(*part.name);
+    CHECK(isShelfName(QString::fromStdString(*part.name)));
+    CHECK(shelfName(QString::fromStdString(*part.name)) == QString::fromStdString(*part.name));
+    if (part.group) CHECK(isShelfName(QString::fromStdString(*part.group)));
+  }
+  const Speaking speaking(QStringLiteral("de"));
+  CHECK(shelfName(QStringLiteral("short head 525")) == QStringLiteral("kurzer Kopf 525"));
+  CHECK(shelfName(QStringLiteral("7.5 ft, 5 gr/ft")) == QStringLiteral("7,5 ft, 5 gr/ft"));
+  CHECK(shelfName(QStringLiteral("my 7.5 ft tip")) == QStringLiteral("my 7.5 ft tip"));
 }
 
 TEST_CASE_METHOD(test::UiFixture, "a language is chosen in the menu, kept, and spoken from the next start") {

@@ -157,7 +157,7 @@ QString junctionEffect(const Consequence& c, DisplayUnits units) {
   const QString a = c.joint ? jointText(*c.joint, units) : none;
   const QString b = c.jointB ? jointText(*c.jointB, units) : none;
   const auto* verdict = verdictOf<JunctionVerdict>(c);
-  return withVerdict(CompareWords::tr("Joint ") + becomes(a, b),
+  return withVerdict(CompareWords::tr("Joint %1").arg(becomes(a, b)),
                      verdict ? junctionWords(*verdict) : QString());
 }
 
@@ -366,7 +366,7 @@ EffectWords effectWords(const Consequence& c, DisplayUnits units) {
                                 : CompareWords::tr("a touch heavy");
       const bool same = c.a && c.b && c.a->value == c.b->value;
       out.words = withVerdict(
-          CompareWords::tr("Head ") + (same ? grains(c.b) : becomes(grains(c.a), grains(c.b))),
+          CompareWords::tr("Head %1").arg(same ? grains(c.b) : becomes(grains(c.a), grains(c.b))),
           words);
       break;
     }

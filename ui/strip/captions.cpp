@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "ui/text/quantities.h"
+#include "ui/text/shelf_words.h"
 #include "ui/text/words.h"
 
 namespace grainwise::ui {
@@ -19,8 +20,8 @@ QString withoutKind(const QString& name, PartKind kind) {
 
 /// "Leech" of "Leech, lead eyes 1/24 oz".
 QString firstOf(const Part& fly) {
-  const QString name = fly.name ? QString::fromStdString(*fly.name).section(QLatin1Char(','), 0, 0).trimmed()
-                                : QString();
+  const QString whole = fly.name ? shelfName(QString::fromStdString(*fly.name)) : QString();
+  const QString name = whole.section(QLatin1Char(','), 0, 0).trimmed();
   return name.isEmpty() ? kindWords(PartKind::fly) : name;
 }
 

@@ -9,6 +9,7 @@
 #include "ui/strip/part_payload.h"
 #include "ui/strip/shelf_search.h"
 #include "ui/text/quantities.h"
+#include "ui/text/shelf_words.h"
 #include "ui/text/words.h"
 
 namespace grainwise::ui {
@@ -96,7 +97,8 @@ void ShelfModel::say(ShelfCard& card) const {
   const DisplayUnits units = m_look->units();
   const bool fly = card.part.kind == PartKind::fly;
   // A fly's figures stand below; its name alone is its title here.
-  card.name = fly && card.part.name ? QString::fromStdString(*card.part.name) : partWords(card.part, units);
+  card.name = fly && card.part.name ? shelfName(QString::fromStdString(*card.part.name))
+                                    : partWords(card.part, units);
   QStringList figures;
   for (const QString& each : fly ? flyFigures(card.part, units) : lineFigures(card, units)) {
     if (!each.isEmpty() && !card.name.contains(each)) figures << each;

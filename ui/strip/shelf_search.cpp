@@ -4,6 +4,7 @@
 #include <QStringList>
 #include <algorithm>
 
+#include "ui/text/shelf_words.h"
 #include "ui/text/words.h"
 
 namespace grainwise::ui {
@@ -11,14 +12,14 @@ namespace {
 
 /// What anglers of one region or another say for it; search words only, never shown.
 QString regionalWords(const Part& part) {
-  if (!part.style) return part.kind == PartKind::runningLine ? QStringLiteral("shooting line") : QString();
+  if (!part.style) return part.kind == PartKind::runningLine ? QStringLiteral("shooting line schussleine") : QString();
   switch (*part.style) {
     case Style::shortHead:
-      return QStringLiteral("skagit shooting head");
+      return QStringLiteral("skagit shooting head schusskopf skytehode lanzadora");
     case Style::fine:
-      return QStringLiteral("scandi scandinavian underhand shooting head");
+      return QStringLiteral("scandi scandinavian underhand shooting head schusskopf skytehode lanzadora");
     case Style::longBelly:
-      return QStringLiteral("spey traditional long belly");
+      return QStringLiteral("spey traditional long belly keule");
     case Style::level:
     case Style::floatSink:
     case Style::tapered:
@@ -49,7 +50,11 @@ QString plain(const QString& words) {
 QString searchText(const Part& part, const QString& name, const QString& figures) {
   QStringList all{name, figures, kindWords(part.kind), regionalWords(part)};
   if (part.style) all << styleWords(*part.style);
-  if (part.group) all << QString::fromStdString(*part.group);
+  if (part.group) {
+    const QString group = QString::fromStdString(*part.group);
+    all << group << shelfName(group);
+  }
+  if (part.name) all << QString::fromStdString(*part.name);
   return plain(all.join(QStringLiteral(" | ")));
 }
 

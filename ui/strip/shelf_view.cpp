@@ -18,6 +18,7 @@
 #include "ui/strip/landing.h"
 #include "ui/strip/quiet_bar.h"
 #include "ui/strip/shelf_model.h"
+#include "ui/text/shelf_words.h"
 #include "ui/text/words.h"
 
 namespace grainwise::ui {
@@ -188,7 +189,7 @@ void ShelfView::setShelf(const Shelf& shelf) {
     const QString group = QString::fromStdString(part.group.value_or(std::string()));
     if (!seen.contains(group)) {
       seen.append(group);
-      m_groups->addItem(group.isEmpty() ? tr("Other parts") : group);
+      m_groups->addItem(group.isEmpty() ? tr("Other parts") : shelfName(group));
       m_groups->item(m_groups->count() - 1)->setData(Qt::UserRole, group);
     }
     if (m_firstTips == 0 && part.kind == PartKind::tip) m_firstTips = int(seen.indexOf(group));

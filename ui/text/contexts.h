@@ -18,6 +18,10 @@ class ChoiceWords {
   Q_DECLARE_TR_FUNCTIONS(ChoiceWords)
 };
 
+class ShelfWords {
+  Q_DECLARE_TR_FUNCTIONS(ShelfWords)
+};
+
 class StripWords {
   Q_DECLARE_TR_FUNCTIONS(StripWords)
 };

@@ -5,6 +5,7 @@
 #include "ui/text/choice_words.h"
 #include "ui/text/contexts.h"
 #include "ui/text/quantities.h"
+#include "ui/text/shelf_words.h"
 
 namespace grainwise::ui {
 namespace {
@@ -70,7 +71,7 @@ QString readingList(const std::vector<Reading>& readings) {
 }
 
 QString changeWords(const Change& change, DisplayUnits units) {
-  const QString part = QString::fromStdString(change.part);
+  const QString part = shelfName(QString::fromStdString(change.part));
   const QString feet = lengthText(Feet(std::abs(change.feet)), units);
   switch (change.kind) {
     case ChangeKind::swapTip:

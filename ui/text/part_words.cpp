@@ -6,6 +6,7 @@
 #include "core/mass/profile.h"
 #include "ui/text/contexts.h"
 #include "ui/text/quantities.h"
+#include "ui/text/shelf_words.h"
 #include "ui/text/words.h"
 
 namespace grainwise::ui {
@@ -22,7 +23,7 @@ MassProfile aloneProfile(const Part& part) {
 }
 
 QString nameOf(const Part& part) {
-  return part.name ? QString::fromStdString(*part.name).simplified() : QString();
+  return part.name ? shelfName(QString::fromStdString(*part.name).simplified()) : QString();
 }
 
 /// "11 gr/ft", "10 to 8 gr/ft".
