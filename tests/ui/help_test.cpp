@@ -3,10 +3,12 @@
 
 #include <QLineEdit>
 #include <QListWidget>
+#include <QRegularExpression>
 #include <QTest>
 #include <QTextBrowser>
 
 #include "tests/support/ui_support.h"
+#include "ui/theme/language.h"
 #include "ui/text/words.h"
 
 namespace grainwise::ui {
@@ -46,6 +48,43 @@ TEST_CASE_METHOD(test::UiFixture, "a search leaves the pages that hold the words
   help.search()->setText(QStringLiteral("xyzzy"));
   CHECK(help.findChild<QWidget*>(QStringLiteral("helpPages"))->isVisible());
   for (int i = 0; i < help.pages()->count(); ++i) CHECK(help.pages()->item(i)->isHidden());
+}
+
+TEST_CASE_METHOD(test::UiFixture, "the help of each language has the pages, headings and rows of the English one") {
+  Look look;
+  const auto shape = [&look](const QString& code) {
+    const Speaking speaking(code);
+    HelpWindow help(&look);
+    QStringList pages;
+    for (int i = 0; i < help.pages()->count(); ++i) {
+      help.pages()->setCurrentRow(i);
+      const QString source = help.text()->document()->toMarkdown();
+      pages << QStringLiteral("%1 headings, %2 items, %3 rows")
+                   .arg(source.count(QStringLiteral("\n#")))
+                   .arg(source.count(QRegularExpression(QStringLiteral("\n *(-|[0-9]+\\.) "))))
+                   .arg(source.count(QStringLiteral("\n|")));
+    }
+    return pages;
+  };
+  const auto titles = [&look](const QString& code) {
+    const Speaking speaking(code);
+    HelpWindow help(&look);
+    QStringList all;
+    for (int i = 0; i < help.pages()->count(); ++i) all << help.pages()->item(i)->text();
+    return all;
+  };
+  for (const Language& one : languages()) {
+    INFO(one.code.toStdString());
+    CHECK(shape(one.code) == shape(QStringLiteral("en")));
+    if (one.code != QLatin1String("en")) CHECK(titles(one.code) != titles(QStringLiteral("en")));
+    const Speaking speaking(one.code);
+    HelpWindow help(&look);
+    help.pages()->setCurrentRow(1);
+    for (const Reading reading : {Reading::depth, Reading::junction, Reading::tipShare,
+                                  Reading::flyAgainstTip, Reading::headOnRod, Reading::drive}) {
+      CHECK(help.text()->toPlainText().contains(readingTitle(reading)));
+    }
+  }
 }
 
 }  // namespace grainwise::ui

@@ -11,6 +11,8 @@
 #include <QTextCursor>
 #include <QVBoxLayout>
 
+#include "ui/theme/language.h"
+
 namespace grainwise::ui {
 namespace {
 constexpr int kType = 16;
@@ -28,6 +30,8 @@ HelpWindow::HelpWindow(Look* look, QWidget* parent) : QDialog(parent), m_look(lo
   m_pages = new QListWidget(this);
   m_pages->setObjectName(QStringLiteral("helpPages"));
   m_pages->setAccessibleName(tr("Pages of the help"));
+  m_pages->setWordWrap(true);
+  m_pages->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   m_text = new QTextBrowser(this);
   m_text->setObjectName(QStringLiteral("helpText"));
   m_text->setAccessibleName(tr("Help"));
@@ -52,7 +56,9 @@ HelpWindow::HelpWindow(Look* look, QWidget* parent) : QDialog(parent), m_look(lo
 }
 
 void HelpWindow::fill() {
-  const QDir carried(QStringLiteral(":/help"));
+  // The person's language where there are pages in it; English lies on top.
+  QDir carried(QStringLiteral(":/help/") + spokenIn(QLocale()));
+  if (!carried.exists()) carried.setPath(QStringLiteral(":/help"));
   for (const QString& name : carried.entryList({QStringLiteral("*.md")}, QDir::Files, QDir::Name)) {
     QFile file(carried.filePath(name));
     if (!file.open(QIODevice::ReadOnly)) continue;
