@@ -1,12 +1,14 @@
 #!/usr/bin/env python3
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""texts.py update|check|todo LANG|fill LANG FILE: keeps the window's translations, grainwise_LANG.ts.
+"""texts.py update|check|todo LANG|fill LANG FILE|pseudo FOLDER: keeps the window's translations, grainwise_LANG.ts.
 
 update  brings new and changed texts of the source into every .ts (`ninja -C build texts`)
 check   does so in a copy, and fails on a text without a translation, on a translation that lost or gained
         a %1, a tag, a line, a mnemonic or the mark at its end, and on a text that no translator can find
 todo    prints what LANG lacks as JSON: [{"context", "source", "comment", "plural", "translation": ""}]
 fill    puts such a list, filled in, into the .ts of LANG
+pseudo  writes FOLDER/grainwise_pseudo.qm: every text of the source in brackets, without a plain letter and two
+        fifths longer, so that what escapes translation, or has no room for it, is seen
 --lupdate PATH  the lupdate of Qt 6, when it is not where Debian puts it"""
 import argparse
 import collections
@@ -171,10 +173,50 @@ def fill(program, language, rows):
     return [key for key, text in wanted.items() if text]
 
 
+PLAIN = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ"
+OTHER = "ȧƀċḋėḟġḣïĵķĺṁṅöṗʠṙṡṫüṽẇẋẏżȦɃĊḊĖḞĠḢÏĴĶĹṀṄÖṖɊṘṠṪÜṼẆẊẎŻ"
+KEPT = re.compile(r"(%L?\d+|%n|</?[a-zA-Z][^<>]*>|\*\.[\w.*]+|\[\*\]|[\n\t]|&(?=\w))")
+LONGER = 0.4
+
+
+def pseudo_of(text):
+    """The text as no language has it: its marks kept, its letters changed, longer, in brackets."""
+    if not re.search("[A-Za-z]", KEPT.sub("", text)):
+        return text
+    table = str.maketrans(PLAIN, OTHER)
+    pieces = [one if KEPT.fullmatch(one) else one.translate(table) for one in KEPT.split(text)]
+    letters = len(re.findall("[A-Za-z]", KEPT.sub("", text)))
+    more = max(1, round(letters * LONGER))
+    # One word grows as a compound does; a sentence gets more words.
+    words = ["ö" * min(6, more - at) for at in range(0, more, 6)]
+    body = "".join(pieces)
+    return "‹" + body + ("".join(words) if " " not in text else " " + " ".join(words)) + "›"
+
+
+def pseudo(program, folder):
+    file = folder / "grainwise_pseudo.ts"
+    lupdate(program, [file])
+    tree = xml.parse(file)
+    for message in tree.getroot().iter("message"):
+        translation = message.find("translation")
+        translation.attrib.pop("type", None)
+        text = pseudo_of(message.findtext("source"))
+        numerus = message.get("numerus") == "yes"
+        for form in list(translation):
+            translation.remove(form)
+        translation.text = None if numerus else text
+        for _ in range(FORMS if numerus else 0):
+            xml.SubElement(translation, "numerusform").text = text
+    tree.getroot().set("language", "en")
+    tree.write(file, encoding="utf-8", xml_declaration=True)
+    lrelease = pathlib.Path(program).with_name("lrelease")
+    subprocess.run([lrelease, "-silent", file], check=True)
+
+
 def main():
     parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
-    parser.add_argument("command", choices=("update", "check", "todo", "fill"))
-    parser.add_argument("language", nargs="?", choices=(*LANGUAGES, "en"))
+    parser.add_argument("command", choices=("update", "check", "todo", "fill", "pseudo"))
+    parser.add_argument("language", nargs="?", metavar="LANG|FOLDER")
     parser.add_argument("file", nargs="?")
     parser.add_argument("--lupdate", default=DEBIANS_LUPDATE)
     said = parser.parse_args()
@@ -184,6 +226,8 @@ def main():
         found = check(said.lupdate)
         print("\n".join(found) if found else "texts: every text is translated")
         return 1 if found else 0
+    elif said.command == "pseudo":
+        pseudo(said.lupdate, pathlib.Path(said.language))
     elif said.command == "todo":
         print(json.dumps(todo(said.language), ensure_ascii=False, indent=1))
     else:

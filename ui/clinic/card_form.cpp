@@ -15,6 +15,7 @@
 
 #include "core/model/fields.h"
 #include "core/model/limits.h"
+#include "ui/panels/elided_choice.h"
 #include "ui/text/words.h"
 
 namespace grainwise::ui {
@@ -163,7 +164,7 @@ QPlainTextEdit* CardForm::addText(const QString& name, const QString& label, int
 }
 
 QComboBox* CardForm::addChoice(const QString& name, const QString& label) {
-  auto* choice = new QComboBox(this);
+  auto* choice = new ElidedChoice(this);
   choice->setObjectName(name);
   choice->setAccessibleName(label);
   choice->setMinimumHeight(kTarget);

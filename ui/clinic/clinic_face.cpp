@@ -35,6 +35,7 @@
 #include "ui/clinic/remote_keys.h"
 #include "ui/clinic/show_window.h"
 #include "ui/clinic/teacher_view.h"
+#include "ui/panels/elided_choice.h"
 #include "ui/strip/quiet_bar.h"
 
 namespace grainwise::ui {
@@ -126,7 +127,7 @@ void ClinicFace::layOut() {
   m_words->setObjectName(QStringLiteral("clinicWords"));
   m_words->setTextFormat(Qt::PlainText);
   m_words->setWordWrap(true);
-  m_screens = new QComboBox(m_desk);
+  m_screens = new ElidedChoice(m_desk);
   m_screens->setObjectName(QStringLiteral("showScreen"));
   m_screens->setAccessibleName(tr("Screen for the class"));
   m_screens->setMinimumHeight(kTarget);

@@ -283,6 +283,7 @@ PairPanel::PairPanel(Look* look, CompareFeed* feed, PairView::Scene scene, QWidg
                               : tr("Figures for the line, no guide to wading."),
                          this);
   for (QLabel* label : {m_time, m_caution}) label->setTextFormat(Qt::PlainText);
+  m_caution->setWordWrap(true);
   m_caution->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
   auto* row = new QHBoxLayout;
   row->addWidget(m_play);

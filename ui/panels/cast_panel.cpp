@@ -181,10 +181,9 @@ void CastPanel::applyLook() {
   QPalette quiet = m_caution->palette();
   quiet.setColor(QPalette::WindowText, m_look->colours().slate);
   m_caution->setPalette(quiet);
-  for (QLabel* label : {m_result, m_caution}) label->setFixedWidth(m_look->px(kWords));
   m_player->setFixedWidth(m_look->px(kSliders));
-  if (!m_picture) return;
-  m_result->setText(resultWords(*m_picture, units));
+  if (m_picture) m_result->setText(resultWords(*m_picture, units));
+  for (QLabel* label : {m_result, m_caution}) giveRoom(label, m_look->px(kWords));
 }
 
 void CastPanel::showEvent(QShowEvent* event) {

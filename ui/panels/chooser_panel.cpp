@@ -16,6 +16,7 @@
 #include "ui/document/pool_book.h"
 #include "ui/document/rig_document.h"
 #include "ui/panels/depth_map.h"
+#include "ui/panels/elided_choice.h"
 #include "ui/text/choice_words.h"
 #include "ui/text/quantities.h"
 #include "ui/work/analysis_feed.h"
@@ -71,10 +72,10 @@ void ChooserPanel::layOut() {
   auto* left = new QVBoxLayout(side);
   left->setContentsMargins(0, 0, 0, 0);
   left->setSpacing(4);
-  m_pool = new QComboBox(side);
+  m_pool = new ElidedChoice(side);
   m_pool->setObjectName(QStringLiteral("chooserPool"));
   m_pool->setAccessibleName(tr("Pool to choose for"));
-  m_kind = new QComboBox(side);
+  m_kind = new ElidedChoice(side);
   m_kind->setObjectName(QStringLiteral("chooserKind"));
   m_kind->setAccessibleName(tr("Kind of tip"));
   m_kind->addItems({tr("tips and coated leaders"), tr("tips only"), tr("coated leaders only")});
@@ -377,7 +378,10 @@ void ChooserPanel::applyLook() {
   }
   for (QCheckBox* box : {m_sameStroke, m_usable, m_inWallet}) box->setFont(m_look->font(14));
   m_message->setFont(m_look->font(14));
-  findChild<QWidget*>(QStringLiteral("chooserSide"))->setFixedWidth(m_look->px(kSideWidth));
+  auto* side = findChild<QWidget*>(QStringLiteral("chooserSide"));
+  int checks = m_look->px(2);
+  for (const QCheckBox* box : {m_sameStroke, m_usable}) checks += box->sizeHint().width();
+  side->setFixedWidth(std::max(m_look->px(kSideWidth), checks));
   QPalette p = m_look->palette();
   p.setColor(QPalette::Base, m_look->colours().band);
   m_view->setPalette(p);

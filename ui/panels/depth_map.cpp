@@ -42,7 +42,8 @@ QSize DepthMap::sizeHint() const { return {m_look->px(280), m_look->px(150)}; }
 QSize DepthMap::minimumSizeHint() const { return {m_look->px(220), m_look->px(120)}; }
 
 QRectF DepthMap::plot() const {
-  return QRectF(rect()).adjusted(m_look->px(40), m_look->px(6), -m_look->px(8), -m_look->px(22));
+  const int words = QFontMetrics(m_look->font(14)).horizontalAdvance(tr("top")) + m_look->px(8);
+  return QRectF(rect()).adjusted(std::max(m_look->px(40), words), m_look->px(6), -m_look->px(8), -m_look->px(22));
 }
 
 double DepthMap::deepest_ft() const {
@@ -87,8 +88,9 @@ void DepthMap::paintAxes(QPainter& p) const {
   p.drawText(left, Qt::AlignTop | Qt::AlignRight, tr("top"));
   p.drawText(left, Qt::AlignBottom | Qt::AlignRight,
              numberText(shownValue(deepest_ft(), Measure::length, m_look->units()), 1));
-  const QRectF below(box.left(), box.bottom() + 2, box.width(), m_look->px(20));
-  p.drawText(below, Qt::AlignCenter, tr("carries the fly better →"));
+  const QRectF below(0, box.bottom() + 2, width(), m_look->px(20));
+  const QString better = tr("carries the fly better →");
+  p.drawText(below, Qt::AlignCenter, p.fontMetrics().elidedText(better, Qt::ElideRight, width()));
 }
 
 void DepthMap::paintDots(QPainter& p) const {

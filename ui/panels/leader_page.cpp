@@ -56,7 +56,9 @@ LeaderPage::LeaderPage(Look* look, RigDocument* document, OwnStore* store, QWidg
   m_length->edit()->setObjectName(QStringLiteral("leaderLength"));
   m_lineTip->edit()->setObjectName(QStringLiteral("leaderLineTip"));
   m_packet->edit()->setObjectName(QStringLiteral("leaderPacket"));
-  for (NumberField* field : {m_length, m_lineTip, m_packet}) field->setMaximumWidth(look->px(150));
+  for (NumberField* field : {m_length, m_lineTip, m_packet}) {
+    field->setWidths(0, look->px(150));
+  }
   m_place = addButton(tr("Put it on the line"), "leaderPlace");
   fields->addWidget(m_line, 0, Qt::AlignBottom);
   fields->addWidget(m_length);

@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/panels/make_page.h"
 
-#include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+
+#include "ui/panels/elided_choice.h"
 
 namespace grainwise::ui {
 namespace {
@@ -37,7 +38,7 @@ QPushButton* MakePage::addButton(const QString& words, const char* name) {
 }
 
 QComboBox* MakePage::addChoice(const QStringList& words, const QString& spoken, const char* name) {
-  auto* box = new QComboBox(this);
+  auto* box = new ElidedChoice(this);
   box->setObjectName(QLatin1String(name));
   box->addItems(words);
   box->setAccessibleName(spoken);

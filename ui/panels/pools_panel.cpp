@@ -88,7 +88,7 @@ NumberField* PoolsPanel::addField(const char* name, NumberField* field, bool opt
                                   std::function<std::optional<double>(const Pool&)> get) {
   field->setObjectName(QLatin1String(name));
   field->setOptional(optional);
-  field->setMaximumWidth(150);
+  field->setWidths(0, 150);
   connect(field, &NumberField::typed, this, [this, put](const Typed& number) {
     edit([&](Pool& pool) { put(pool, number.value); });
   });
@@ -177,7 +177,7 @@ void PoolsPanel::layOut() {
   m_high = field(tr("To"), Measure::length, limits::kWantedDepth);
   const auto end = [this](NumberField* f, const char* name, std::optional<double>& value) {
     f->setObjectName(QLatin1String(name));
-    f->setMaximumWidth(150);
+    f->setWidths(0, 150);
     connect(f, &NumberField::typed, this, [this, &value](const Typed& number) {
       value = number.value;
       editWanted();

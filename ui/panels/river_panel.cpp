@@ -159,9 +159,9 @@ void RiverPanel::applyLook() {
   QPalette quiet = m_caution->palette();
   quiet.setColor(QPalette::WindowText, m_look->colours().slate);
   m_caution->setPalette(quiet);
-  for (QLabel* label : {m_result, m_caution}) label->setFixedWidth(m_look->px(kWords));
   m_player->setFixedWidth(m_look->px(kSliders));
   if (m_picture) m_result->setText(swingSentence(m_picture->swing, m_look->units()));
+  for (QLabel* label : {m_result, m_caution}) giveRoom(label, m_look->px(kWords));
 }
 
 void RiverPanel::showEvent(QShowEvent* event) {

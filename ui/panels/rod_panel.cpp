@@ -46,7 +46,7 @@ RodPanel::RodPanel(Look* look, RigDocument* document, const Shelf& shelf, QWidge
   m_line = new NumberField(look, tr("Line number"), Measure::plain, limits::kLineNumber, this);
   for (NumberField* field : {m_length, m_line}) {
     field->setOptional(true);
-    field->setMaximumWidth(kMostFieldWidth);
+    field->setWidths(0, kMostFieldWidth);
   }
   m_hands = new QComboBox(this);
   m_hands->addItems({tr("one hand"), tr("two hands")});
@@ -77,9 +77,9 @@ RodPanel::RodPanel(Look* look, RigDocument* document, const Shelf& shelf, QWidge
   m_words = new QLabel(this);
   m_words->setTextFormat(Qt::PlainText);
   m_words->setWordWrap(true);
-  grid->addWidget(m_words, 3, 0, 1, 9);
+  grid->addWidget(m_words, 4, 0, 1, 9);
   grid->setColumnStretch(7, 1);
-  grid->setRowStretch(4, 1);
+  grid->setRowStretch(5, 1);
 
   editNumber(m_length, "length_ft", [](Rod& r, std::optional<double> v) {
     r.length = v ? std::optional(Feet(*v)) : std::nullopt;
@@ -120,7 +120,7 @@ void RodPanel::addWindowFields(QGridLayout* grid) {
     auto* high = new NumberField(m_look, tr("to"), Measure::mass, limits::kWindow, this);
     for (NumberField* field : {low, high}) {
       field->setOptional(true);
-      field->setMaximumWidth(kMostFieldWidth);
+      field->setWidths(0, kMostFieldWidth);
       const bool isLow = field == low;
       connect(field, &NumberField::typed, this,
               [this, i, isLow](const Typed& t) { editWindow(i, isLow, t); });

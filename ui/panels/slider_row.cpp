@@ -5,6 +5,7 @@
 #include <QLabel>
 #include <QSignalBlocker>
 #include <QSlider>
+#include <algorithm>
 #include <cmath>
 
 namespace grainwise::ui {
@@ -58,13 +59,28 @@ void SliderRow::showWords() {
   m_slider->setAccessibleDescription(words);
 }
 
+/// Sliders under each other begin at one edge, behind the longest of their names.
+void SliderRow::alignNames() {
+  const QList<SliderRow*> rows = parentWidget() != nullptr
+                                     ? parentWidget()->findChildren<SliderRow*>(Qt::FindDirectChildrenOnly)
+                                     : QList<SliderRow*>{this};
+  int widest = m_look->px(kNameWidth);
+  for (const SliderRow* row : rows) widest = std::max(widest, row->m_name->sizeHint().width());
+  for (SliderRow* row : rows) row->m_name->setFixedWidth(widest);
+}
+
 void SliderRow::applyLook() {
   m_name->setFont(m_look->font(kType));
   m_valueLabel->setFont(m_look->font(kType, true));
-  m_name->setFixedWidth(m_look->px(kNameWidth));
+  alignNames();
   m_valueLabel->setFixedWidth(m_look->px(kValueWidth));
   setFixedHeight(m_look->px(kRowHeight));
   showWords();
+}
+
+void giveRoom(QLabel* words, int width) {
+  words->setFixedWidth(width);
+  words->setMinimumHeight(std::max(0, words->heightForWidth(width)));
 }
 
 }  // namespace grainwise::ui

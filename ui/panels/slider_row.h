@@ -30,6 +30,7 @@ class SliderRow : public QWidget {
  private:
   void showWords();
   void applyLook();
+  void alignNames();
 
   Look* m_look;
   double m_low;
@@ -40,5 +41,8 @@ class SliderRow : public QWidget {
   QSlider* m_slider;
   QLabel* m_valueLabel;
 };
+
+/// A label of whole sentences beside the sliders: so wide, and as high as its lines need.
+void giveRoom(QLabel* words, int width);
 
 }  // namespace grainwise::ui

@@ -31,7 +31,7 @@ void follow(NumberField* field, std::optional<double>& typed) {
   QObject::connect(field, &NumberField::typed, field, [&typed](const Typed& t) { typed = t.value; });
   QObject::connect(field, &NumberField::cleared, field, [&typed] { typed.reset(); });
   field->setOptional(true);
-  field->setMaximumWidth(130);
+  field->setWidths(0, 130);
 }
 
 }  // namespace

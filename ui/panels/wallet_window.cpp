@@ -407,7 +407,6 @@ void WalletWindow::paintEvent(QPaintEvent*) {
 }
 
 void WalletWindow::applyLook() {
-  findChild<QWidget*>(QStringLiteral("walletTrip"))->setFixedWidth(m_look->px(kTripWidth));
   setPalette(m_look->palette());
   m_title->setFont(m_look->font(20));
   m_uncovered->setFont(m_look->font(14));

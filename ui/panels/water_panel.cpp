@@ -69,8 +69,7 @@ template <class Q>
 void WaterPanel::addField(QHBoxLayout* row, NumberField* field, const char* key,
                           std::optional<Q> Water::*member) {
   field->setOptional(true);
-  field->setMinimumWidth(130);
-  field->setMaximumWidth(180);
+  field->setWidths(130, 180);
   row->addWidget(field);
   m_entries.append({field, key, [member](const Water& w) {
                       return w.*member ? std::optional((w.*member)->value()) : std::nullopt;
@@ -97,8 +96,7 @@ void WaterPanel::addLeaf(QHBoxLayout* row) {
   m_leafTime->edit()->setObjectName(QStringLiteral("leafTime"));
   for (NumberField* field : {m_leafWay, m_leafTime}) {
     field->setOptional(true);
-    field->setMinimumWidth(110);
-    field->setMaximumWidth(150);
+    field->setWidths(110, 150);
     row->addWidget(field);
   }
   const auto bind = [this](NumberField* field, std::optional<double> WaterPanel::*figure) {

@@ -11,6 +11,7 @@
 #include <QPushButton>
 #include <QTableWidget>
 #include <QVBoxLayout>
+#include <algorithm>
 #include <array>
 
 #include "core/bench/typed.h"
@@ -74,7 +75,9 @@ WeighPage::WeighPage(Look* look, RigDocument* document, QWidget* parent)
   m_table->verticalHeader()->hide();
   m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
   m_table->setMinimumHeight(look->px(150));
-  m_table->horizontalHeader()->setSectionResizeMode(0, QHeaderView::ResizeToContents);
+  for (const int column : {0, 4}) {  // words: a name, and the longest heading
+    m_table->horizontalHeader()->setSectionResizeMode(column, QHeaderView::ResizeToContents);
+  }
   row->addWidget(m_table, 4);
   connect(m_mass, &NumberField::typed, this, [this](const Typed& t) {
     m_massTyped = t.value;
@@ -149,6 +152,10 @@ void WeighPage::refresh() {
   if (m_current >= parts.size()) m_current = 0;
   m_table->setHorizontalHeaderLabels(
       {tr("part"), tr("meant"), tr("scale"), tr("off"), tr("a foot weighs")});
+  QHeaderView* header = m_table->horizontalHeader();
+  int least = 0;
+  for (const int column : {1, 2, 3}) least = std::max(least, header->sectionSizeHint(column));
+  header->setMinimumSectionSize(least);
   m_table->setRowCount(int(parts.size()));
   for (int i = 0; i < int(parts.size()); ++i) {
     const Part& part = parts[std::size_t(i)];

@@ -5,6 +5,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QVBoxLayout>
+#include <algorithm>
 
 namespace grainwise::ui {
 namespace {
@@ -65,6 +66,18 @@ void NumberField::refreshText() {
 
 void NumberField::setDerived(const QString& words) { m_edit->setPlaceholderText(words); }
 
+void NumberField::setWidths(int least, int most) {
+  m_least = least;
+  m_most = most;
+  refreshWidths();
+}
+
+void NumberField::refreshWidths() {
+  const int name = m_name->sizeHint().width();
+  setMinimumWidth(std::max(m_least, name));
+  setMaximumWidth(std::max(m_most, name));
+}
+
 void NumberField::setNameVisible(bool visible) { m_name->setVisible(visible); }
 
 QString NumberField::error() const { return m_error->text(); }
@@ -121,6 +134,7 @@ void NumberField::applyLook() {
   m_name->setText(unit.isEmpty() ? m_nameText : tr("%1, %2").arg(m_nameText, unit));
   m_edit->setAccessibleName(m_name->text());
   m_name->setFont(m_look->font(14));
+  refreshWidths();
   m_edit->setFont(m_look->font(16));
   m_error->setFont(m_look->font(14));
   QPalette p = m_error->palette();

@@ -33,6 +33,9 @@ class NumberField : public QWidget {
   /// In a table only the first row carries the names on screen; the ear hears them in every row.
   void setNameVisible(bool visible);
 
+  /// Between so many pixels wide, but never narrower than its name.
+  void setWidths(int least, int most);
+
   [[nodiscard]] QLineEdit* edit() const { return m_edit; }
   [[nodiscard]] QString error() const;
   void setError(const QString& words);
@@ -49,6 +52,7 @@ class NumberField : public QWidget {
   void step(double by_ft);
   void applyLook();
   void refreshText();
+  void refreshWidths();
 
   Look* m_look;
   QString m_nameText;
@@ -57,6 +61,8 @@ class NumberField : public QWidget {
   bool m_optional = false;
   std::optional<double> m_value;
   QString m_digits;
+  int m_least = 0;
+  int m_most = QWIDGETSIZE_MAX;
   QLabel* m_name;
   QLineEdit* m_edit;
   QLabel* m_error;

@@ -198,7 +198,7 @@ NumberField* PartEditor::addNumber(QHBoxLayout* row, const QString& name, Measur
   auto* field = new NumberField(m_look, name, measure, limit, m_inside);
   field->setObjectName(QStringLiteral("part_") + QLatin1String(key));
   field->setOptional(optional);
-  field->setFixedWidth(m_look->px(kFieldWidth));
+  field->setWidths(m_look->px(kFieldWidth), m_look->px(kFieldWidth));
   row->addWidget(field);
   m_fill.push_back([field, key, get, kept](const Part& p) {
     Part copy = p;

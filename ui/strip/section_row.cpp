@@ -139,7 +139,7 @@ SectionRow::SectionRow(Look* look, QGridLayout* grid, int row, KnownBy known, QW
 
 NumberField* SectionRow::addField(const QString& name, Measure measure, const Limit& limit) {
   auto* field = new NumberField(m_look, name, measure, limit, m_parent);
-  field->setFixedWidth(m_look->px(kFieldWidth));
+  field->setWidths(m_look->px(kFieldWidth), m_look->px(kFieldWidth));
   field->setNameVisible(m_row == 0);
   return field;
 }
