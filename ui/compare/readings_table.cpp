@@ -225,8 +225,10 @@ void ReadingsTable::paintEvent(QPaintEvent*) {
   const QString state = m_feed->fromRuns() ? tr("depths from real swings")
                         : m_feed->running() ? tr("swinging both…")
                                             : QString();
-  p.drawText(QRectF(at.difference, 0, at.end - at.difference, m_look->px(kHead)), Qt::AlignVCenter,
-             state);
+  // Over its column; words that are longer begin further left.
+  const double words = std::ceil(QFontMetricsF(p.font()).horizontalAdvance(state)) + 1;
+  const double left = std::min(at.difference, at.end - words);
+  p.drawText(QRectF(left, 0, at.end - left, m_look->px(kHead)), Qt::AlignVCenter, state);
   double y = m_look->px(kHead);
   for (const Row& row : m_rows) {
     const double tall = rowHeight(row);
