@@ -27,6 +27,8 @@ bench "reading files: ours beside the plain parser under it" $python "$here/io_p
 bench "all readings after an edit" $python "$here/readings_table.py" "$programs/readings_bench"
 bench "a new picture of the window, beside a bare window that fills itself" \
   $screen "$programs/bench_face_bench"
+bench "how long one event holds the window while heavy runs go on (a frame is 16.7 ms)" \
+  $screen "$programs/window_thread_bench"
 bench "start: the workbench beside a bare window" \
   $screen $python "$here/start_up.py" "$programs/bare_window" "$build/app/grainwise" "$rig"
 bench "choosing, packing, mending, cutting" $python "$here/choose_table.py" "$programs/choose_bench"
