@@ -12,6 +12,7 @@
 #include <QMenu>
 #include <QMessageBox>
 #include <QMimeData>
+#include <QScreen>
 #include <QUndoGroup>
 #include <QVBoxLayout>
 
@@ -48,6 +49,10 @@ namespace {
 constexpr auto kFilter = QT_TRANSLATE_NOOP(
     "grainwise::ui::MainWindow", "Rigs and decks (*.rig.json *.deck.json);;All files (*)");
 constexpr auto kEnding = ".rig.json";
+/// What a desktop puts around a window, at the most; no one says so before it is shown.
+constexpr int kFrameWidth = 8;
+constexpr int kFrameHeight = 48;
+constexpr QSize kLeastAtFirst{1024, 600};
 
 MainWindow::Unsaved askByDialog(QWidget* parent, const QString& name) {
   QMessageBox box(QMessageBox::Question, MainWindow::tr("Unsaved changes"),
@@ -149,7 +154,9 @@ MainWindow::MainWindow(const Shelf& shelf, QWidget* parent) : QMainWindow(parent
     m_bench->showProblems(tr("Own parts or spools that could not be read; the file stays as it is"),
                           m_own->problems());
   }
-  resize(1366, 768);
+  // The first time; with the frame that the desktop puts around it on the screen whole.
+  const QSize room = screen()->availableSize() - QSize(kFrameWidth, kFrameHeight);
+  resize(QSize(1366, 768).boundedTo(room.expandedTo(kLeastAtFirst)));
   restoreGeometry(m_settings.geometry());
 }
 
