@@ -24,7 +24,6 @@ constexpr int kTick_ms = 16;
 constexpr double kCastSpeed = 0.25;  // of real time
 constexpr double kSwingSpeed = 4;
 constexpr int kType = 14;
-constexpr int kHeight = 150;
 constexpr int kLeastHeight = 96;
 constexpr int kMargin = 14;
 constexpr int kWordsRow = 22;
@@ -99,7 +98,8 @@ PairView::PairView(Look* look, CompareFeed* feed, Scene scene, QWidget* parent)
 
 QSize PairView::minimumSizeHint() const { return {300, m_look->px(kLeastHeight)}; }
 
-QSize PairView::sizeHint() const { return {1200, m_look->px(kHeight)}; }
+/// No more than it needs: the page rolls as soon as it gets less than what is asked for here.
+QSize PairView::sizeHint() const { return {1200, m_look->px(kLeastHeight)}; }
 
 double PairView::length_s() const { return std::max(m_tracks[0].length_s(), m_tracks[1].length_s()); }
 
@@ -114,8 +114,12 @@ void PairView::refresh() {
                                                      : swingTrack(m_feed->runs(ofB)->swing);
       const auto& water = feed->rig()->water;
       m_bed_ft[ofB ? 1 : 0] = water && water->depth ? water->depth->value() : 0;
-      QRectF bounds(0, m_scene == Scene::river ? -m_bed_ft[ofB ? 1 : 0] : 0, 1, 1);
-      if (m_scene == Scene::river) bounds.setBottom(2.5);  // the rod tip, and a little air
+      QRectF bounds(0, -m_bed_ft[ofB ? 1 : 0], 1, 1);
+      bounds.setBottom(2.5);  // the rod tip, and a little air
+      // A cast is drawn as large as it goes: from under its lowest point, not from the ground.
+      if (m_scene == Scene::cast && !track(ofB).frames.empty()) {
+        bounds = QRectF(track(ofB).frames.front().feet.front() - QPointF(1, 1), QSizeF(2, 2));
+      }
       for (const PairTrack::Frame& frame : track(ofB).frames) {
         for (const QPointF& point : frame.feet) {
           bounds.setLeft(std::min(bounds.left(), point.x()));
@@ -165,9 +169,9 @@ void PairView::advance(double wall_ms) {
 }
 
 QRectF PairView::box() const {
-  const double foot = m_scene == Scene::cast ? m_look->px(kWordsRow) : 6;  // the feet under the water's line
-  return QRectF(rect()).adjusted(kMargin + (m_scene == Scene::river ? m_look->px(kFigures) : 0),
-                                 m_look->px(kWordsRow), -kMargin - m_look->px(kLetter), -foot);
+  const double foot = m_scene == Scene::cast ? m_look->px(kWordsRow) : 6;  // the feet under the picture
+  return QRectF(rect()).adjusted(kMargin + m_look->px(kFigures), m_look->px(kWordsRow),
+                                 -kMargin - m_look->px(kLetter), -foot);
 }
 
 PairView::Scale PairView::scale() const {
@@ -184,17 +188,27 @@ PairView::Scale PairView::scale() const {
 void PairView::paintGround(QPainter& p, const Scale& s) const {
   const Colours& c = m_look->colours();
   const double left = s.at(m_bounds.topLeft()).x(), right = s.at(m_bounds.topRight()).x();
+  if (m_scene == Scene::cast) {
+    paintHeights(p, s);
+    return paintFeet(p, s, s.at(m_bounds.topLeft()).y());
+  }
   const double surface = s.at({0, 0}).y();
   p.setPen(QPen(c.river, 1.2));
   p.drawLine(QPointF(left, surface), QPointF(right, surface));
-  if (m_scene == Scene::cast) return paintFeet(p, s, surface);
   paintDepth(p, left, surface, lengthText(Feet(0), m_look->units()));
+  // The figures of two beds that are close stand apart.
+  const double gap = s.at({0, -m_bed_ft[0]}).y() - s.at({0, -m_bed_ft[1]}).y();
+  const double lacks = std::max(0.0, QFontMetricsF(m_look->font(kType)).height() - std::abs(gap)) / 2;
+  const auto aside = [&](int i) {
+    if (m_bed_ft[0] <= 0 || m_bed_ft[1] <= 0 || gap == 0) return 0.0;
+    return (gap > 0) == (i == 0) ? lacks : -lacks;
+  };
   for (const int i : {0, 1}) {
     if (m_bed_ft[std::size_t(i)] <= 0 || (i == 1 && m_bed_ft[0] == m_bed_ft[1])) continue;
     const double bed = s.at({0, -m_bed_ft[std::size_t(i)]}).y();
     p.setPen(QPen(c.slate, 2, i == 0 ? Qt::SolidLine : Qt::DashLine));
     p.drawLine(QPointF(left, bed), QPointF(right, bed));
-    paintDepth(p, left, bed, lengthText(Feet(m_bed_ft[std::size_t(i)]), m_look->units()));
+    paintDepth(p, left, bed + aside(i), lengthText(Feet(m_bed_ft[std::size_t(i)]), m_look->units()));
   }
 }
 
@@ -205,18 +219,36 @@ void PairView::paintDepth(QPainter& p, double left, double y, const QString& wor
   p.drawText(QRectF(0, y - tall / 2, left - 5, tall), Qt::AlignRight | Qt::AlignVCenter, words);
 }
 
-/// How far from the rod, every twenty feet or five metres.
+/// How high above the water, every five feet or metre, across the picture.
+void PairView::paintHeights(QPainter& p, const Scale& s) const {
+  const DisplayUnits units = m_look->units();
+  const double step_ft = units.metres ? 1 / si::kMetresPerFoot : 5;
+  // No closer than two lines of words: in low places every second or fourth.
+  double every = 1;
+  while (every * step_ft * s.pixelsPerFoot < 1.5 * m_look->px(kWordsRow)) every *= 2;
+  const double left = s.at(m_bounds.topLeft()).x(), right = s.at(m_bounds.topRight()).x();
+  for (double n = std::ceil(m_bounds.top() / step_ft / every) * every; n * step_ft <= m_bounds.bottom(); n += every) {
+    const double y = s.at({0, n * step_ft}).y();
+    p.setPen(QPen(m_look->colours().edge, 1));
+    p.drawLine(QPointF(left, y), QPointF(right, y));
+    paintDepth(p, left, y, lengthText(Feet(n * step_ft), units));
+  }
+}
+
+/// How far from the rod, every twenty feet or five metres, under the picture.
 void PairView::paintFeet(QPainter& p, const Scale& s, double surface) const {
   const DisplayUnits units = m_look->units();
+  p.setPen(QPen(m_look->colours().slate, 1));
+  p.drawLine(QPointF(s.at(m_bounds.topLeft()).x(), surface), QPointF(s.at(m_bounds.topRight()).x(), surface));
   const double step = units.metres ? 5 : 20;
   const double feet = step * (units.metres ? 1 / si::kMetresPerFoot : 1);
   p.setFont(m_look->font(kType));
   p.setPen(QPen(m_look->colours().slate, 1));
-  for (int i = 0; i * feet <= m_bounds.right(); ++i) {
+  for (int i = int(std::ceil(m_bounds.left() / feet)); i * feet <= m_bounds.right(); ++i) {
     const double x = s.at({i * feet, 0}).x();
     p.drawLine(QPointF(x, surface), QPointF(x, surface + 4));
     const QString number = numberText(i * step, 0);
-    const QString words = i > 0 ? number : QStringLiteral("%1 %2").arg(number, lengthUnit(units));
+    const QString words = i != 0 ? number : QStringLiteral("%1 %2").arg(number, lengthUnit(units));
     p.drawText(QRectF(x - 40, surface + 5, 80, m_look->px(16)), Qt::AlignCenter, words);
   }
 }

@@ -71,6 +71,7 @@ class PairView : public QWidget {
   [[nodiscard]] Scale scale() const;
   void paintGround(QPainter& p, const Scale& s) const;
   void paintDepth(QPainter& p, double left, double y, const QString& words) const;
+  void paintHeights(QPainter& p, const Scale& s) const;
   void paintFeet(QPainter& p, const Scale& s, double surface) const;
   void paintTrack(QPainter& p, const Scale& s, bool ofB) const;
 
