@@ -38,6 +38,7 @@ need_packages() {
     if ! { $as_root apt-get update && DEBIAN_FRONTEND=noninteractive \
       $as_root apt-get install -y --no-install-recommends $missing; } >"$log" 2>&1; then
       tail -n 5 "$log" >&2
+      rm -f "$log"
       stop "the packages could not be installed (no network, or the lines above say why)"
     fi
   fi
@@ -53,6 +54,7 @@ build() {
     say "preparing the build in $(basename "$folder")"
     cmake -S "$root" -B "$folder" -G Ninja "$@" >"$log" 2>&1 || {
       cat "$log" >&2
+      rm -f "$log"
       stop "the build could not be prepared"
     }
   fi
@@ -63,6 +65,7 @@ build() {
   kill "$teller" 2>/dev/null && wait "$teller" 2>/dev/null
   if [ "$failed" = 1 ]; then
     grep -E -A12 'FAILED|error' "$log" | head -60 >&2
+    rm -f "$log"
     stop "the build failed"
   fi
   rm -f "$log"
