@@ -270,8 +270,10 @@ void LineDynamics::addDrag(std::size_t node, const Element& e, const Vec3& along
 void LineDynamics::addBed(std::size_t node, double dt_s) {
   const double deep_m = m_bed_m - m_x[node].z;
   if (deep_m <= 0.0) return;
-  const double stiffness = m_bedStiffness_n_per_m[node];
-  const double normal_n = stiffness * deep_m;
+  // What falls fast meets a bed that hardens, so that nothing comes through the clearance.
+  const double over = std::max(0.0, deep_m / kBedGives_m - 1.0);
+  const double normal_n = m_bedStiffness_n_per_m[node] * (deep_m + kBedGives_m * over * over);
+  const double stiffness = m_bedStiffness_n_per_m[node] * (1.0 + 2.0 * over);
   m_b[node].z += normal_n;
   m_a[node].zz += dt_s * stiffness;
   const Vec3& v = m_v[node];

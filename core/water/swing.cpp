@@ -137,8 +137,7 @@ class Run {
     frame.line.reserve(m_line.nodes());
     for (std::size_t i = m_line.tied() ? 0 : 1; i < m_line.nodes(); ++i) {
       const Vec3& x = m_line.positions()[i];
-      frame.line.push_back({si::toFeet(x.x), si::toFeet(x.y),
-                            si::toFeet(std::min(-x.z, m_river.depth_m))});
+      frame.line.push_back({si::toFeet(x.x), si::toFeet(x.y), si::toFeet(-x.z)});
     }
     m_result.track.push_back(std::move(frame));
   }

@@ -4,13 +4,15 @@
 #include <string>
 #include <vector>
 
+#include "core/model/limits.h"
 #include "core/units/si.h"
 #include "tests/support/swing_chain.h"
 #include "tests/support/written_out.h"
 
 /// water_model CASE NODES SECONDS STEP_SECONDS: a reference case of the water as a chain of so many
 /// nodes just tied to the rod, and where this program's solver has the fly from there on, with its
-/// hang-down, as JSON on stdout. For solvers of other makes. Exits 2 on wrong usage.
+/// hang-down, as JSON on stdout. For solvers of other makes. `water_model water`: density and viscosity
+/// over the range of water that a rig may state. Exits 2 on wrong usage.
 namespace {
 
 using namespace grainwise;
@@ -30,9 +32,27 @@ std::string points(const std::vector<numerics::Vec3>& all) {
   return list(flat);
 }
 
+/// A grid of waters over the limits of the file.
+int printWaters() {
+  constexpr double kWarmer_c = 5.0, kSaltier_g_per_kg = 15.0;
+  std::vector<double> t, s, rho, mu;
+  for (double warm = limits::kTemperature.low; warm <= limits::kTemperature.high; warm += kWarmer_c) {
+    for (double salt = limits::kSalinity.low; salt <= limits::kSalinity.high; salt += kSaltier_g_per_kg) {
+      const Fluid fluid = waterAt({Celsius(warm), GramsPerKilogram(salt)});
+      t.push_back(warm);
+      s.push_back(salt);
+      rho.push_back(fluid.rho_kg_per_m3);
+      mu.push_back(fluid.mu_pa_s);
+    }
+  }
+  test::print({{"temperature_c", list(t)}, {"salinity_g_per_kg", list(s)}, {"rho", list(rho)}, {"mu", list(mu)}});
+  return 0;
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
+  if (argc == 2 && std::string(argv[1]) == "water") return printWaters();
   if (argc != 5) return 2;
   const auto cases = test::waterCases();
   const std::size_t which = std::strtoul(argv[1], nullptr, 10);
