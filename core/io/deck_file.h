@@ -18,7 +18,7 @@ std::string writeDeck(const Deck& deck);
 Result<Deck> loadDeck(const std::filesystem::path& path);
 
 /// The rig of a card: the one that stands in it, or the one in the file that it names, looked for
-/// from the deck's own folder on.
+/// from the deck's own folder on. A name that leads out of that folder, by a link too, is refused.
 Result<Rig> rigOfCard(const CardRig& rig, const std::filesystem::path& deckFolder);
 
 }  // namespace grainwise

@@ -207,6 +207,28 @@ TEST_CASE("a deck is checked with the rig files that its cards name") {
   CHECK(writeRig(*beside) == kRigText);
 }
 
+TEST_CASE("a card's rig is read in the deck's own folder only, whatever links lie there") {
+  const Folder folder;
+  const fs::path deck = folder.path() / "deck";
+  fs::create_directory(deck);
+  fs::create_directory(deck / "rigs");
+  folder.put("outside.rig.json", kRigText);
+  folder.put("deck/inside.rig.json", kRigText);
+  fs::create_symlink("../outside.rig.json", deck / "out.rig.json");
+  fs::create_symlink("../..", deck / "rigs" / "up");
+  fs::create_symlink("inside.rig.json", deck / "alias.rig.json");
+  for (const fs::path& home : {deck, deck / ""}) {
+    CHECK(rigOfCard(std::string("inside.rig.json"), home));
+    CHECK(rigOfCard(std::string("alias.rig.json"), home));
+    for (const std::string name : {"out.rig.json", "rigs/up/outside.rig.json"}) {
+      INFO(name);
+      const auto out = rigOfCard(name, home);
+      REQUIRE_FALSE(out);
+      CHECK(onlyProblem(out.error()).what.find("link out of the deck's own folder") != std::string::npos);
+    }
+  }
+}
+
 TEST_CASE("a rig within a deck keeps its heading in front and writes it once as a file") {
   const std::string heading = "\"format\": \"grainwise-rig\", \"version\": 1";
   const auto deck = readDeck(withMember(kDeckText, "/cards/0/rig", heading));
