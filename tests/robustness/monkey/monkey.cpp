@@ -110,8 +110,14 @@ void Monkey::answerPopups() {
     for (std::size_t i = below(8); i > 0; --i) QTest::keyClick(popup, Qt::Key_Down);
     if (QApplication::activePopupWidget() == nullptr) return;
     done(QStringLiteral("answers %1").arg(QLatin1String(popup->metaObject()->className())));
-    QTest::keyClick(QApplication::activePopupWidget(), oneIn(3) ? Qt::Key_Escape : Qt::Key_Return);
-    if (oneIn(20) && QApplication::activePopupWidget()) QApplication::activePopupWidget()->close();
+    // From the loop, not from here: what it opens must find this timer free to answer it.
+    const QPointer<QWidget> open = QApplication::activePopupWidget();
+    const Qt::Key key = oneIn(3) ? Qt::Key_Escape : Qt::Key_Return;
+    const bool closes = oneIn(20);
+    QTimer::singleShot(0, this, [open, key, closes] {
+      if (open) QTest::keyClick(open, key);
+      if (closes && QApplication::activePopupWidget()) QApplication::activePopupWidget()->close();
+    });
   }
 }
 
