@@ -23,14 +23,6 @@ bool samePart(const Part& a, const Part& b) {
   return left == right;
 }
 
-/// Whether the rig as it stands is a rig whose stroke is known: one with a tip, or with a head that
-/// is fished without.
-bool hasStroke(const Rig& rig) {
-  if (tipOf(rig) != nullptr) return true;
-  const auto style = headStyle(rig);
-  return style == Style::fine || style == Style::singleHand;
-}
-
 ChoiceNeed needOf(const Rig& rig, const Shelf& shelf) {
   const ChoiceNeed need = rigNeed(rig);
   if (need != ChoiceNeed::none) return need;
@@ -81,6 +73,13 @@ ChoiceNeed rigNeed(const Rig& rig) {
   const auto fly = rig.flyIndex();
   if (!fly || !rig.parts[*fly].fly) return ChoiceNeed::fly;
   return rig.parts[*fly].fly->wetMass() > Grains(0) ? ChoiceNeed::none : ChoiceNeed::flyMass;
+}
+
+std::optional<StrokeBasis> strokeAsItStands(const Rig& rig) {
+  const auto style = headStyle(rig);
+  const bool known = tipOf(rig) != nullptr || style == Style::fine || style == Style::singleHand;
+  if (!known) return std::nullopt;
+  return strokeBasis(rig, massProfile(rig));
 }
 
 std::size_t TipChoice::reasons() const {
@@ -136,8 +135,7 @@ Choice chooseTip(const TipQuestion& question, const std::stop_token& stop,
   if (question.pool) choice.wanted = wantedWater(*question.pool);
   if (choice.need != ChoiceNeed::none) return choice;
 
-  std::optional<StrokeBasis> reference;
-  if (hasStroke(rig)) reference = strokeBasis(rig, massProfile(rig));
+  const std::optional<StrokeBasis> reference = strokeAsItStands(rig);
   choice.asItStands = TipTrial(rig, limits, reference).inWater(question.pool);
   choice.asItStands->asItStands = true;
 

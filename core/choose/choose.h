@@ -65,6 +65,10 @@ struct Choice {
 Choice chooseTip(const TipQuestion& question, const std::stop_token& stop = {},
                  const std::function<void(double)>& progress = {});
 
+/// What the stroke of every tip is judged against: the rig as it stands, where it has a tip or coated
+/// leader, or a head that is fished without; else nothing.
+std::optional<StrokeBasis> strokeAsItStands(const Rig& rig);
+
 /// One rig judged as a tip choice is: its air side once, `inWater` for each pool.
 class TipTrial {
  public:

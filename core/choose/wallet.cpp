@@ -255,13 +255,17 @@ WalletGrid walletGrid(const WalletQuestion& question, const std::stop_token& sto
   for (std::size_t i = 0; i < question.shelf.parts.size(); ++i) {
     if (isTipOrCoated(question.shelf.parts[i])) grid.tips.emplace_back(i);
   }
-  for (const Rig& rig : question.rigs) grid.usable.push_back(rigNeed(rig) == ChoiceNeed::none);
+  std::vector<std::optional<StrokeBasis>> strokes;
+  for (const Rig& rig : question.rigs) {
+    grid.usable.push_back(rigNeed(rig) == ChoiceNeed::none);
+    strokes.push_back(grid.usable.back() ? strokeAsItStands(rig) : std::nullopt);
+  }
   grid.cells.resize(grid.tips.size() * grid.rigs * grid.pools);
   const auto fill = [&](std::size_t i) {
     const std::size_t t = i / grid.rigs, r = i % grid.rigs;
     if (!grid.usable[r]) return;
     const Part* tip = grid.tips[t] ? &question.shelf.parts[*grid.tips[t]] : nullptr;
-    const TipTrial trial(withTip(question.rigs[r], tip), question.limits, std::nullopt);
+    const TipTrial trial(withTip(question.rigs[r], tip), question.limits, strokes[r]);
     const TipChoice dry = trial.refusedInAir() ? trial.inAir() : TipChoice{};
     for (std::size_t p = 0; p < grid.pools; ++p) {
       grid.cells[i * grid.pools + p] =

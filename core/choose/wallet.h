@@ -12,7 +12,7 @@ namespace grainwise {
 
 /// A trip: rigs whose heads and flies are along, pools to be fished, a shelf to pack from.
 struct WalletQuestion {
-  std::vector<Rig> rigs;  ///< each with a head and a fly; the tip in them does not matter
+  std::vector<Rig> rigs;  ///< each with a head and a fly; a tip in one says which stroke it is fished with
   Pools pools;
   Shelf shelf;
   std::optional<std::size_t> most;  ///< tips at most
@@ -45,8 +45,8 @@ struct WalletGrid {
   }
 };
 
-/// The stroke is not judged: what comes first in a trip has no rig before it. Cost: 0.3 ms a tip and
-/// fly, 0.05 ms more a pool, on two threads.
+/// Each cell stands as the chooser has it for that rig in that pool (choose.h), the stroke against the rig
+/// as it stands among them. Cost: 0.3 ms a tip and fly, 0.05 ms more a pool, on two threads.
 WalletGrid walletGrid(const WalletQuestion& question, const std::stop_token& stop = {},
                       const std::function<void(double)>& progress = {});
 

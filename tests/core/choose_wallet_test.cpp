@@ -146,6 +146,38 @@ TEST_CASE("a wallet serves every pool and fly that anything on the shelf serves"
   REQUIRE(wallet.spares.size() == std::min<std::size_t>(2, wallet.tips.size()));
 }
 
+TEST_CASE("a wallet judges every tip as the chooser does, the stroke among it") {
+  const WalletQuestion question = trip();
+  const WalletGrid grid = walletGrid(question);
+  std::size_t forTheStroke = 0;
+  for (std::size_t r = 0; r < question.rigs.size(); ++r) {
+    for (std::size_t p = 0; p < question.pools.pools.size(); ++p) {
+      const Choice choice =
+          chooseTip({question.rigs[r], question.pools.pools[p], question.shelf, question.limits});
+      REQUIRE(choice.ranked.size() == grid.tips.size());
+      for (std::size_t t = 0; t < grid.tips.size(); ++t) {
+        const auto same = std::find_if(choice.ranked.begin(), choice.ranked.end(),
+                                       [&](const TipChoice& tip) { return tip.shelf == grid.tips[t]; });
+        const WalletCell& cell = grid.at(t, r, p);
+        CAPTURE(question.rigs[r].name, question.pools.pools[p].name, words::nameOf(question.shelf, grid.tips[t]));
+        REQUIRE(cell.standing == same->standing);
+        REQUIRE(cell.score == Approx(same->score).margin(kSameGrade));
+        if (cell.standing == Standing::watch && cell.reason == Criterion::stroke) ++forTheStroke;
+      }
+    }
+  }
+  REQUIRE(forTheStroke > 0);  // a stroke of its own is something to be watched here, too
+}
+
+TEST_CASE("a rig that comes with no tip has no stroke to keep") {
+  WalletQuestion question = trip();
+  for (Rig& rig : question.rigs) rig = withTip(rig, nullptr);
+  question.rigs.resize(2);
+  REQUIRE_FALSE(strokeAsItStands(question.rigs.front()));
+  const WalletGrid grid = walletGrid(question);
+  for (const WalletCell& cell : grid.cells) REQUIRE(cell.reason != Criterion::stroke);
+}
+
 TEST_CASE("what is kept comes along, what is left out stays, and no more than most") {
   WalletQuestion question = trip();
   const WalletGrid grid = walletGrid(question);
