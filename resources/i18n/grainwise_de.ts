@@ -487,6 +487,47 @@
         <source>Nothing on the shelf serves any pool and fly of this trip: try other flies or another head.</source>
         <translation>Nichts im Regal passt zu einem Pool und einer Fliege dieser Reise: andere Fliegen oder einen anderen Kopf versuchen.</translation>
     </message>
+    <message>
+        <source>joint</source>
+        <translation>Übergang</translation>
+    </message>
+    <message>
+        <source>tip share</source>
+        <translation>Spitzenanteil</translation>
+    </message>
+    <message>
+        <source>line in the water</source>
+        <translation>Schnur im Wasser</translation>
+    </message>
+    <message>
+        <source>length on the rod</source>
+        <translation>Länge zur Rute</translation>
+    </message>
+    <message>
+        <source>fly against tip</source>
+        <translation>Fliege zur Spitze</translation>
+    </message>
+    <message>
+        <source>carrying the fly</source>
+        <translation>Tragen der Fliege</translation>
+    </message>
+    <message>
+        <source>turnover</source>
+        <translation>Abrollen</translation>
+    </message>
+    <message>
+        <source>depth</source>
+        <translation>Tiefe</translation>
+    </message>
+    <message>
+        <source>stroke</source>
+        <translation>Wurfbewegung</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>what is judged: its grade</comment>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>CompareWords</name>
@@ -3622,6 +3663,10 @@
         <comment>tip, verdict: sentence</comment>
         <translation>%1, %2: %3</translation>
     </message>
+    <message>
+        <source>Grades: %1</source>
+        <translation>Noten: %1</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::ChooserPanel</name>
@@ -3686,46 +3731,36 @@
         <translation>Vor einer anderen Spitze:</translation>
     </message>
     <message>
-        <source>%1: %2</source>
-        <comment>tip: sentence</comment>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>on top</source>
-        <translation>an der Oberfläche</translation>
-    </message>
-    <message>
-        <source>bottom</source>
-        <translation>Grund</translation>
-    </message>
-    <message>
-        <source>%1 → %2</source>
-        <comment>how a tip differs → its depth</comment>
-        <translation>%1 → %2</translation>
-    </message>
-    <message>
-        <source>Same length:</source>
-        <translation>Gleiche Länge:</translation>
-    </message>
-    <message>
-        <source>Same length, sinking:</source>
-        <translation>Gleiche Länge, sinkend:</translation>
-    </message>
-    <message>
-        <source>none</source>
-        <translation>keine</translation>
-    </message>
-    <message>
-        <source>or:</source>
-        <translation>oder:</translation>
-    </message>
-    <message>
         <source>Put on %1</source>
         <translation>Anbringen: %1</translation>
     </message>
     <message>
         <source>Take the tip off</source>
         <translation>Spitze abnehmen</translation>
+    </message>
+    <message>
+        <source>Fly to choose for</source>
+        <translation>Fliege, für die gewählt wird</translation>
+    </message>
+    <message>
+        <source>Only tips that keep the stroke of the rig as it stands</source>
+        <translation>Nur Spitzen, die die Wurfbewegung der Montage lassen, wie sie ist</translation>
+    </message>
+    <message>
+        <source>No wallet is packed yet</source>
+        <translation>Noch ist kein Etui gepackt</translation>
+    </message>
+    <message>
+        <source>no fly yet: pick one</source>
+        <translation>noch keine Fliege: eine wählen</translation>
+    </message>
+    <message>
+        <source>build a fly…</source>
+        <translation>Fliege zusammenstellen…</translation>
+    </message>
+    <message>
+        <source>Tie on %1</source>
+        <translation>Anknoten: %1</translation>
     </message>
 </context>
 <context>
@@ -4183,6 +4218,34 @@
         <source>carries the fly better →</source>
         <translation>trägt die Fliege besser →</translation>
     </message>
+    <message>
+        <source>%1. %2</source>
+        <comment>one tip in words, all of them in words</comment>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>Nothing to show yet.</source>
+        <translation>Noch nichts zu zeigen.</translation>
+    </message>
+    <message>
+        <source>%1 fit, %2 to be watched, %3 refused.</source>
+        <comment>numbers of tips</comment>
+        <translation>%1 passen, %2 mit Vorsicht, %3 verworfen.</translation>
+    </message>
+    <message>
+        <source>Wanted %1.</source>
+        <translation>Gewünscht %1.</translation>
+    </message>
+    <message>
+        <source>Best: %1, %2.</source>
+        <comment>a tip, why</comment>
+        <translation>Am besten: %1, %2.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>tip: sentence</comment>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::DepthTablePanel</name>
@@ -4276,6 +4339,70 @@
         <source>Change %1</source>
         <comment>A or B</comment>
         <translation>%1 ändern</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::FamilyRow</name>
+    <message>
+        <source>more</source>
+        <translation>mehr</translation>
+    </message>
+    <message>
+        <source>More tips of this length</source>
+        <translation>Weitere Spitzen dieser Länge</translation>
+    </message>
+    <message>
+        <source>on top</source>
+        <translation>an der Oberfläche</translation>
+    </message>
+    <message>
+        <source>bottom</source>
+        <translation>Grund</translation>
+    </message>
+    <message>
+        <source>%1 → %2</source>
+        <comment>how a tip differs → its depth</comment>
+        <translation>%1 → %2</translation>
+    </message>
+    <message>
+        <source>%1
+%2</source>
+        <comment>a tip, its stroke</comment>
+        <translation>%1
+%2</translation>
+    </message>
+    <message>
+        <source>on now</source>
+        <translation>jetzt dran</translation>
+    </message>
+    <message>
+        <source>slower lift</source>
+        <translation>langsamer anheben</translation>
+    </message>
+    <message>
+        <source>quicker lift</source>
+        <translation>schneller anheben</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>tip: sentence</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Same length:</source>
+        <translation>Gleiche Länge:</translation>
+    </message>
+    <message>
+        <source>Same length, sinking:</source>
+        <translation>Gleiche Länge, sinkend:</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>or:</source>
+        <translation>oder:</translation>
     </message>
 </context>
 <context>
@@ -6615,6 +6742,30 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
     </message>
 </context>
 <context>
+    <name>grainwise::ui::TrialBar</name>
+    <message>
+        <source>Take it</source>
+        <translation>Nehmen</translation>
+    </message>
+    <message>
+        <source>Puts it on the line (Enter)</source>
+        <translation>Setzt sie auf die Schnur (Eingabe)</translation>
+    </message>
+    <message>
+        <source>Put it back</source>
+        <translation>Zurücklegen</translation>
+    </message>
+    <message>
+        <source>The line as it was (Esc)</source>
+        <translation>Die Schnur, wie sie war (Esc)</translation>
+    </message>
+    <message>
+        <source>Trying %1</source>
+        <comment>a tip that is shown, not yet taken</comment>
+        <translation>Zur Probe: %1</translation>
+    </message>
+</context>
+<context>
     <name>grainwise::ui::TurnoverButton</name>
     <message>
         <source>opens why, and draws the drive on the chart</source>
@@ -6825,6 +6976,22 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
     <message>
         <source>Nothing is packed yet.</source>
         <translation>Noch ist nichts eingepackt.</translation>
+    </message>
+    <message>
+        <source>How far the packing is</source>
+        <translation>Wie weit das Packen ist</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>Pack again</source>
+        <translation>Neu packen</translation>
+    </message>
+    <message>
+        <source>Stopped: nothing new is packed.</source>
+        <translation>Angehalten: nichts Neues ist gepackt.</translation>
     </message>
 </context>
 <context>

@@ -487,6 +487,47 @@
         <source>Nothing on the shelf serves any pool and fly of this trip: try other flies or another head.</source>
         <translation>Nada del estante sirve para ningún pozo y mosca de este viaje: pruebe otras moscas u otra cabeza.</translation>
     </message>
+    <message>
+        <source>joint</source>
+        <translation>unión</translation>
+    </message>
+    <message>
+        <source>tip share</source>
+        <translation>parte de punta</translation>
+    </message>
+    <message>
+        <source>line in the water</source>
+        <translation>línea en el agua</translation>
+    </message>
+    <message>
+        <source>length on the rod</source>
+        <translation>longitud en la caña</translation>
+    </message>
+    <message>
+        <source>fly against tip</source>
+        <translation>mosca contra punta</translation>
+    </message>
+    <message>
+        <source>carrying the fly</source>
+        <translation>llevar la mosca</translation>
+    </message>
+    <message>
+        <source>turnover</source>
+        <translation>despliegue</translation>
+    </message>
+    <message>
+        <source>depth</source>
+        <translation>profundidad</translation>
+    </message>
+    <message>
+        <source>stroke</source>
+        <translation>gesto</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>what is judged: its grade</comment>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>CompareWords</name>
@@ -3622,6 +3663,10 @@
         <comment>tip, verdict: sentence</comment>
         <translation>%1, %2: %3</translation>
     </message>
+    <message>
+        <source>Grades: %1</source>
+        <translation>Notas: %1</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::ChooserPanel</name>
@@ -3686,46 +3731,36 @@
         <translation>Antes que otra punta:</translation>
     </message>
     <message>
-        <source>%1: %2</source>
-        <comment>tip: sentence</comment>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>on top</source>
-        <translation>en la superficie</translation>
-    </message>
-    <message>
-        <source>bottom</source>
-        <translation>fondo</translation>
-    </message>
-    <message>
-        <source>%1 → %2</source>
-        <comment>how a tip differs → its depth</comment>
-        <translation>%1 → %2</translation>
-    </message>
-    <message>
-        <source>Same length:</source>
-        <translation>Misma longitud:</translation>
-    </message>
-    <message>
-        <source>Same length, sinking:</source>
-        <translation>Misma longitud, hundible:</translation>
-    </message>
-    <message>
-        <source>none</source>
-        <translation>nada</translation>
-    </message>
-    <message>
-        <source>or:</source>
-        <translation>o:</translation>
-    </message>
-    <message>
         <source>Put on %1</source>
         <translation>Poner %1</translation>
     </message>
     <message>
         <source>Take the tip off</source>
         <translation>Quitar la punta</translation>
+    </message>
+    <message>
+        <source>Fly to choose for</source>
+        <translation>Mosca para la que se elige</translation>
+    </message>
+    <message>
+        <source>Only tips that keep the stroke of the rig as it stands</source>
+        <translation>Solo puntas que dejan el gesto del montaje como está</translation>
+    </message>
+    <message>
+        <source>No wallet is packed yet</source>
+        <translation>Aún no hay cartera preparada</translation>
+    </message>
+    <message>
+        <source>no fly yet: pick one</source>
+        <translation>aún sin mosca: elija una</translation>
+    </message>
+    <message>
+        <source>build a fly…</source>
+        <translation>montar una mosca…</translation>
+    </message>
+    <message>
+        <source>Tie on %1</source>
+        <translation>Atar %1</translation>
     </message>
 </context>
 <context>
@@ -4183,6 +4218,34 @@
         <source>carries the fly better →</source>
         <translation>lleva mejor la mosca →</translation>
     </message>
+    <message>
+        <source>%1. %2</source>
+        <comment>one tip in words, all of them in words</comment>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>Nothing to show yet.</source>
+        <translation>Aún no hay nada que mostrar.</translation>
+    </message>
+    <message>
+        <source>%1 fit, %2 to be watched, %3 refused.</source>
+        <comment>numbers of tips</comment>
+        <translation>%1 van bien, %2 con atención, %3 descartadas.</translation>
+    </message>
+    <message>
+        <source>Wanted %1.</source>
+        <translation>Se quiere %1.</translation>
+    </message>
+    <message>
+        <source>Best: %1, %2.</source>
+        <comment>a tip, why</comment>
+        <translation>Mejor: %1, %2.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>tip: sentence</comment>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::DepthTablePanel</name>
@@ -4276,6 +4339,70 @@
         <source>Change %1</source>
         <comment>A or B</comment>
         <translation>Cambiar %1</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::FamilyRow</name>
+    <message>
+        <source>more</source>
+        <translation>más</translation>
+    </message>
+    <message>
+        <source>More tips of this length</source>
+        <translation>Más puntas de esta longitud</translation>
+    </message>
+    <message>
+        <source>on top</source>
+        <translation>en la superficie</translation>
+    </message>
+    <message>
+        <source>bottom</source>
+        <translation>fondo</translation>
+    </message>
+    <message>
+        <source>%1 → %2</source>
+        <comment>how a tip differs → its depth</comment>
+        <translation>%1 → %2</translation>
+    </message>
+    <message>
+        <source>%1
+%2</source>
+        <comment>a tip, its stroke</comment>
+        <translation>%1
+%2</translation>
+    </message>
+    <message>
+        <source>on now</source>
+        <translation>puesta ahora</translation>
+    </message>
+    <message>
+        <source>slower lift</source>
+        <translation>levantada más lenta</translation>
+    </message>
+    <message>
+        <source>quicker lift</source>
+        <translation>levantada más rápida</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>tip: sentence</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Same length:</source>
+        <translation>Misma longitud:</translation>
+    </message>
+    <message>
+        <source>Same length, sinking:</source>
+        <translation>Misma longitud, hundible:</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>nada</translation>
+    </message>
+    <message>
+        <source>or:</source>
+        <translation>o:</translation>
     </message>
 </context>
 <context>
@@ -6615,6 +6742,30 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
     </message>
 </context>
 <context>
+    <name>grainwise::ui::TrialBar</name>
+    <message>
+        <source>Take it</source>
+        <translation>Tomarla</translation>
+    </message>
+    <message>
+        <source>Puts it on the line (Enter)</source>
+        <translation>La pone en la línea (Intro)</translation>
+    </message>
+    <message>
+        <source>Put it back</source>
+        <translation>Devolverla</translation>
+    </message>
+    <message>
+        <source>The line as it was (Esc)</source>
+        <translation>La línea como estaba (Esc)</translation>
+    </message>
+    <message>
+        <source>Trying %1</source>
+        <comment>a tip that is shown, not yet taken</comment>
+        <translation>A prueba: %1</translation>
+    </message>
+</context>
+<context>
     <name>grainwise::ui::TurnoverButton</name>
     <message>
         <source>opens why, and draws the drive on the chart</source>
@@ -6825,6 +6976,22 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
     <message>
         <source>Nothing is packed yet.</source>
         <translation>Todavía no hay nada en la cartera.</translation>
+    </message>
+    <message>
+        <source>How far the packing is</source>
+        <translation>Cuánto lleva la preparación</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Parar</translation>
+    </message>
+    <message>
+        <source>Pack again</source>
+        <translation>Preparar de nuevo</translation>
+    </message>
+    <message>
+        <source>Stopped: nothing new is packed.</source>
+        <translation>Parado: no se ha preparado nada nuevo.</translation>
     </message>
 </context>
 <context>

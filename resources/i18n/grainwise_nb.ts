@@ -487,6 +487,47 @@
         <source>Nothing on the shelf serves any pool and fly of this trip: try other flies or another head.</source>
         <translation>Ingenting på hylla passer til noen høl og flue på denne turen: prøv andre fluer eller en annen klump.</translation>
     </message>
+    <message>
+        <source>joint</source>
+        <translation>skjøt</translation>
+    </message>
+    <message>
+        <source>tip share</source>
+        <translation>tuppandel</translation>
+    </message>
+    <message>
+        <source>line in the water</source>
+        <translation>line i vannet</translation>
+    </message>
+    <message>
+        <source>length on the rod</source>
+        <translation>lengde på stangen</translation>
+    </message>
+    <message>
+        <source>fly against tip</source>
+        <translation>flue mot tupp</translation>
+    </message>
+    <message>
+        <source>carrying the fly</source>
+        <translation>å bære flua</translation>
+    </message>
+    <message>
+        <source>turnover</source>
+        <translation>utrulling</translation>
+    </message>
+    <message>
+        <source>depth</source>
+        <translation>dybde</translation>
+    </message>
+    <message>
+        <source>stroke</source>
+        <translation>kastbevegelse</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>what is judged: its grade</comment>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>CompareWords</name>
@@ -3622,6 +3663,10 @@
         <comment>tip, verdict: sentence</comment>
         <translation>%1, %2: %3</translation>
     </message>
+    <message>
+        <source>Grades: %1</source>
+        <translation>Karakterer: %1</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::ChooserPanel</name>
@@ -3686,46 +3731,36 @@
         <translation>Før en annen tupp:</translation>
     </message>
     <message>
-        <source>%1: %2</source>
-        <comment>tip: sentence</comment>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>on top</source>
-        <translation>i overflaten</translation>
-    </message>
-    <message>
-        <source>bottom</source>
-        <translation>bunn</translation>
-    </message>
-    <message>
-        <source>%1 → %2</source>
-        <comment>how a tip differs → its depth</comment>
-        <translation>%1 → %2</translation>
-    </message>
-    <message>
-        <source>Same length:</source>
-        <translation>Samme lengde:</translation>
-    </message>
-    <message>
-        <source>Same length, sinking:</source>
-        <translation>Samme lengde, synkende:</translation>
-    </message>
-    <message>
-        <source>none</source>
-        <translation>ingen</translation>
-    </message>
-    <message>
-        <source>or:</source>
-        <translation>eller:</translation>
-    </message>
-    <message>
         <source>Put on %1</source>
         <translation>Sett på %1</translation>
     </message>
     <message>
         <source>Take the tip off</source>
         <translation>Ta av tuppen</translation>
+    </message>
+    <message>
+        <source>Fly to choose for</source>
+        <translation>Flue å velge for</translation>
+    </message>
+    <message>
+        <source>Only tips that keep the stroke of the rig as it stands</source>
+        <translation>Bare tupper som lar kastbevegelsen være som den er</translation>
+    </message>
+    <message>
+        <source>No wallet is packed yet</source>
+        <translation>Ingen mappe er pakket ennå</translation>
+    </message>
+    <message>
+        <source>no fly yet: pick one</source>
+        <translation>ingen flue ennå: velg en</translation>
+    </message>
+    <message>
+        <source>build a fly…</source>
+        <translation>bygg en flue…</translation>
+    </message>
+    <message>
+        <source>Tie on %1</source>
+        <translation>Knyt på %1</translation>
     </message>
 </context>
 <context>
@@ -4183,6 +4218,34 @@
         <source>carries the fly better →</source>
         <translation>bærer flua bedre →</translation>
     </message>
+    <message>
+        <source>%1. %2</source>
+        <comment>one tip in words, all of them in words</comment>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>Nothing to show yet.</source>
+        <translation>Ikke noe å vise ennå.</translation>
+    </message>
+    <message>
+        <source>%1 fit, %2 to be watched, %3 refused.</source>
+        <comment>numbers of tips</comment>
+        <translation>%1 passer, %2 må passes på, %3 forkastet.</translation>
+    </message>
+    <message>
+        <source>Wanted %1.</source>
+        <translation>Ønsket %1.</translation>
+    </message>
+    <message>
+        <source>Best: %1, %2.</source>
+        <comment>a tip, why</comment>
+        <translation>Best: %1, %2.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>tip: sentence</comment>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::DepthTablePanel</name>
@@ -4276,6 +4339,70 @@
         <source>Change %1</source>
         <comment>A or B</comment>
         <translation>Endre %1</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::FamilyRow</name>
+    <message>
+        <source>more</source>
+        <translation>flere</translation>
+    </message>
+    <message>
+        <source>More tips of this length</source>
+        <translation>Flere tupper med denne lengden</translation>
+    </message>
+    <message>
+        <source>on top</source>
+        <translation>i overflaten</translation>
+    </message>
+    <message>
+        <source>bottom</source>
+        <translation>bunn</translation>
+    </message>
+    <message>
+        <source>%1 → %2</source>
+        <comment>how a tip differs → its depth</comment>
+        <translation>%1 → %2</translation>
+    </message>
+    <message>
+        <source>%1
+%2</source>
+        <comment>a tip, its stroke</comment>
+        <translation>%1
+%2</translation>
+    </message>
+    <message>
+        <source>on now</source>
+        <translation>på nå</translation>
+    </message>
+    <message>
+        <source>slower lift</source>
+        <translation>saktere løft</translation>
+    </message>
+    <message>
+        <source>quicker lift</source>
+        <translation>raskere løft</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>tip: sentence</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Same length:</source>
+        <translation>Samme lengde:</translation>
+    </message>
+    <message>
+        <source>Same length, sinking:</source>
+        <translation>Samme lengde, synkende:</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>ingen</translation>
+    </message>
+    <message>
+        <source>or:</source>
+        <translation>eller:</translation>
     </message>
 </context>
 <context>
@@ -6615,6 +6742,30 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
     </message>
 </context>
 <context>
+    <name>grainwise::ui::TrialBar</name>
+    <message>
+        <source>Take it</source>
+        <translation>Ta den</translation>
+    </message>
+    <message>
+        <source>Puts it on the line (Enter)</source>
+        <translation>Setter den på lina (Enter)</translation>
+    </message>
+    <message>
+        <source>Put it back</source>
+        <translation>Legg tilbake</translation>
+    </message>
+    <message>
+        <source>The line as it was (Esc)</source>
+        <translation>Lina som den var (Esc)</translation>
+    </message>
+    <message>
+        <source>Trying %1</source>
+        <comment>a tip that is shown, not yet taken</comment>
+        <translation>Prøver %1</translation>
+    </message>
+</context>
+<context>
     <name>grainwise::ui::TurnoverButton</name>
     <message>
         <source>opens why, and draws the drive on the chart</source>
@@ -6825,6 +6976,22 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
     <message>
         <source>Nothing is packed yet.</source>
         <translation>Ingenting er pakket ennå.</translation>
+    </message>
+    <message>
+        <source>How far the packing is</source>
+        <translation>Hvor langt pakkingen er kommet</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Stopp</translation>
+    </message>
+    <message>
+        <source>Pack again</source>
+        <translation>Pakk på nytt</translation>
+    </message>
+    <message>
+        <source>Stopped: nothing new is packed.</source>
+        <translation>Stoppet: ikke noe nytt er pakket.</translation>
     </message>
 </context>
 <context>

@@ -142,6 +142,15 @@ def lacking_rows(folder, pools):
     expect_row(["choose", SAMPLE, "--pools", pools, "--shelf", no_tips], BAD_INPUT, "Next: ",
                "none.shelf.json: the shelf has no tip")
     expect_row(["choose", no_fly, "--pools", pools], BAD_INPUT, "Next: ", "there is no fly")
+    expect_row(["choose", SAMPLE, "--pools", no_pools], BAD_INPUT, "", "no pools; add a pool to it")
+    rig = json.loads(pathlib.Path(SAMPLE).read_text(encoding="utf-8"))
+    for part in rig["parts"]:
+        if part["kind"] == "fly":
+            part["wet_gr"] = 400
+    too_heavy = written("too-heavy.rig.json", rig)
+    expect_row(["choose", too_heavy, "--pools", pools, "--pool", "Mill Run"], GOOD,
+               "Next: nothing on the shelf will do", "")
+    expect_row(["wallet", too_heavy, "--pools", pools], GOOD, "Next: nothing on the shelf serves", "")
     got = expect_row(["fix", no_fly], BAD_INPUT, "there is no fly", "there is no fly")
     expect(b": nothing is wrong" not in got.stdout.splitlines()[0], "fix without a fly: no praise")
     got = expect_row(["fix", no_fly, "--json"], BAD_INPUT, '"need": "fly"', "there is no fly")

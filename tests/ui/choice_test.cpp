@@ -8,84 +8,19 @@
 #include <QMouseEvent>
 #include <QProcess>
 #include <QPushButton>
-#include <QSettings>
 #include <QSpinBox>
 #include <QTemporaryDir>
 #include <QTest>
-#include <QUndoStack>
 
 #include "core/io/pools_file.h"
-#include "core/io/shelf_file.h"
-#include "tests/support/sample_rig.h"
-#include "tests/support/ui_support.h"
-#include "ui/document/pool_book.h"
-#include "ui/document/rig_document.h"
-#include "ui/panels/chooser_panel.h"
-#include "ui/panels/depth_map.h"
-#include "ui/panels/fixes_panel.h"
+#include "tests/support/choice_bench.h"
 #include "ui/panels/pools_panel.h"
-#include "ui/panels/wallet_window.h"
 #include "ui/print/wallet_pages.h"
-#include "ui/window/actions.h"
-#include "ui/window/bench_face.h"
-#include "ui/panels/drawer.h"
-#include "ui/window/main_window.h"
-#include "ui/work/analysis_feed.h"
 
 namespace grainwise::ui {
-namespace {
 
-const QString kRoot = QStringLiteral(GRAINWISE_SOURCE_DIR);
-
-Shelf shelfOnDisk() {
-  return loadShelf((kRoot + QStringLiteral("/resources/shelf/generic.shelf.json")).toStdString())
-      .value();
-}
-Pools river() {
-  return loadPools((kRoot + QStringLiteral("/sample-rigs/corrow.pools.json")).toStdString()).value();
-}
-
-/// The whole window with the sample river, on a sample rig.
-struct ChoiceFixture : test::UiFixture {
-  ChoiceFixture() {
-    QSettings().clear();
-    window = std::make_unique<MainWindow>(shelfOnDisk());
-    window->askUnsaved = [] { return MainWindow::Unsaved::discard; };
-    window->pools()->start(river());
-    open("01-plain-winter");
-    window->show();
-    REQUIRE(QTest::qWaitForWindowExposed(window.get()));
-  }
-  void open(const char* name) {
-    REQUIRE(window->openFile(QString::fromStdString(test::samplePath(name))));
-  }
-  RigDocument& document() { return *window->document(); }
-  ChooserPanel& chooser() { return *window->bench()->chooser(); }
-  FixesPanel& fixes() { return *window->bench()->fixes(); }
-  void openTips() {
-    window->actionSet()->tips->trigger();
-    REQUIRE(QTest::qWaitFor([&] { return chooser().list()->rowCount() > 0 && !chooser().busy(); }));
-  }
-  /// Until the page has answered for the rig as it now stands.
-  void settle() {
-    QCoreApplication::processEvents();
-    REQUIRE(QTest::qWaitFor([&] { return !chooser().busy() && !fixes().busy(); }));
-    QCoreApplication::processEvents();
-  }
-  const Part* tip() { return tipOf(document().rig()); }
-
-  std::unique_ptr<MainWindow> window;
-};
-
-int rowNamed(ChooserPanel& chooser, const QString& name) {
-  for (int row = 0; row < chooser.list()->rowCount(); ++row) {
-    if (chooser.list()->name(row) == name) return row;
-  }
-  FAIL("no row " << name.toStdString());
-  return -1;
-}
-
-}  // namespace
+using test::ChoiceFixture;
+using test::river;
 
 TEST_CASE_METHOD(ChoiceFixture, "the Tips page ranks the shelf with a glyph and a sentence a row") {
   openTips();
@@ -107,7 +42,7 @@ TEST_CASE_METHOD(ChoiceFixture, "moving along the list shows each tip on the lin
   const Rig before = document().rig();
   PreviewList* view = chooser().view();
   view->setFocus();
-  view->setCurrentIndex(chooser().list()->index(rowNamed(chooser(), QStringLiteral("10 ft, 8 gr/ft")), 0));
+  view->setCurrentIndex(chooser().list()->index(rowNamed(QStringLiteral("10 ft, 8 gr/ft")), 0));
   REQUIRE(document().previewing());
   REQUIRE(tipOf(*document().shown())->name == "10 ft, 8 gr/ft");
   REQUIRE(document().rig() == before);

@@ -14,7 +14,11 @@ namespace grainwise::ui {
 namespace {
 constexpr int kRowHeight = 30;
 constexpr int kGlyph = 11;
-constexpr int kNameWidth = 230;
+constexpr int kNameWidth = 210;
+constexpr int kBars = 9;  ///< a slot for each criterion, so that they stand under one another
+constexpr int kBar = 5;
+constexpr int kBarStep = 7;
+constexpr int kBarHeight = 18;
 }  // namespace
 
 ChoiceList::ChoiceList(Look* look, QObject* parent) : QAbstractListModel(parent), m_look(look) {}
@@ -41,8 +45,7 @@ bool ChoiceList::passes(const TipChoice& choice) const {
   if (m_filter.kind == ChoiceFilter::Kind::tips && part.kind != PartKind::tip) return false;
   if (m_filter.kind == ChoiceFilter::Kind::coated && !part.isCoatedLeader()) return false;
   if (!m_filter.wallet) return true;
-  const auto& wallet = *m_filter.wallet;
-  return std::find(wallet.begin(), wallet.end(), *choice.shelf) != wallet.end();
+  return std::find(m_filter.wallet->begin(), m_filter.wallet->end(), part) != m_filter.wallet->end();
 }
 
 void ChoiceList::fill() {
@@ -83,6 +86,9 @@ QVariant ChoiceList::data(const QModelIndex& index, int role) const {
     return tr("%1, %2: %3", "tip, verdict: sentence")
         .arg(name(row), gradeWord(gradeOf(choice(row).standing)), sentence(row));
   }
+  if (role == Qt::AccessibleDescriptionRole) {
+    return tr("Grades: %1").arg(gradeWords(choice(row)).replace(QLatin1Char('\n'), QStringLiteral(", ")));
+  }
   return {};
 }
 
@@ -94,7 +100,7 @@ void ChoiceRow::paint(QPainter* p, const QStyleOptionViewItem& option,
   const bool refused = tip.standing == Standing::rejected;
   p->save();
   QRectF box(option.rect);
-  if (selected) p->fillRect(box, c.card);
+  if (selected || (option.state & QStyle::State_MouseOver)) p->fillRect(box, c.card);
   if (selected && (option.state & QStyle::State_HasFocus)) {
     p->setPen(QPen(c.river, 2));
     p->drawRect(box.adjusted(1, 1, -1, -1));
@@ -110,33 +116,53 @@ void ChoiceRow::paint(QPainter* p, const QStyleOptionViewItem& option,
   const QRectF nameBox(box.left(), box.top(), nameWidth, box.height());
   p->drawText(nameBox, Qt::AlignVCenter | Qt::AlignLeft,
               p->fontMetrics().elidedText(m_list->name(index.row()), Qt::ElideRight, int(nameWidth)));
+  const double bars = m_look->px(kBars * kBarStep), high = m_look->px(kBarHeight);
+  paintGrades(*p, QRectF(nameBox.right() + m_look->px(8), box.center().y() - high / 2, bars, high), tip);
   p->setFont(m_look->font(14));
   p->setPen(refused ? c.slate : tip.standing == Standing::watch ? c.ochreWord : c.ink);
-  box.setLeft(nameBox.right() + m_look->px(12));
+  box.setLeft(nameBox.right() + bars + m_look->px(18));
   p->drawText(box, Qt::AlignVCenter | Qt::AlignLeft,
               p->fontMetrics().elidedText(m_list->sentence(index.row()), Qt::ElideRight,
                                           int(box.width())));
   p->restore();
 }
 
-bool ChoiceRow::helpEvent(QHelpEvent* event, QAbstractItemView* view,
-                          const QStyleOptionViewItem& option, const QModelIndex& index) {
+/// As tall as the grade; to be watched half as wide; refused a cross.
+void ChoiceRow::paintGrades(QPainter& p, const QRectF& place, const TipChoice& tip) const {
+  const Colours& c = m_look->colours();
+  const double step = m_look->px(kBarStep), wide = m_look->px(kBar);
+  p.setRenderHint(QPainter::Antialiasing, false);
+  for (const Judged& j : tip.judged) {
+    const double left = std::round(place.left() + int(j.criterion) * step);
+    const QRectF slot(left, place.top(), wide, place.height());
+    p.setPen(QPen(c.edge, 1));
+    p.drawLine(slot.bottomLeft(), slot.bottomRight());
+    if (j.zone == Grade::wrong) {
+      const QRectF cross(left, place.bottom() - wide - 3, wide - 1, wide - 1);
+      p.setRenderHint(QPainter::Antialiasing, true);
+      p.setPen(QPen(c.brick, 1.5));
+      p.drawLine(cross.topLeft(), cross.bottomRight());
+      p.drawLine(cross.bottomLeft(), cross.topRight());
+      p.setRenderHint(QPainter::Antialiasing, false);
+      continue;
+    }
+    const bool watch = j.zone == Grade::watch;
+    const double tall = std::max(2.0, std::round(j.grade * place.height()));
+    p.fillRect(QRectF(left, place.bottom() - tall, watch ? std::round(wide / 2) : wide, tall),
+               watch ? c.ochreLine : c.alder);
+  }
+  p.setRenderHint(QPainter::Antialiasing, true);
+}
+
+/// The whole sentence, which the row may cut, and the grades in words.
+bool ChoiceRow::helpEvent(QHelpEvent* event, QAbstractItemView* view, const QStyleOptionViewItem& option,
+                          const QModelIndex& index) {
   if (event->type() != QEvent::ToolTip || !index.isValid()) {
     return QStyledItemDelegate::helpEvent(event, view, option, index);
   }
-  // The whole sentence, where the row cuts it.
-  const QString sentence = m_list->sentence(index.row());
-  const double room = option.rect.width() - sentenceLeft(option.rect.width());
-  const bool cut = QFontMetrics(m_look->font(14)).horizontalAdvance(sentence) > room;
-  QToolTip::showText(event->globalPos(), cut ? sentence : QString(), view);
+  QToolTip::showText(event->globalPos(),
+                     m_list->sentence(index.row()) + QStringLiteral("\n\n") + gradeWords(m_list->choice(index.row())), view);
   return true;
-}
-
-double ChoiceRow::sentenceLeft(double rowWidth) const {
-  const double before = m_look->px(8) + m_look->px(kGlyph) + m_look->px(10);
-  const double nameWidth = std::min<double>(m_look->px(kNameWidth),
-                                            (rowWidth - before - m_look->px(8)) * 0.42);
-  return before + nameWidth + m_look->px(12) + m_look->px(8);
 }
 
 QSize ChoiceRow::sizeHint(const QStyleOptionViewItem&, const QModelIndex&) const {
@@ -150,11 +176,21 @@ PreviewList::PreviewList(QWidget* parent) : QListView(parent) {
   setSelectionMode(QAbstractItemView::SingleSelection);
   setEditTriggers(QAbstractItemView::NoEditTriggers);
   setMouseTracking(true);
+  viewport()->setAttribute(Qt::WA_Hover);  // a row knows that the pointer is over it
+}
+
+void PreviewList::markRow(int row) {
+  m_quiet = true;
+  setCurrentIndex(row >= 0 && model() != nullptr ? model()->index(row, 0) : QModelIndex());
+  m_quiet = false;
 }
 
 void PreviewList::currentChanged(const QModelIndex& current, const QModelIndex& previous) {
   QListView::currentChanged(current, previous);
-  if (hasFocus()) Q_EMIT previewed(current.isValid() ? current.row() : -1);
+  if (m_quiet) return;
+  const int row = current.isValid() ? current.row() : -1;
+  Q_EMIT chosen(row);
+  if (hasFocus()) Q_EMIT previewed(row);
 }
 
 void PreviewList::mouseMoveEvent(QMouseEvent* event) {
@@ -166,15 +202,30 @@ void PreviewList::mouseMoveEvent(QMouseEvent* event) {
   Q_EMIT previewed(row >= 0 ? row : hasFocus() && currentIndex().isValid() ? currentIndex().row() : -1);
 }
 
+void PreviewList::mouseReleaseEvent(QMouseEvent* event) {
+  QListView::mouseReleaseEvent(event);
+  const QModelIndex index = indexAt(event->pos());
+  if (m_takenByClick && event->button() == Qt::LeftButton && index.isValid() && index == currentIndex()) {
+    Q_EMIT taken(index.row());
+  }
+}
+
 void PreviewList::mouseDoubleClickEvent(QMouseEvent* event) {
   const QModelIndex index = indexAt(event->pos());
-  if (index.isValid()) Q_EMIT taken(index.row());
+  if (!m_takenByClick && index.isValid()) Q_EMIT taken(index.row());
 }
 
 void PreviewList::leaveEvent(QEvent* event) {
   QListView::leaveEvent(event);
   m_hovered = -1;
   Q_EMIT previewed(hasFocus() && currentIndex().isValid() ? currentIndex().row() : -1);
+}
+
+/// A list that is entered makes its first row the current one; with a press that is not what was chosen.
+void PreviewList::focusInEvent(QFocusEvent* event) {
+  m_quiet = event->reason() == Qt::MouseFocusReason;
+  QListView::focusInEvent(event);
+  m_quiet = false;
 }
 
 void PreviewList::focusOutEvent(QFocusEvent* event) {
@@ -192,6 +243,7 @@ void PreviewList::keyPressEvent(QKeyEvent* event) {
     case Qt::Key_Escape:
       setCurrentIndex({});
       Q_EMIT previewed(-1);
+      Q_EMIT escaped();
       return;
     default:
       QListView::keyPressEvent(event);

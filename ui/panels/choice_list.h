@@ -23,7 +23,7 @@ struct ChoiceFilter {
   bool sameStroke = false;
   bool usableOnly = false;             ///< without the refused ones
   enum class Kind { all, tips, coated } kind = Kind::all;
-  std::optional<std::vector<std::size_t>> wallet;  ///< shelf indices that are in the wallet
+  std::optional<std::vector<Part>> wallet;  ///< the tips that are in the wallet
   bool operator==(const ChoiceFilter&) const = default;
 };
 
@@ -59,7 +59,8 @@ class ChoiceList : public QAbstractListModel {
   std::vector<std::size_t> m_rows;
 };
 
-/// Paints a row: glyph, name, sentence; what is refused in grey.
+/// Paints a row: glyph, name, a bar for each grade in the order of the criteria, sentence; what is refused
+/// in grey.
 class ChoiceRow : public QStyledItemDelegate {
   Q_OBJECT
  public:
@@ -71,8 +72,7 @@ class ChoiceRow : public QStyledItemDelegate {
                  const QModelIndex& index) override;
 
  private:
-  /// What stands before the sentence and behind it, of a row.
-  [[nodiscard]] double sentenceLeft(double rowWidth) const;
+  void paintGrades(QPainter& p, const QRectF& place, const TipChoice& tip) const;
 
   Look* m_look;
   const ChoiceList* m_list;
@@ -83,22 +83,33 @@ class PreviewList : public QListView {
   Q_OBJECT
  public:
   explicit PreviewList(QWidget* parent = nullptr);
+  /// One click takes a row, for a list that shows a row when the pointer is over it.
+  void setTakenByClick(bool taken) { m_takenByClick = taken; }
+  /// Makes a row the current one without saying so; -1: none.
+  void markRow(int row);
 
  Q_SIGNALS:
   /// Show what this row would do; -1: nothing any more.
   void previewed(int row);
+  /// A row was gone to by key or click.
+  void chosen(int row);
   void taken(int row);
+  void escaped();
 
  protected:
   void currentChanged(const QModelIndex& current, const QModelIndex& previous) override;
   void mouseMoveEvent(QMouseEvent* event) override;
+  void mouseReleaseEvent(QMouseEvent* event) override;
   void mouseDoubleClickEvent(QMouseEvent* event) override;
   void leaveEvent(QEvent* event) override;
+  void focusInEvent(QFocusEvent* event) override;
   void focusOutEvent(QFocusEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
 
  private:
   int m_hovered = -1;
+  bool m_takenByClick = false;
+  bool m_quiet = false;
 };
 
 }  // namespace grainwise::ui

@@ -3,116 +3,48 @@
 
 #include <QCheckBox>
 #include <QComboBox>
-#include <QEvent>
 #include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QPushButton>
+#include <QScrollBar>
 #include <QVBoxLayout>
 #include <algorithm>
-#include <cmath>
 
 #include "core/analysis/depth_table.h"
+#include "core/model/edits.h"
 #include "ui/document/pool_book.h"
 #include "ui/document/rig_document.h"
+#include "ui/document/trial.h"
 #include "ui/panels/depth_map.h"
 #include "ui/panels/elided_choice.h"
+#include "ui/panels/family_row.h"
+#include "ui/strip/quiet_bar.h"
 #include "ui/text/choice_words.h"
 #include "ui/text/quantities.h"
+#include "ui/text/words.h"
 #include "ui/work/analysis_feed.h"
 
 namespace grainwise::ui {
 namespace {
-constexpr int kSideWidth = 250;
-constexpr double kIntermediate = 3.0;  ///< in/s; slower ones belong to no fast family and back
+constexpr int kSideWidth = 264;
 constexpr qint64 kWorthTelling_ms = 200;
-
-QString rounded(Feet value, DisplayUnits units) { return roundLengthText(value, units); }
+constexpr int kBuild = -1;  ///< the last of the flies: one that is still to be built
 }  // namespace
 
-ChooserPanel::ChooserPanel(Look* look, RigDocument* document, AnalysisFeed* feed, PoolBook* pools,
-                           const Shelf& shelf, QWidget* parent)
-    : QWidget(parent), m_look(look), m_document(document), m_feed(feed), m_pools(pools),
+ChooserPanel::ChooserPanel(Look* look, RigDocument* document, Trial* trial, AnalysisFeed* feed,
+                           PoolBook* pools, const Shelf& shelf, QWidget* parent)
+    : QWidget(parent), m_look(look), m_document(document), m_trial(trial), m_feed(feed), m_pools(pools),
       m_shelf(shelf) {
   setObjectName(QStringLiteral("chooserPanel"));
   m_list = new ChoiceList(look, this);
-  layOut();
-  connect(document, &RigDocument::rigChanged, this, &ChooserPanel::ask);
-  connect(pools, &PoolBook::changed, this, [this] {
-    fillPools();
-    ask();
-  });
-  connect(&m_runner, &HeavyRunner::finished, this, &ChooserPanel::take);
-  connect(&m_runner, &HeavyRunner::progress, this, [this](double share) {
-    if (m_since.elapsed() < kWorthTelling_ms) return;
-    m_message->setText(tr("Looking through the shelf: %1").arg(percentText(share)));
-  });
-  connect(m_view, &PreviewList::previewed, this, &ChooserPanel::preview);
-  connect(m_view, &PreviewList::taken, this, [this](int row) { putOn(m_list->choice(row)); });
-  connect(m_map, &DepthMap::chosen, this, [this](int row) {
-    m_view->setFocus();
-    m_view->setCurrentIndex(m_list->index(row, 0));
-  });
-  connect(m_pool, &QComboBox::activated, this, &ChooserPanel::goTo);
-  connect(m_kind, &QComboBox::activated, this, [this] { setFilter(); });
-  for (QCheckBox* box : {m_sameStroke, m_usable, m_inWallet}) {
-    connect(box, &QCheckBox::toggled, this, [this] { setFilter(); });
-  }
-  connect(look, &Look::changed, this, &ChooserPanel::applyLook);
-  applyLook();
-  fillPools();
-}
-
-void ChooserPanel::layOut() {
   auto* row = new QHBoxLayout(this);
   row->setContentsMargins(0, 4, 0, 4);
   row->setSpacing(16);
-  auto* side = new QWidget(this);
-  side->setObjectName(QStringLiteral("chooserSide"));
-  auto* left = new QVBoxLayout(side);
-  left->setContentsMargins(0, 0, 0, 0);
-  left->setSpacing(4);
-  m_pool = new ElidedChoice(side);
-  m_pool->setObjectName(QStringLiteral("chooserPool"));
-  m_pool->setAccessibleName(tr("Pool to choose for"));
-  m_kind = new ElidedChoice(side);
-  m_kind->setObjectName(QStringLiteral("chooserKind"));
-  m_kind->setAccessibleName(tr("Kind of tip"));
-  m_kind->addItems({tr("tips and coated leaders"), tr("tips only"), tr("coated leaders only")});
-  const auto box = [side](const char* name, const QString& words) {
-    auto* check = new QCheckBox(words, side);
-    check->setObjectName(QLatin1String(name));
-    return check;
-  };
-  m_sameStroke = box("chooserSameStroke", tr("same stroke"));
-  m_usable = box("chooserUsable", tr("hide refused"));
-  m_inWallet = box("chooserWallet", tr("in the wallet"));
-  m_inWallet->setEnabled(false);
-  m_message = new QLabel(side);
-  m_message->setObjectName(QStringLiteral("chooserMessage"));
-  m_message->setTextFormat(Qt::PlainText);
-  m_message->setWordWrap(true);
-  m_message->setAlignment(Qt::AlignTop | Qt::AlignLeft);
-  m_message->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);  // what is cut is in its tip
-  left->addWidget(m_pool);
-  left->addWidget(m_kind);
-  auto* checks = new QGridLayout;
-  checks->setSpacing(2);
-  checks->addWidget(m_sameStroke, 0, 0);
-  checks->addWidget(m_usable, 0, 1);
-  checks->addWidget(m_inWallet, 1, 0);
-  left->addLayout(checks);
-  left->addWidget(m_message, 1);
-  row->addWidget(side);
-
+  row->addWidget(makeSide());
   auto* middle = new QVBoxLayout;
   middle->setSpacing(2);
-  m_familyBox = new QWidget(this);
-  m_familyBox->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
-  m_familyRow = new QHBoxLayout(m_familyBox);
-  m_familyRow->setContentsMargins(0, 0, 0, 0);
-  m_familyRow->setSpacing(4);
-  middle->addWidget(m_familyBox);
+  m_family = new FamilyRow(look, this);
+  middle->addWidget(m_family);
   m_view = new PreviewList(this);
   m_view->setObjectName(QStringLiteral("chooserList"));
   m_view->setAccessibleName(tr("Tips, the best first"));
@@ -123,13 +55,110 @@ void ChooserPanel::layOut() {
   row->addLayout(middle, 1);
   m_map = new DepthMap(m_look, m_list, this);
   row->addWidget(m_map);
+  connectParts();
+  applyLook();
+  fillFlies();
+  fillPools();
+}
+
+/// What is chosen for, fly first; what is left out; what to do next.
+QWidget* ChooserPanel::makeSide() {
+  auto* side = new QWidget(this);
+  side->setObjectName(QStringLiteral("chooserSide"));
+  auto* column = new QVBoxLayout(side);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(4);
+  const auto choice = [&](const char* name, const QString& spoken) {
+    auto* box = new ElidedChoice(side);
+    box->setObjectName(QLatin1String(name));
+    box->setAccessibleName(spoken);
+    column->addWidget(box);
+    return box;
+  };
+  m_fly = choice("chooserFly", tr("Fly to choose for"));
+  m_pool = choice("chooserPool", tr("Pool to choose for"));
+  m_kind = choice("chooserKind", tr("Kind of tip"));
+  m_kind->addItems({tr("tips and coated leaders"), tr("tips only"), tr("coated leaders only")});
+  const auto box = [side](const char* name, const QString& words, const QString& tip) {
+    auto* check = new QCheckBox(words, side);
+    check->setObjectName(QLatin1String(name));
+    check->setToolTip(tip);
+    return check;
+  };
+  m_sameStroke = box("chooserSameStroke", tr("same stroke"), tr("Only tips that keep the stroke of the rig as it stands"));
+  m_usable = box("chooserUsable", tr("hide refused"), {});
+  m_inWallet = box("chooserWallet", tr("in the wallet"), {});
+  auto* checks = new QGridLayout;
+  checks->setSpacing(2);
+  checks->addWidget(m_sameStroke, 0, 0);
+  checks->addWidget(m_usable, 0, 1);
+  checks->addWidget(m_inWallet, 1, 0);
+  column->addLayout(checks);
+  m_message = new QLabel(side);
+  m_message->setObjectName(QStringLiteral("chooserMessage"));
+  m_message->setTextFormat(Qt::PlainText);
+  m_message->setWordWrap(true);
+  m_message->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+  m_message->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);  // what is cut is in its tip
+  column->addWidget(m_message, 1);
+  setWallet({});
+  return side;
+}
+
+void ChooserPanel::connectParts() {
+  connect(m_document, &RigDocument::rigChanged, this, &ChooserPanel::ask);
+  connect(m_trial, &Trial::changed, this, &ChooserPanel::markTrial);
+  connect(m_pools, &PoolBook::changed, this, [this] {
+    fillPools();
+    ask();
+  });
+  connect(&m_runner, &HeavyRunner::finished, this, &ChooserPanel::take);
+  connect(&m_runner, &HeavyRunner::progress, this, [this](double share) {
+    if (m_since.elapsed() < kWorthTelling_ms) return;
+    m_message->setText(tr("Looking through the shelf: %1").arg(percentText(share)));
+  });
+  connect(m_view, &PreviewList::previewed, this, &ChooserPanel::preview);
+  connect(m_view, &PreviewList::chosen, this, &ChooserPanel::tryOn);
+  connect(m_view, &PreviewList::taken, this, [this](int row) { putOn(m_list->choice(row)); });
+  connect(m_view, &PreviewList::escaped, m_trial, &Trial::callOff);
+  connect(m_map, &DepthMap::chosen, this, [this](int row) {
+    m_view->markRow(row);
+    tryOn(row);
+  });
+  connect(m_map, &DepthMap::previewed, this, &ChooserPanel::preview);
+  connect(m_map, &DepthMap::taken, this, [this](int row) { putOn(m_list->choice(row)); });
+  connect(m_map, &DepthMap::escaped, m_trial, &Trial::callOff);
+  connect(m_family, &FamilyRow::previewed, this, &ChooserPanel::previewRanked);
+  connect(m_family, &FamilyRow::taken, this, [this](int ranked) {
+    if (m_answer && std::size_t(ranked) < m_answer->choice.choice.ranked.size()) {
+      putOn(m_answer->choice.choice.ranked[std::size_t(ranked)]);
+    }
+  });
+  connect(m_fly, &QComboBox::activated, this, &ChooserPanel::tie);
+  connect(m_pool, &QComboBox::activated, this, &ChooserPanel::goTo);
+  connect(m_kind, &QComboBox::activated, this, [this] { setFilter(); });
+  for (QCheckBox* box : {m_sameStroke, m_usable, m_inWallet}) {
+    connect(box, &QCheckBox::toggled, this, [this] { setFilter(); });
+  }
+  connect(m_look, &Look::changed, this, &ChooserPanel::applyLook);
 }
 
 QString ChooserPanel::message() const { return m_message->text(); }
 
-void ChooserPanel::setWallet(const std::vector<std::size_t>& tips) {
+const QList<QPushButton*>& ChooserPanel::family() const { return m_family->buttons(); }
+
+void ChooserPanel::setShelf(const Shelf& shelf) {
+  if (shelf == m_shelf) return;
+  m_shelf = shelf;
+  m_fliesShown = false;
+  m_asked.reset();
+  ask();
+}
+
+void ChooserPanel::setWallet(const std::vector<Part>& tips) {
   m_wallet = tips;
   m_inWallet->setEnabled(!tips.empty());
+  m_inWallet->setToolTip(tips.empty() ? tr("No wallet is packed yet") : QString());
   if (tips.empty()) m_inWallet->setChecked(false);
   setFilter();
 }
@@ -139,14 +168,16 @@ void ChooserPanel::showEvent(QShowEvent* event) {
   ask();
 }
 
+/// What is tried on stays; the pointer is no longer over anything.
 void ChooserPanel::hideEvent(QHideEvent* event) {
   QWidget::hideEvent(event);
   preview(-1);
 }
 
 void ChooserPanel::ask() {
+  if (!isVisible()) return;
+  fillFlies();
   fillPools();
-  if (!isVisible() || m_document->previewing()) return;
   const Rig& rig = m_document->rig();
   const std::optional<Pool> pool = m_pools->poolOf(rig);
   if (m_asked && *m_asked == rig && m_askedPool == pool) return;
@@ -168,10 +199,43 @@ void ChooserPanel::ask() {
 
 void ChooserPanel::take(const std::shared_ptr<const void>& result) {
   m_answer = std::static_pointer_cast<const Answer>(result);
-  m_list->setAnswer(std::shared_ptr<const AnsweredChoice>(m_answer, &m_answer->choice));
-  fillFamily();
+  const std::shared_ptr<const AnsweredChoice> choice(m_answer, &m_answer->choice);
+  m_list->setAnswer(choice);
+  m_family->setAnswer(choice);
+  markTrial();
   fillMessage();
   Q_EMIT answered();
+}
+
+/// The rig's own fly, those of the shelf, and one that is still to be built.
+void ChooserPanel::fillFlies() {
+  const Rig& rig = m_document->rig();
+  const auto at = rig.flyIndex();
+  const std::optional<Part> fly = at ? std::optional(rig.parts[*at]) : std::nullopt;
+  if (m_fliesShown && fly == m_shownFly) return m_fly->setCurrentIndex(0);
+  m_fliesShown = true;
+  m_shownFly = fly;
+  m_fly->clear();
+  m_fly->addItem(fly ? partWords(*fly, m_look->units()) : tr("no fly yet: pick one"));
+  m_fly->insertSeparator(1);
+  for (std::size_t i = 0; i < m_shelf.parts.size(); ++i) {
+    if (m_shelf.parts[i].kind != PartKind::fly) continue;
+    m_fly->addItem(partWords(m_shelf.parts[i], m_look->units()), int(i));
+  }
+  m_fly->insertSeparator(m_fly->count());
+  m_fly->addItem(tr("build a fly…"), kBuild);
+}
+
+void ChooserPanel::tie(int item) {
+  const QVariant what = m_fly->itemData(item);
+  m_fly->setCurrentIndex(0);
+  if (!what.isValid()) return;
+  if (what.toInt() == kBuild) {
+    Q_EMIT flyWanted();
+    return;
+  }
+  const Part& fly = m_shelf.parts[std::size_t(what.toInt())];
+  m_document->apply(tr("Tie on %1").arg(partWords(fly, m_look->units())), edits::placed(m_document->rig(), fly));
 }
 
 void ChooserPanel::fillPools() {
@@ -215,121 +279,6 @@ void ChooserPanel::fillMessage() {
   m_message->setToolTip(m_message->text());
 }
 
-void ChooserPanel::addFamilyCaption(const QString& words) {
-  auto* caption = new QLabel(words, m_familyBox);
-  caption->setFont(m_look->font(14));
-  m_familyRow->addWidget(caption);
-}
-
-void ChooserPanel::addFamilyButton(std::size_t ranked, const QString& words) {
-  const TipChoice& tip = m_answer->choice.choice.ranked[ranked];
-  const Choice& choice = m_answer->choice.choice;
-  auto* button = new QPushButton(words, m_familyBox);
-  button->setObjectName(QStringLiteral("family%1").arg(m_family.size()));
-  button->setFont(m_look->font(14, tip.asItStands));
-  button->setMinimumHeight(m_look->px(32));
-  button->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
-  const QString all = tr("%1: %2", "tip: sentence")
-                          .arg(choiceName(m_shelf, tip.shelf, m_look->units()),
-                               choiceSentence(tip, choice.wanted, m_look->units()));
-  button->setToolTip(all);
-  button->setAccessibleName(all);
-  button->setProperty("ranked", int(ranked));
-  button->installEventFilter(this);
-  connect(button, &QPushButton::clicked, this, [this, ranked] {
-    if (m_answer && ranked < m_answer->choice.choice.ranked.size()) {
-      putOn(m_answer->choice.choice.ranked[ranked]);
-    }
-  });
-  m_familyRow->addWidget(button);
-  m_family.append(button);
-}
-
-void ChooserPanel::resizeEvent(QResizeEvent* event) {
-  QWidget::resizeEvent(event);
-  fitFamily();
-}
-
-/// Buttons that would be cut are left away; every one of them is a row of the list, too.
-void ChooserPanel::fitFamily() {
-  int room = m_familyBox->width();
-  bool full = false;
-  for (int i = 0; i < m_familyRow->count(); ++i) {
-    QWidget* widget = m_familyRow->itemAt(i)->widget();
-    if (widget == nullptr) continue;
-    room -= widget->sizeHint().width() + m_familyRow->spacing();
-    full = full || room < 0;
-    widget->setVisible(!full);
-    // A caption without the first button behind it says nothing.
-    if (full && i > 0 && qobject_cast<QLabel*>(m_familyRow->itemAt(i - 1)->widget()) != nullptr) {
-      m_familyRow->itemAt(i - 1)->widget()->hide();
-    }
-  }
-}
-
-void ChooserPanel::fillFamily() {
-  m_family.clear();
-  while (QLayoutItem* item = m_familyRow->takeAt(0)) {
-    if (item->widget() != nullptr) item->widget()->deleteLater();
-    delete item;
-  }
-  const TipQuestion& question = m_answer->choice.question;
-  const Choice& choice = m_answer->choice.choice;
-  const auto family = familyOf(question, choice);
-  if (family.size() < 2) return;
-  const TipSize here = tipSize(*tipOf(question.rig));
-  const auto close = [](double a, double b) { return std::abs(a - b) < 0.05; };
-  const auto slow = [](const Part& part) {
-    const auto& rate = part.sections.back().sinkRate;
-    return rate && rate->flyEnd.value() < kIntermediate;
-  };
-  const bool slowHere = slow(*tipOf(question.rig));
-  const auto belongs = [&](const TipChoice& tip) {
-    return slow(question.shelf.parts[*tip.shelf]) == slowHere || tip.size.sinking <= Feet(0);
-  };
-  const DisplayUnits units = m_look->units();
-  const auto depth = [&](const TipChoice& tip) {
-    if (!tip.figures.depth) return QString();
-    if (!tip.figures.depth->band) return tr("on top");
-    if (isOnBottom(tip.figures.depth->state)) return tr("bottom");
-    return rounded(tip.figures.depth->band->middle, units);
-  };
-  const auto label = [&](const QString& what, const TipChoice& tip) {
-    const QString deep = depth(tip);
-    return deep.isEmpty() ? what : tr("%1 → %2", "how a tip differs → its depth").arg(what, deep);
-  };
-  const auto rateOf = [&](const TipChoice& tip) {
-    const auto& rate = question.shelf.parts[*tip.shelf].sections.back().sinkRate;
-    return rate ? rate->flyEnd : InchesPerSecond(0);
-  };
-  const bool byRate = std::any_of(family.begin(), family.end(), [&](std::size_t i) {
-    const TipChoice& tip = choice.ranked[i];
-    return !tip.asItStands && close(tip.size.mean.value(), here.mean.value()) && belongs(tip) &&
-           close(tip.size.sinking.value(), here.sinking.value());
-  });
-  addFamilyCaption(byRate ? tr("Same length:") : tr("Same length, sinking:"));
-  for (const std::size_t i : family) {
-    const TipChoice& tip = choice.ranked[i];
-    if (!close(tip.size.mean.value(), here.mean.value()) || !belongs(tip)) continue;
-    const bool none = tip.size.sinking <= Feet(0);
-    const QString what = none     ? tr("none")
-                         : byRate ? rateText(rateOf(tip), units)
-                                  : lengthText(tip.size.sinking, units);
-    addFamilyButton(i, label(what, tip));
-  }
-  bool captioned = false;
-  for (const std::size_t i : family) {
-    const TipChoice& tip = choice.ranked[i];
-    if (close(tip.size.mean.value(), here.mean.value()) || !belongs(tip)) continue;
-    if (!close(tip.size.sinking.value(), here.sinking.value())) continue;
-    if (!captioned) addFamilyCaption(tr("or:"));
-    captioned = true;
-    addFamilyButton(i, label(lineMassText(tip.size.mean, units), tip));
-  }
-  m_familyRow->addStretch(1);
-  fitFamily();
-}
-
 void ChooserPanel::setFilter() {
   ChoiceFilter filter;
   filter.sameStroke = m_sameStroke->isChecked();
@@ -337,6 +286,7 @@ void ChooserPanel::setFilter() {
   filter.kind = ChoiceFilter::Kind(m_kind->currentIndex());
   if (m_inWallet->isChecked()) filter.wallet = m_wallet;
   m_list->setFilter(filter);
+  markTrial();
 }
 
 Rig ChooserPanel::rigWith(const TipChoice& tip) const {
@@ -345,35 +295,50 @@ Rig ChooserPanel::rigWith(const TipChoice& tip) const {
 }
 
 void ChooserPanel::preview(int row) {
-  m_map->setMarked(row);
-  if (row < 0 || !m_answer || row >= m_list->rowCount()) {
-    m_document->setPreview(std::nullopt);
-    return;
-  }
+  const bool shows = row >= 0 && m_answer && row < m_list->rowCount();
+  const int tried = m_view->currentIndex().isValid() ? m_view->currentIndex().row() : -1;
+  m_map->setMarked(shows ? row : tried);
+  if (!shows || row == tried) return m_document->setPreview(std::nullopt);
   m_document->setPreview(rigWith(m_list->choice(row)));
 }
 
-void ChooserPanel::putOn(const TipChoice& tip) {
-  const QString name = choiceName(m_shelf, tip.shelf, m_look->units());
-  m_document->apply(tip.shelf ? tr("Put on %1").arg(name) : tr("Take the tip off"), rigWith(tip));
+void ChooserPanel::previewRanked(int ranked) {
+  if (!m_answer || ranked < 0 || std::size_t(ranked) >= m_answer->choice.choice.ranked.size()) return preview(-1);
+  m_map->setMarked(m_list->rowOf(std::size_t(ranked)));
+  m_document->setPreview(rigWith(m_answer->choice.choice.ranked[std::size_t(ranked)]));
 }
 
-bool ChooserPanel::eventFilter(QObject* watched, QEvent* event) {
-  const bool in = event->type() == QEvent::Enter || event->type() == QEvent::FocusIn;
-  const bool out = event->type() == QEvent::Leave || event->type() == QEvent::FocusOut;
-  if ((in || out) && m_answer) {
-    const auto ranked = std::size_t(watched->property("ranked").toInt());
-    if (in && ranked < m_answer->choice.choice.ranked.size()) {
-      m_document->setPreview(rigWith(m_answer->choice.choice.ranked[ranked]));
-    } else {
-      m_document->setPreview(std::nullopt);
-    }
-  }
-  return QWidget::eventFilter(watched, event);
+QString ChooserPanel::stepOf(const TipChoice& tip) const {
+  const QString name = choiceName(m_answer->choice.question.shelf, tip.shelf, m_look->units());
+  return tip.shelf ? tr("Put on %1").arg(name) : tr("Take the tip off");
 }
+
+void ChooserPanel::tryOn(int row) {
+  if (row < 0 || !m_answer || row >= m_list->rowCount()) return m_trial->callOff();
+  const TipChoice& tip = m_list->choice(row);
+  m_trial->tryOn(m_list->name(row), stepOf(tip), rigWith(tip).parts);
+  m_map->setMarked(row);
+}
+
+/// The row of what is tried on is the current one, in the list and on the map.
+void ChooserPanel::markTrial() {
+  if (!m_answer) return;
+  const auto& trial = m_trial->parts();
+  int tried = -1;
+  for (int row = 0; trial && tried < 0 && row < m_list->rowCount(); ++row) {
+    if (rigWith(m_list->choice(row)).parts == *trial) tried = row;
+  }
+  const QModelIndex current = m_view->currentIndex();
+  // With nothing tried on, the row of the tip that is on may stay the current one.
+  const bool standing = !trial && current.isValid() && m_list->choice(current.row()).asItStands;
+  if (!standing) m_view->markRow(tried);
+  m_map->setMarked(standing ? current.row() : tried);
+}
+
+void ChooserPanel::putOn(const TipChoice& tip) { m_document->apply(stepOf(tip), rigWith(tip)); }
 
 void ChooserPanel::applyLook() {
-  for (QWidget* w : {static_cast<QWidget*>(m_pool), static_cast<QWidget*>(m_kind)}) {
+  for (QWidget* w : {static_cast<QWidget*>(m_fly), static_cast<QWidget*>(m_pool), static_cast<QWidget*>(m_kind)}) {
     w->setFont(m_look->font(15));
   }
   for (QCheckBox* box : {m_sameStroke, m_usable, m_inWallet}) box->setFont(m_look->font(14));
@@ -386,8 +351,11 @@ void ChooserPanel::applyLook() {
   p.setColor(QPalette::Base, m_look->colours().band);
   m_view->setPalette(p);
   m_view->doItemsLayout();
+  quieten(m_view->verticalScrollBar(), *m_look);
+  m_fliesShown = false;
+  fillFlies();
   if (!m_answer) return;
-  fillFamily();
+  m_family->setAnswer(std::shared_ptr<const AnsweredChoice>(m_answer, &m_answer->choice));
   fillMessage();
 }
 

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QElapsedTimer>
+#include <QList>
 #include <QWidget>
 #include <memory>
 
@@ -11,7 +12,6 @@
 
 class QCheckBox;
 class QComboBox;
-class QHBoxLayout;
 class QLabel;
 class QPushButton;
 
@@ -19,60 +19,69 @@ namespace grainwise::ui {
 
 class AnalysisFeed;
 class DepthMap;
+class FamilyRow;
 class PoolBook;
 class RigDocument;
+class Trial;
 
-/// The page *Tips*: which tip for this fly on this head in this pool. A ranked list with a sentence
-/// each, a map of depth against drive, the family of the tip that is on, and what angle, mend and line
-/// out can do first. Hover or selection shows a tip on the line; Enter, a double click or a family
+/// The page *Tips*: which tip for this fly on this head in this pool. The fly and the pool are chosen
+/// here; a ranked list with a sentence each, a map of depth against drive, the family of the tip that is
+/// on, and what angle, mend and line out can do first. The pointer over a row shows a tip on the line; a
+/// row or dot that is chosen is tried on and stays, also on other pages; Enter, a double click or a family
 /// button puts it on (one undo step). Computed by a worker whenever the rig changes while the page is seen.
 class ChooserPanel : public QWidget {
   Q_OBJECT
  public:
-  ChooserPanel(Look* look, RigDocument* document, AnalysisFeed* feed, PoolBook* pools,
-               const Shelf& shelf, QWidget* parent = nullptr);
+  ChooserPanel(Look* look, RigDocument* document, Trial* trial, AnalysisFeed* feed,
+               PoolBook* pools, const Shelf& shelf, QWidget* parent = nullptr);
 
   [[nodiscard]] ChoiceList* list() { return m_list; }
   [[nodiscard]] PreviewList* view() { return m_view; }
   [[nodiscard]] DepthMap* map() { return m_map; }
   [[nodiscard]] QString message() const;
-  [[nodiscard]] const QList<QPushButton*>& family() const { return m_family; }
+  [[nodiscard]] const QList<QPushButton*>& family() const;
   [[nodiscard]] bool busy() const { return m_runner.busy(); }
-  /// Shelf indices of the wallet that was packed last, for the filter.
-  void setWallet(const std::vector<std::size_t>& tips);
+  /// What is chosen from: the carried shelf and the own parts.
+  void setShelf(const Shelf& shelf);
+  /// The tips of the wallet that was packed last, for the filter.
+  void setWallet(const std::vector<Part>& tips);
 
  Q_SIGNALS:
   void answered();
+  /// A fly is to be built first.
+  void flyWanted();
 
  protected:
   void showEvent(QShowEvent* event) override;
   void hideEvent(QHideEvent* event) override;
-  void resizeEvent(QResizeEvent* event) override;
-  bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
   struct Answer {
     AnsweredChoice choice;
     std::vector<WaterChange> advice;
   };
-  void layOut();
+  QWidget* makeSide();
+  void connectParts();
   void ask();
   void take(const std::shared_ptr<const void>& result);
+  void fillFlies();
   void fillPools();
-  void fillFamily();
-  void fitFamily();
-  void addFamilyCaption(const QString& words);
-  void addFamilyButton(std::size_t ranked, const QString& words);
   void fillMessage();
   void setFilter();
+  void tie(int item);
   void goTo(int item);
   void preview(int row);
+  void previewRanked(int ranked);
+  void tryOn(int row);
+  void markTrial();
   void putOn(const TipChoice& tip);
+  [[nodiscard]] QString stepOf(const TipChoice& tip) const;
   [[nodiscard]] Rig rigWith(const TipChoice& tip) const;
   void applyLook();
 
   Look* m_look;
   RigDocument* m_document;
+  Trial* m_trial;
   AnalysisFeed* m_feed;
   PoolBook* m_pools;
   Shelf m_shelf;
@@ -84,16 +93,17 @@ class ChooserPanel : public QWidget {
   ChoiceList* m_list;
   PreviewList* m_view;
   DepthMap* m_map;
+  QComboBox* m_fly;
   QComboBox* m_pool;
   QComboBox* m_kind;
   QCheckBox* m_sameStroke;
   QCheckBox* m_usable;
   QCheckBox* m_inWallet;
   QLabel* m_message;
-  QWidget* m_familyBox;
-  QHBoxLayout* m_familyRow;
-  QList<QPushButton*> m_family;
-  std::vector<std::size_t> m_wallet;
+  FamilyRow* m_family;
+  std::optional<Part> m_shownFly;
+  bool m_fliesShown = false;
+  std::vector<Part> m_wallet;
 };
 
 }  // namespace grainwise::ui

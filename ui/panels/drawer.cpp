@@ -104,6 +104,8 @@ void Drawer::setTitle(const QString& key, const QString& title) {
   tab->updateGeometry();
 }
 
+void Drawer::addAside(QWidget* widget) { m_tabs->addWidget(widget, 1); }
+
 void Drawer::say(const QString& words) {
   m_words->setText(words);
   m_words->setToolTip(words);

@@ -33,6 +33,8 @@ class Drawer : public QWidget {
   void prepare(const QString& key);
   void open(const QString& key);
   void setTitle(const QString& key, const QString& title);
+  /// Stands at the right end of the tabs, on every page.
+  void addAside(QWidget* widget);
   [[nodiscard]] QString current() const { return m_current; }
   /// Whether there is such a page and it always has a tab.
   [[nodiscard]] bool stays(const QString& key) const;

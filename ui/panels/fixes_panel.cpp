@@ -3,16 +3,61 @@
 
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QPainter>
+#include <QScrollBar>
 #include <QStandardItemModel>
+#include <QStyledItemDelegate>
 #include <QVBoxLayout>
 
 #include "ui/document/pool_book.h"
 #include "ui/document/rig_document.h"
 #include "ui/panels/choice_list.h"
+#include "ui/strip/quiet_bar.h"
 #include "ui/text/choice_words.h"
 #include "ui/work/analysis_feed.h"
 
 namespace grainwise::ui {
+namespace {
+
+constexpr int kRowHeight = 44;
+constexpr int kInset = 8;
+
+/// The change, and below it what it repairs.
+class FixRow : public QStyledItemDelegate {
+ public:
+  FixRow(Look* look, QObject* parent) : QStyledItemDelegate(parent), m_look(look) {}
+
+  void paint(QPainter* p, const QStyleOptionViewItem& option, const QModelIndex& index) const override {
+    const Colours& c = m_look->colours();
+    const QStringList lines = index.data(Qt::DisplayRole).toString().split(QLatin1Char('\n'));
+    const bool can = index.flags() & Qt::ItemIsEnabled;
+    const bool current = can && (option.state & QStyle::State_Selected);
+    p->save();
+    if (current || (can && (option.state & QStyle::State_MouseOver))) p->fillRect(option.rect, c.card);
+    if (current && (option.state & QStyle::State_HasFocus)) {
+      p->setPen(QPen(c.river, 2));
+      p->drawRect(QRectF(option.rect).adjusted(1, 1, -1, -1));
+    }
+    QRectF line = QRectF(option.rect).adjusted(m_look->px(kInset), 2, -m_look->px(kInset), -2);
+    line.setHeight(line.height() / 2);
+    for (qsizetype i = 0; i < lines.size() && i < 2; ++i) {
+      p->setFont(m_look->font(14, can && i == 0));
+      p->setPen(can && i == 0 ? c.ink : c.slate);
+      p->drawText(line, Qt::AlignVCenter | Qt::AlignLeft,
+                  p->fontMetrics().elidedText(lines[i], Qt::ElideRight, int(line.width())));
+      line.translate(0, line.height());
+    }
+    p->restore();
+  }
+  [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem&, const QModelIndex&) const override {
+    return {m_look->px(200), m_look->px(kRowHeight)};
+  }
+
+ private:
+  Look* m_look;
+};
+
+}  // namespace
 
 FixesPanel::FixesPanel(Look* look, RigDocument* document, AnalysisFeed* feed, PoolBook* pools,
                        const Shelf& shelf, QWidget* parent)
@@ -58,6 +103,8 @@ FixesPanel::Column FixesPanel::addColumn(const char* name, const QString& title,
   c.view->setAccessibleName(title);
   c.view->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);
   c.view->setSpacing(1);
+  c.view->setTakenByClick(true);
+  c.view->setItemDelegate(new FixRow(m_look, c.view));
   c.model = new QStandardItemModel(c.view);
   c.view->setModel(c.model);
   c.list = list;
@@ -67,6 +114,13 @@ FixesPanel::Column FixesPanel::addColumn(const char* name, const QString& title,
 }
 
 QString FixesPanel::message() const { return m_message->text(); }
+
+void FixesPanel::setShelf(const Shelf& shelf) {
+  if (shelf == m_shelf) return;
+  m_shelf = shelf;
+  m_asked.reset();
+  ask();
+}
 
 void FixesPanel::setWallet(const Shelf& wallet) {
   m_wallet = wallet.parts.empty() ? std::nullopt : std::optional(wallet);
@@ -85,7 +139,7 @@ void FixesPanel::hideEvent(QHideEvent* event) {
 }
 
 void FixesPanel::ask() {
-  if (!isVisible() || m_document->previewing()) return;
+  if (!isVisible()) return;
   const Rig& rig = m_document->rig();
   if (m_asked && *m_asked == rig) return;
   m_asked = rig;
@@ -136,6 +190,7 @@ void FixesPanel::fill(const Column& column) {
         tr("%1\n%2", "a change, what it repairs").arg(changeWords(fix.change, m_look->units()),
                                                         fixWords(fix)));
     item->setEditable(false);
+    item->setToolTip(item->text());
     column.model->appendRow(item);
   }
   const bool empty = column.model->rowCount() == 0;
@@ -157,6 +212,7 @@ void FixesPanel::preview(const Column& column, int row) {
 }
 
 void FixesPanel::make(const Column& column, int row) {
+  if (m_fixes == nullptr) return;
   const auto& list = (*m_fixes).*column.list;
   if (row < 0 || std::size_t(row) >= list.size()) return;
   const Fix fix = list[std::size_t(row)];  // the list goes when the rig changes
@@ -171,6 +227,7 @@ void FixesPanel::applyLook() {
     c->title->setFont(m_look->font(15, true));
     c->view->setFont(m_look->font(14));
     c->view->setPalette(p);
+    quieten(c->view->verticalScrollBar(), *m_look);
   }
   fill();
 }

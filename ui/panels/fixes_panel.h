@@ -19,7 +19,7 @@ class PreviewList;
 class RigDocument;
 
 /// The page *Fixes*: what is wrong, and the single changes that mend it, from the wallet now and at
-/// the bench later. Hover or selection shows a change on the line; Enter or a double click makes it
+/// the bench later. The pointer over a change or its selection by key shows it on the line; Enter or a click makes it
 /// (one undo step). Computed by a worker whenever the rig changes while the page is seen.
 class FixesPanel : public QWidget {
   Q_OBJECT
@@ -32,6 +32,8 @@ class FixesPanel : public QWidget {
   [[nodiscard]] QString message() const;
   [[nodiscard]] const Fixes* fixes() const { return m_fixes.get(); }
   [[nodiscard]] bool busy() const { return m_runner.busy(); }
+  /// What the bench has: the carried shelf and the own parts.
+  void setShelf(const Shelf& shelf);
   /// What is along on the water; empty: all of the shelf.
   void setWallet(const Shelf& wallet);
 

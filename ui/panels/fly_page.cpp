@@ -220,6 +220,7 @@ void FlyPage::draw(const FlyRecipe& made) {
 void FlyPage::place() {
   if (!m_fly) return;
   m_document->apply(tr("Tie on a new fly"), edits::placed(m_document->rig(), *m_fly));
+  Q_EMIT tied();
 }
 
 void FlyPage::keep() {

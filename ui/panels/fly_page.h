@@ -27,6 +27,10 @@ class FlyPage : public MakePage {
   FlyPage(Look* look, RigDocument* document, OwnStore* store, QWidget* parent);
   [[nodiscard]] const std::optional<Part>& fly() const { return m_fly; }
 
+ Q_SIGNALS:
+  /// The fly has been put on the line.
+  void tied();
+
  protected:
   void restyle() override;
 

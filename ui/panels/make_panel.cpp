@@ -41,7 +41,9 @@ MakePanel::MakePanel(Look* look, RigDocument* document, OwnStore* store, PoolBoo
   addTask(tr("Spools"), new SpoolsPage(look, store, this));
   addTask(tr("Weigh-in"), m_weigh);
   addTask(tr("Tie a leader"), new LeaderPage(look, document, store, this));
-  addTask(tr("Dress a fly"), new FlyPage(look, document, store, this));
+  auto* fly = new FlyPage(look, document, store, this);
+  connect(fly, &FlyPage::tied, this, &MakePanel::flyTied);
+  addTask(tr("Dress a fly"), fly);
   addTask(tr("Trim, divide, name"), new TipsPage(look, document, store, this));
   addTask(tr("Tub and river"), new MeasurePage(look, document, pools, this));
   addTask(tr("My parts"), new OwnPartsPage(look, document, store, this));

@@ -31,6 +31,10 @@ class MakePanel : public QWidget {
   /// Opens the weigh-in, ready for a number.
   void weigh();
 
+ Q_SIGNALS:
+  /// A fly that was built here is on the line.
+  void flyTied();
+
  private:
   void addTask(const QString& words, QWidget* page);
   void applyLook();

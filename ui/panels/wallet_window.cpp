@@ -22,6 +22,7 @@
 #include "ui/document/rig_document.h"
 #include "ui/text/choice_words.h"
 #include "ui/text/words.h"
+#include "ui/work/analysis_feed.h"
 
 namespace grainwise::ui {
 namespace {
@@ -36,9 +37,9 @@ void drop(std::vector<std::size_t>& list, std::size_t value) { std::erase(list, 
 
 }  // namespace
 
-WalletWindow::WalletWindow(Look* look, RigDocument* document, PoolBook* pools, const Shelf& shelf,
-                           QWidget* parent)
-    : QWidget(parent, Qt::Window), m_look(look), m_document(document), m_pools(pools),
+WalletWindow::WalletWindow(Look* look, RigDocument* document, AnalysisFeed* feed, PoolBook* pools,
+                           const Shelf& shelf, QWidget* parent)
+    : QWidget(parent, Qt::Window), m_look(look), m_document(document), m_feed(feed), m_pools(pools),
       m_shelf(shelf) {
   setObjectName(QStringLiteral("walletWindow"));
   setWindowTitle(tr("Wallet - Grainwise"));
@@ -59,17 +60,44 @@ WalletWindow::WalletWindow(Look* look, RigDocument* document, PoolBook* pools, c
     fillPools();
     pack();
   });
+  connect(feed, &AnalysisFeed::analysisChanged, this, [this] { m_limitsStand = false; });
   connect(&m_runner, &HeavyRunner::finished, this, &WalletWindow::take);
-  connect(&m_runner, &HeavyRunner::progress, this,
-          [this](double share) {
-            m_progress->show();
-            m_progress->setValue(int(share * 100));
-          });
+  connect(&m_runner, &HeavyRunner::progress, this, [this](double share) {
+    if (m_runner.busy()) m_progress->setValue(int(share * 100));
+  });
   connect(look, &Look::changed, this, &WalletWindow::applyLook);
   resize(m_look->px(1180), m_look->px(660));
   applyLook();
   fillPools();
   fillSides();
+  fillKeepMore();
+  showBusy(false);
+}
+
+void WalletWindow::setShelf(const Shelf& shelf) {
+  if (shelf == m_shelf) return;
+  // Parts move when others come and go: what was said of a part stays with it.
+  for (std::vector<std::size_t>* list : {&m_keep, &m_leaveOut}) {
+    std::vector<std::size_t> there;
+    for (const std::size_t i : *list) {
+      const auto at = std::find(shelf.parts.begin(), shelf.parts.end(), m_shelf.parts[i]);
+      if (at != shelf.parts.end()) there.push_back(std::size_t(at - shelf.parts.begin()));
+    }
+    *list = there;
+  }
+  m_shelf = shelf;
+  fillSides();
+  fillKeepMore();
+  if (isVisible()) pack();
+}
+
+void WalletWindow::fillKeepMore() {
+  m_keepMore->clear();
+  m_keepMore->addItem(tr("take along in any case…"));
+  for (std::size_t i = 0; i < m_shelf.parts.size(); ++i) {
+    if (!isTipOrCoated(m_shelf.parts[i])) continue;
+    m_keepMore->addItem(partWords(m_shelf.parts[i], m_look->units()), qulonglong(i));
+  }
 }
 
 QPushButton* WalletWindow::addButton(const char* name, const QString& words,
@@ -147,11 +175,6 @@ QWidget* WalletWindow::makeTrip() {
   m_keepMore = new QComboBox(side);
   m_keepMore->setObjectName(QStringLiteral("walletKeepMore"));
   m_keepMore->setAccessibleName(tr("Take along in any case"));
-  m_keepMore->addItem(tr("take along in any case…"));
-  for (std::size_t i = 0; i < m_shelf.parts.size(); ++i) {
-    if (!isTipOrCoated(m_shelf.parts[i])) continue;
-    m_keepMore->addItem(partWords(m_shelf.parts[i], m_look->units()), qulonglong(i));
-  }
   connect(m_keepMore, &QComboBox::activated, this, [this](int item) {
     if (item > 0) keep(std::size_t(m_keepMore->itemData(item).toULongLong()));
     m_keepMore->setCurrentIndex(0);
@@ -173,8 +196,13 @@ QWidget* WalletWindow::makeAnswer() {
   m_progress = new QProgressBar(side);
   m_progress->setObjectName(QStringLiteral("walletProgress"));
   m_progress->setTextVisible(false);
+  m_progress->setAccessibleName(tr("How far the packing is"));
   m_progress->setMaximumHeight(6);
-  column->addWidget(m_progress);
+  m_stop = addButton("walletStop", tr("Stop"), [this] { m_runner.busy() ? stop() : pack(); });
+  auto* waiting = new QHBoxLayout;
+  waiting->addWidget(m_progress, 1);
+  waiting->addWidget(m_stop);
+  column->addLayout(waiting);
   m_table = new QTableView(side);
   m_table->setObjectName(QStringLiteral("walletGrid"));
   m_table->setAccessibleName(tr("Tips against pools and flies"));
@@ -219,7 +247,7 @@ void WalletWindow::showEvent(QShowEvent* event) {
 }
 
 void WalletWindow::takeOpenRig() {
-  if (!isVisible() || m_document->previewing()) return;
+  if (!isVisible()) return;
   if (m_rigs.empty()) {
     m_rigs.push_back(m_document->rig());
   } else if (m_rigs.front() == m_document->rig() && m_packed) {
@@ -325,6 +353,7 @@ WalletQuestion WalletWindow::question() const {
   q.oneLength = m_oneLength->isChecked();
   q.keep = m_keep;
   q.leaveOut = m_leaveOut;
+  q.limits.bench = m_feed->conditions();
   return q;
 }
 
@@ -333,9 +362,12 @@ void WalletWindow::pack() {
   const WalletQuestion q = question();
   // What was computed of tips, pools and flies serves every change of the limits.
   std::shared_ptr<const WalletGrid> grid;
-  if (m_packed && m_packed->question.rigs == q.rigs && m_packed->question.pools == q.pools) {
+  if (m_limitsStand && m_packed && m_packed->question.rigs == q.rigs && m_packed->question.pools == q.pools &&
+      m_packed->question.shelf == q.shelf) {
     grid = m_packed->grid;
   }
+  m_limitsStand = true;
+  showBusy(true);
   m_runner.start([q, grid](const std::stop_token& stop, const HeavyRunner::Progress& tell)
                      -> HeavyRunner::Result {
     auto result = std::make_shared<PackedWallet>();
@@ -344,6 +376,22 @@ void WalletWindow::pack() {
     result->wallet = grainwise::pack(q, *result->grid, stop);
     return result->wallet.stopped ? nullptr : result;
   });
+}
+
+void WalletWindow::stop() {
+  m_runner.cancel();
+  m_limitsStand = false;
+  showBusy(false);
+  m_stop->setText(tr("Pack again"));
+  m_stop->show();
+  m_title->setText(tr("Stopped: nothing new is packed."));
+}
+
+void WalletWindow::showBusy(bool busy) {
+  m_stop->setText(tr("Stop"));
+  m_progress->setValue(0);
+  m_progress->setVisible(busy);
+  m_stop->setVisible(busy);
 }
 
 QString WalletWindow::titleText() const {
@@ -365,7 +413,7 @@ QString WalletWindow::titleText() const {
 void WalletWindow::take(const std::shared_ptr<const void>& result) {
   m_packed = std::static_pointer_cast<const PackedWallet>(result);
   m_model->setPacked(m_packed);
-  m_progress->hide();
+  showBusy(false);
   const DisplayUnits units = m_look->units();
   const Wallet& wallet = m_packed->wallet;
   m_title->setText(titleText());
@@ -377,12 +425,14 @@ void WalletWindow::take(const std::shared_ptr<const void>& result) {
     lines << tr("Nothing for %1, %2: %3", "pool, fly: why")
                  .arg(QString::fromStdString(m_packed->question.pools.pools[use.pool].name),
                       partWords(rig.parts[*rig.flyIndex()], units),
-                      uncoveredWords(use, m_shelf, *m_packed->grid, units));
+                      uncoveredWords(use, m_packed->question.shelf, *m_packed->grid, units));
   }
   if (lines.isEmpty()) lines << tr("Every pool and fly has a tip, or needs none.");
   lines << tr("Depths are estimates, no guide to wading. Local rules on weighted lines and flies decide.");
   m_uncovered->setText(lines.join(QLatin1Char('\n')));
-  Q_EMIT wasPacked(wallet.tips);
+  std::vector<Part> tips;
+  for (const std::size_t tip : wallet.tips) tips.push_back(m_packed->question.shelf.parts[tip]);
+  Q_EMIT wasPacked(tips);
 }
 
 void WalletWindow::saveCard() {

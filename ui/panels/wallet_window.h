@@ -19,6 +19,7 @@ class QTableView;
 
 namespace grainwise::ui {
 
+class AnalysisFeed;
 class PoolBook;
 class RigDocument;
 
@@ -35,8 +36,10 @@ struct WalletPaper {
 class WalletWindow : public QWidget {
   Q_OBJECT
  public:
-  WalletWindow(Look* look, RigDocument* document, PoolBook* pools, const Shelf& shelf,
-               QWidget* parent = nullptr);
+  WalletWindow(Look* look, RigDocument* document, AnalysisFeed* feed, PoolBook* pools,
+               const Shelf& shelf, QWidget* parent = nullptr);
+  /// What is packed from: the carried shelf and the own parts. What was kept or left out stays so.
+  void setShelf(const Shelf& shelf);
   void setPaper(WalletPaper paper) { m_paper = std::move(paper); }
 
   /// Rig files for the trip and the card's file, unless a test answers.
@@ -50,8 +53,8 @@ class WalletWindow : public QWidget {
   [[nodiscard]] bool busy() const { return m_runner.busy(); }
 
  Q_SIGNALS:
-  /// The shelf indices of the tips that were packed.
-  void wasPacked(const std::vector<std::size_t>& tips);
+  /// The tips that were packed.
+  void wasPacked(const std::vector<Part>& tips);
   /// These are to be cut at the bench: the tips that were packed, spares once more.
   void cutWanted(const std::vector<Part>& tips);
 
@@ -70,7 +73,10 @@ class WalletWindow : public QWidget {
   void fillRigs();
   void fillPools();
   void fillSides();
+  void fillKeepMore();
   void pack();
+  void stop();
+  void showBusy(bool busy);
   [[nodiscard]] QString titleText() const;
   void take(const std::shared_ptr<const void>& result);
   [[nodiscard]] WalletQuestion question() const;
@@ -79,6 +85,7 @@ class WalletWindow : public QWidget {
 
   Look* m_look;
   RigDocument* m_document;
+  AnalysisFeed* m_feed;
   PoolBook* m_pools;
   Shelf m_shelf;
   WalletPaper m_paper;
@@ -98,9 +105,11 @@ class WalletWindow : public QWidget {
   QLabel* m_title;
   QLabel* m_uncovered;
   QProgressBar* m_progress;
+  QPushButton* m_stop;  ///< stops what is computed; once stopped, starts it again
   QList<QPushButton*> m_buttons;
   QList<QLabel*> m_headings;
   bool m_filling = false;
+  bool m_limitsStand = false;  ///< no limit can have changed since the grid was computed
 };
 
 }  // namespace grainwise::ui

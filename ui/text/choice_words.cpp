@@ -47,27 +47,6 @@ QString depthClause(const DepthFit& depth, const std::optional<WantedWater>& wan
   return where;
 }
 
-QString strokeClause(const Stroke& stroke) {
-  QString text;
-  switch (stroke.verdict) {
-    case StrokeVerdict::same:
-      text = ChoiceWords::tr("same stroke");
-      break;
-    case StrokeVerdict::adjustLonger:
-      text = ChoiceWords::tr("longer sweep");
-      break;
-    case StrokeVerdict::adjustShorter:
-      text = ChoiceWords::tr("shorter sweep");
-      break;
-    case StrokeVerdict::different:
-      text = ChoiceWords::tr("a different cast");
-      break;
-  }
-  if (stroke.slowerLift) text = ChoiceWords::tr("%1, slower lift").arg(text);
-  if (stroke.quickerLift) text = ChoiceWords::tr("%1, quicker lift").arg(text);
-  return text;
-}
-
 QString driveClause(DriveVerdict verdict) {
   switch (verdict) {
     case DriveVerdict::carries:
@@ -119,7 +98,7 @@ QString criterionClause(Criterion criterion, const TipFigures& f,
     case Criterion::depth:
       return f.depth ? depthClause(*f.depth, wanted, units) : QString();
     case Criterion::stroke:
-      return f.stroke ? strokeClause(*f.stroke) : QString();
+      return f.stroke ? strokeWords(*f.stroke) : QString();
   }
   return {};
 }
@@ -131,7 +110,7 @@ QString praise(const TipChoice& choice, const std::optional<WantedWater>& wanted
   if (f.grip.tipShare)
     clauses << ChoiceWords::tr("%1 of the head").arg(percentText(*f.grip.tipShare));
   if (f.depth) clauses << depthClause(*f.depth, wanted, units);
-  if (f.stroke) clauses << strokeClause(*f.stroke);
+  if (f.stroke) clauses << strokeWords(*f.stroke);
   return clauses.join(QStringLiteral(", "));
 }
 
@@ -219,6 +198,59 @@ QString choiceSentence(const TipChoice& choice, const std::optional<WantedWater>
     clauses << criterionClause(j.criterion, choice.figures, wanted, units);
   }
   return clauses.join(QStringLiteral("; "));
+}
+
+QString strokeWords(const Stroke& stroke) {
+  QString text;
+  switch (stroke.verdict) {
+    case StrokeVerdict::same:
+      text = ChoiceWords::tr("same stroke");
+      break;
+    case StrokeVerdict::adjustLonger:
+      text = ChoiceWords::tr("longer sweep");
+      break;
+    case StrokeVerdict::adjustShorter:
+      text = ChoiceWords::tr("shorter sweep");
+      break;
+    case StrokeVerdict::different:
+      text = ChoiceWords::tr("a different cast");
+      break;
+  }
+  if (stroke.slowerLift) text = ChoiceWords::tr("%1, slower lift").arg(text);
+  if (stroke.quickerLift) text = ChoiceWords::tr("%1, quicker lift").arg(text);
+  return text;
+}
+
+QString criterionName(Criterion criterion) {
+  switch (criterion) {
+    case Criterion::junction:
+      return ChoiceWords::tr("joint");
+    case Criterion::tipShare:
+      return ChoiceWords::tr("tip share");
+    case Criterion::anchor:
+      return ChoiceWords::tr("line in the water");
+    case Criterion::workingLength:
+      return ChoiceWords::tr("length on the rod");
+    case Criterion::flyAgainstTip:
+      return ChoiceWords::tr("fly against tip");
+    case Criterion::drive:
+      return ChoiceWords::tr("carrying the fly");
+    case Criterion::reserve:
+      return ChoiceWords::tr("turnover");
+    case Criterion::depth:
+      return ChoiceWords::tr("depth");
+    case Criterion::stroke:
+      break;
+  }
+  return ChoiceWords::tr("stroke");
+}
+
+QString gradeWords(const TipChoice& choice) {
+  QStringList lines;
+  for (const Judged& j : choice.judged) {
+    lines << ChoiceWords::tr("%1: %2", "what is judged: its grade").arg(criterionName(j.criterion), percentText(j.grade));
+  }
+  return lines.join(QLatin1Char('\n'));
 }
 
 QString needWords(ChoiceNeed need) {

@@ -25,10 +25,16 @@ QString wantedWords(const WantedWater& wanted, DisplayUnits units);
 /// The one sentence of a choice: what speaks for it, what is to be watched, or why it is refused.
 QString choiceSentence(const TipChoice& choice, const std::optional<WantedWater>& wanted,
                        DisplayUnits units);
+/// What a tip is chosen by: "joint", "tip share", "turnover".
+QString criterionName(Criterion criterion);
+/// Its grades, one a line: "joint: 92 %".
+QString gradeWords(const TipChoice& choice);
 /// What is lacking and what to do next; empty for none.
 QString needWords(ChoiceNeed need);
 /// The same where a trip is packed for.
 QString walletNeedWords(ChoiceNeed need);
+/// "same stroke, slower lift".
+QString strokeWords(const Stroke& stroke);
 QString adviceWords(const WaterChange& change, DisplayUnits units);
 
 /// "cut 2.5 ft off the fly end of 10 ft, 14 gr/ft".

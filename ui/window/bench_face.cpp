@@ -11,6 +11,7 @@
 #include "ui/charts/profile_chart.h"
 #include "ui/document/own_store.h"
 #include "ui/document/rig_document.h"
+#include "ui/document/trial.h"
 #include "ui/panels/chooser_panel.h"
 #include "ui/panels/drawer.h"
 #include "ui/panels/depth_table_panel.h"
@@ -23,6 +24,7 @@
 #include "ui/panels/river_panel.h"
 #include "ui/panels/rod_panel.h"
 #include "ui/panels/tiles.h"
+#include "ui/panels/trial_bar.h"
 #include "ui/panels/water_panel.h"
 #include "ui/panels/why_panel.h"
 #include "ui/print/cut_pages.h"
@@ -56,6 +58,7 @@ BenchFace::BenchFace(Look* look, RigDocument* document, AnalysisFeed* feed, Pool
                      const Shelf& shelf, QWidget* parent)
     : QWidget(parent), m_look(look), m_document(document), m_feed(feed), m_pools(pools), m_carried(shelf) {
   setAcceptDrops(true);
+  m_trial = new Trial(document, this);
   m_ruler = new Ruler(this);
   m_strip = new StripView(look, document, feed, m_ruler, this);
   m_strip->setObjectName(QStringLiteral("strip"));
@@ -67,6 +70,7 @@ BenchFace::BenchFace(Look* look, RigDocument* document, AnalysisFeed* feed, Pool
   m_drawer = new Drawer(look, this);
   m_drawer->setObjectName(QStringLiteral("drawer"));
   addPages();
+  addTrialBar();
   layOut();
   connectParts();
 }
@@ -123,14 +127,15 @@ void BenchFace::addChoicePages() {
   m_drawer->addPage(
       kTips, tr("Tips"),
       [this](QWidget* parent) {
-        m_chooser = new ChooserPanel(m_look, m_document, m_feed, m_pools, m_carried, parent);
+        m_chooser = new ChooserPanel(m_look, m_document, m_trial, m_feed, m_pools, allParts(), parent);
+        connect(m_chooser, &ChooserPanel::flyWanted, this, &BenchFace::buildFly);
         return m_chooser;
       },
       Drawer::Stay::standing);
   m_drawer->addPage(
       kFixes, tr("Fixes"),
       [this](QWidget* parent) {
-        m_fixes = new FixesPanel(m_look, m_document, m_feed, m_pools, m_carried, parent);
+        m_fixes = new FixesPanel(m_look, m_document, m_feed, m_pools, allParts(), parent);
         return m_fixes;
       },
       Drawer::Stay::standing);
@@ -160,6 +165,9 @@ void BenchFace::addPassingPages() {
           [this](QWidget* parent) { return m_problems = new ProblemPanel(m_look, parent); });
 }
 
+/// What is carried, and the own parts.
+Shelf BenchFace::allParts() const { return m_store != nullptr ? m_store->all() : m_carried; }
+
 ChooserPanel* BenchFace::chooser() {
   m_drawer->prepare(kTips);
   return m_chooser;
@@ -184,22 +192,49 @@ void BenchFace::connectParts() {
     m_drawer->open(kWhy);
     m_chart->setDriveShown(reading == Reading::drive);
   };
-  connect(m_drawer, &Drawer::opened, m_chart, [this](const QString& page) {
-    if (page != kWhy) m_chart->setDriveShown(false);
-  });
+  connect(m_drawer, &Drawer::opened, this, &BenchFace::pageOpened);
   connect(m_tiles, &TileRow::whyRequested, this, why);
   connect(m_sentence, &SentenceBar::whyRequested, this, why);
 }
 
+void BenchFace::addTrialBar() {
+  auto* bar = new TrialBar(m_look, m_trial, m_drawer);
+  bar->setReach(this, m_strip, m_drawer);
+  m_drawer->addAside(bar);
+}
+
+/// What is tried on is looked at in the air and in the water; where the rig itself is worked on it goes back.
+void BenchFace::pageOpened(const QString& page) {
+  if (page != kWhy) m_chart->setDriveShown(false);
+  const bool looking = page == kTips || page == kCast || page == kRiver || page == kDepths || page == kWhy;
+  if (!looking) m_trial->callOff();
+  if (page != kMake) m_backToTips = false;
+}
+
+void BenchFace::buildFly() {
+  m_drawer->open(kMake);
+  m_make->openTask(QStringLiteral("makeFly"));
+  m_backToTips = true;
+}
+
 void BenchFace::addMake(OwnStore* store) {
+  m_store = store;
   m_drawer->addPage(
       kMake, tr("Make"),
       [this, store](QWidget* parent) {
-        return m_make = new MakePanel(m_look, m_document, store, m_pools, cutPaper(this), parent);
+        m_make = new MakePanel(m_look, m_document, store, m_pools, cutPaper(this), parent);
+        connect(m_make, &MakePanel::flyTied, this, [this] {
+          if (m_backToTips) openTips();
+        });
+        return m_make;
       },
       Drawer::Stay::standing);
   m_shelf->setShelf(store->all());
-  connect(store, &OwnStore::ownChanged, this, [this, store] { m_shelf->setShelf(store->all()); });
+  connect(store, &OwnStore::ownChanged, this, [this] {
+    m_shelf->setShelf(allParts());
+    if (m_chooser != nullptr) m_chooser->setShelf(allParts());
+    if (m_fixes != nullptr) m_fixes->setShelf(allParts());
+  });
   connect(store, &OwnStore::failed, m_drawer, &Drawer::say);
   // A letter as a key: only where nothing is typed.
   auto* weighing = new QAction(tr("Weigh in"), this);
@@ -266,6 +301,11 @@ void BenchFace::dropEvent(QDropEvent* event) {
   if (!m_strip->canTakeOff(event->mimeData())) return;
   event->acceptProposedAction();
   m_strip->takeOff(event->mimeData());
+}
+
+void BenchFace::hideEvent(QHideEvent* event) {
+  QWidget::hideEvent(event);
+  m_trial->callOff();
 }
 
 void BenchFace::paintEvent(QPaintEvent*) {

@@ -26,6 +26,7 @@ class Ruler;
 class SentenceBar;
 class ShelfView;
 class StripView;
+class Trial;
 class TileRow;
 class WhyPanel;
 
@@ -69,6 +70,7 @@ class BenchFace : public QWidget {
   void dragEnterEvent(QDragEnterEvent* event) override;
   void dragLeaveEvent(QDragLeaveEvent* event) override;
   void dropEvent(QDropEvent* event) override;
+  void hideEvent(QHideEvent* event) override;
 
  private:
   void layOut();
@@ -77,12 +79,19 @@ class BenchFace : public QWidget {
   void addChoicePages();
   void addPassingPages();
   void connectParts();
+  void addTrialBar();
+  void pageOpened(const QString& page);
+  void buildFly();
+  [[nodiscard]] Shelf allParts() const;
 
   Look* m_look;
   RigDocument* m_document;
+  Trial* m_trial;
   AnalysisFeed* m_feed;
   PoolBook* m_pools;
   Shelf m_carried;
+  OwnStore* m_store = nullptr;
+  bool m_backToTips = false;  ///< once the fly that is being built is tied on
   Ruler* m_ruler;
   StripView* m_strip;
   ProfileChart* m_chart;

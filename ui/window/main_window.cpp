@@ -457,7 +457,8 @@ void MainWindow::dropEvent(QDropEvent* event) {
 
 void MainWindow::openWallet() {
   if (m_wallet == nullptr) {
-    m_wallet = new WalletWindow(&m_look, m_document, m_pools, m_shelf, this);
+    m_wallet = new WalletWindow(&m_look, m_document, m_feed, m_pools, m_own->all(), this);
+    connect(m_own, &OwnStore::ownChanged, m_wallet, [this] { m_wallet->setShelf(m_own->all()); });
     m_wallet->setPaper(walletPaper(m_wallet));
     connect(m_wallet, &WalletWindow::cutWanted, this, [this](const std::vector<Part>& tips) {
       m_faces->open(QStringLiteral("bench"));
@@ -465,10 +466,10 @@ void MainWindow::openWallet() {
       raise();
       activateWindow();
     });
-    connect(m_wallet, &WalletWindow::wasPacked, this, [this](const std::vector<std::size_t>& tips) {
+    connect(m_wallet, &WalletWindow::wasPacked, this, [this](const std::vector<Part>& tips) {
       m_bench->chooser()->setWallet(tips);
       Shelf along;
-      for (const std::size_t tip : tips) along.parts.push_back(m_shelf.parts[tip]);
+      along.parts = tips;
       m_bench->fixes()->setWallet(along);
     });
   }
