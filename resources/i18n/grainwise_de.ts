@@ -2929,6 +2929,14 @@
         <source>The fly is too bulky for this nylon: thicker or shorter nylon, or a smaller fly</source>
         <translation>Die Fliege ist zu voluminös für dieses Nylon: dickeres oder kürzeres Nylon oder eine kleinere Fliege</translation>
     </message>
+    <message>
+        <source>the line carries it</source>
+        <translation>die Schnur trägt sie</translation>
+    </message>
+    <message>
+        <source>too heavy for this line</source>
+        <translation>zu schwer für diese Schnur</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::Actions</name>
@@ -5281,6 +5289,11 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a field, what is wrong</comment>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::OwnPartsPage</name>
@@ -5594,6 +5607,11 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
     <message>
         <source>%1, %2, %3, %4</source>
         <translation>%1, %2, %3, %4</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>a figure at both ends of a section, the second with unit</comment>
+        <translation>%1 bis %2</translation>
     </message>
 </context>
 <context>

@@ -2929,6 +2929,14 @@
         <source>The fly is too bulky for this nylon: thicker or shorter nylon, or a smaller fly</source>
         <translation>La mosca es demasiado voluminosa para este nailon: nailon más grueso o más corto, o una mosca menor</translation>
     </message>
+    <message>
+        <source>the line carries it</source>
+        <translation>la línea la lleva</translation>
+    </message>
+    <message>
+        <source>too heavy for this line</source>
+        <translation>pesa demasiado para esta línea</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::Actions</name>
@@ -5281,6 +5289,11 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a field, what is wrong</comment>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::OwnPartsPage</name>
@@ -5594,6 +5607,11 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
     <message>
         <source>%1, %2, %3, %4</source>
         <translation>%1, %2, %3, %4</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>a figure at both ends of a section, the second with unit</comment>
+        <translation>%1 a %2</translation>
     </message>
 </context>
 <context>

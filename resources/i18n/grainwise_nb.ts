@@ -2929,6 +2929,14 @@
         <source>The fly is too bulky for this nylon: thicker or shorter nylon, or a smaller fly</source>
         <translation>Flua er for omfangsrik for denne nylonen: tykkere eller kortere nylon, eller en mindre flue</translation>
     </message>
+    <message>
+        <source>the line carries it</source>
+        <translation>lina bærer den</translation>
+    </message>
+    <message>
+        <source>too heavy for this line</source>
+        <translation>for tung for denne lina</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::Actions</name>
@@ -5281,6 +5289,11 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a field, what is wrong</comment>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::OwnPartsPage</name>
@@ -5594,6 +5607,11 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
     <message>
         <source>%1, %2, %3, %4</source>
         <translation>%1, %2, %3, %4</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>a figure at both ends of a section, the second with unit</comment>
+        <translation>%1 til %2</translation>
     </message>
 </context>
 <context>

@@ -70,6 +70,15 @@ TEST_CASE("the tiles of the plain winter rig say what the picture of the bench s
             Grade::fits);
 }
 
+TEST_CASE("words: where there is no tip, it is the line that carries the fly") {
+  Rig rig = sampleRig("05-dry-line");
+  REQUIRE(std::none_of(rig.parts.begin(), rig.parts.end(), [](const Part& p) { return p.kind == PartKind::tip; }));
+  CHECK(tileWords(Reading::flyAgainstTip, rig, analyse(rig), kTrade).verdict == QLatin1String("the line carries it"));
+  rig.parts.back().fly->dry = Grains(200);
+  rig.parts.back().fly->wet.reset();
+  CHECK(tileWords(Reading::flyAgainstTip, rig, analyse(rig), kTrade).verdict == QLatin1String("too heavy for this line"));
+}
+
 TEST_CASE("each rig that is wrong on purpose shows its fault on its tile and no other") {
   struct Row {
     const char* rig;

@@ -162,7 +162,7 @@ void RodPanel::editWindow(int style, bool low, const std::optional<Typed>& typed
     const Grains a(first.value);
     const Grains b(second.value);
     if (b < a) {
-      highField->setError(tr("The upper end is below the lower one."));
+      (low ? lowField : highField)->refuse(tr("The upper end is below the lower one."));
       return;
     }
     window = GrainWindow{a, b};

@@ -223,8 +223,9 @@ void TipsPage::takeTrim() {
   const PartEnd end = m_end->currentIndex() == 1 ? PartEnd::rod : PartEnd::fly;
   const auto cut = trimmed(rig.parts[*index], end, Feet(*m_off));
   if (!cut) return;
-  m_document->apply(tr("Trim %1").arg(partWords(rig.parts[*index], units())),
-                    edits::replaced(rig, *index, cut->part));
+  const Part& before = rig.parts[*index];
+  m_document->apply(tr("Trim %1").arg(partWords(before, units())),
+                    edits::replaced(rig, *index, named(before, cut->part, units())));
 }
 
 void TipsPage::refreshDivide() {

@@ -211,7 +211,7 @@ void WeighPage::commit() {
   if (!m_massTyped && !m_lengthTyped) return choose(after(m_current));
   Part part = rig.parts[m_current];
   if (m_lengthTyped && part.kind != PartKind::fly) {
-    part = withMeasuredLength(part, Feet(*m_lengthTyped));
+    part = named(part, withMeasuredLength(part, Feet(*m_lengthTyped)), units());
   }
   if (m_massTyped) {
     if (!weighIn(part, Grains(*m_massTyped), {}, rules())) return showNow();

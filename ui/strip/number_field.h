@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QLabel>
+#include <QPointer>
 #include <QWidget>
 #include <optional>
 
@@ -8,14 +10,30 @@
 #include "ui/text/quantities.h"
 #include "ui/theme/look.h"
 
-class QLabel;
 class QLineEdit;
 
 namespace grainwise::ui {
 
-/// One typed number: its name above, the field with its unit, and under it what is wrong while the
-/// typing cannot be taken. Takes both decimal signs and a unit behind the number; what is outside the
-/// limit or cannot be read is never passed on. `+` and `-` step lengths by half a foot.
+/// Where a row of fields says what is wrong, in the full width of the row; hidden while nothing is.
+class ErrorLine : public QLabel {
+  Q_OBJECT
+ public:
+  ErrorLine(Look* look, QWidget* parent);
+  /// `field` has this to say; with no words, what it said before is settled.
+  void say(const QWidget* field, const QString& words);
+
+ private:
+  void applyLook();
+
+  Look* m_look;
+  QPointer<const QWidget> m_field;
+};
+
+/// One typed number: its name above, the field with its unit, and under it (or in the row's line) what
+/// is wrong while the typing cannot be taken. Takes both decimal signs and a unit behind the number;
+/// what is outside the limit or cannot be read is never passed on, and the value from before the typing
+/// is passed on again in place of what was passed on underway. Escape does the same. `+` and `-` step
+/// lengths by half a foot.
 class NumberField : public QWidget {
   Q_OBJECT
  public:
@@ -37,8 +55,12 @@ class NumberField : public QWidget {
   void setWidths(int least, int most);
 
   [[nodiscard]] QLineEdit* edit() const { return m_edit; }
-  [[nodiscard]] QString error() const;
+  [[nodiscard]] QString error() const { return m_errorText; }
   void setError(const QString& words);
+  /// What is typed cannot be taken, for a reason beyond the field's own limit.
+  void refuse(const QString& why);
+  /// What is wrong is said in `line` instead of under the field.
+  void sayErrorsIn(ErrorLine* line) { m_line = line; }
 
  Q_SIGNALS:
   void typed(const Typed& number);
@@ -49,6 +71,9 @@ class NumberField : public QWidget {
 
  private:
   void read();
+  void begin();
+  void goBack();
+  bool escape();
   void step(double by_ft);
   void applyLook();
   void refreshText();
@@ -61,6 +86,11 @@ class NumberField : public QWidget {
   bool m_optional = false;
   std::optional<double> m_value;
   QString m_digits;
+  bool m_typing = false;                ///< since the last Enter, or since the field was entered
+  std::optional<double> m_valueBefore;  ///< before the typing
+  QString m_digitsBefore;
+  QString m_errorText;
+  QPointer<ErrorLine> m_line;
   int m_least = 0;
   int m_most = QWIDGETSIZE_MAX;
   QLabel* m_name;

@@ -27,6 +27,7 @@
 namespace grainwise::ui {
 namespace {
 constexpr int kFieldWidth = 120;
+const QString kName = QStringLiteral("name");
 
 WaterState waterOf(const Rig& rig) {
   WaterState state;
@@ -36,6 +37,15 @@ WaterState waterOf(const Rig& rig) {
 }
 
 Kept& partKept(Part& part) { return part.kept; }
+
+/// "20 to 6 gr/ft": what stands at the rod's and the fly's end; once where both read the same.
+QString bothEnds(const QString& rod, const QString& fly) {
+  if (rod == fly) return rod;
+  const QString unit = fly.section(QLatin1Char(' '), 1);
+  const bool sameUnit = !unit.isEmpty() && rod.section(QLatin1Char(' '), 1) == unit;
+  return PartEditor::tr("%1 to %2", "a figure at both ends of a section, the second with unit")
+      .arg(sameUnit ? rod.section(QLatin1Char(' '), 0, 0) : rod, fly);
+}
 
 QString asError(const Problems& problems) {
   const Problem& first = problems.front();
@@ -95,6 +105,9 @@ void PartEditor::rebuild() {
     auto* row = new QHBoxLayout;
     row->setSpacing(14);
     column->addLayout(row);
+    m_wrong = new ErrorLine(m_look, m_inside);
+    m_wrong->setObjectName(QStringLiteral("partWrong"));
+    column->addWidget(m_wrong);
     addHead(row);
     if (part().kind == PartKind::fly) {
       addFlyFields(row);
@@ -125,13 +138,21 @@ void PartEditor::refresh() {
   }
 }
 
+const Part& PartEditor::beforeGesture(const QString& gesture) {
+  if (gesture.isEmpty() || gesture != m_gesture || !(part() == m_after)) m_before = part();
+  m_gesture = gesture;
+  return m_before;
+}
+
 QString PartEditor::take(const Part& changed, const QString& key) {
   Problems problems = check(changed);
   if (problems.empty()) problems = checkAgreement(changed);
   if (!problems.empty()) return asError(problems);
   const QString gesture = key.isEmpty() ? QString() : QStringLiteral("part%1/%2").arg(*m_index).arg(key);
+  const Part& before = beforeGesture(gesture);
+  m_after = key == kName ? changed : named(before, changed, m_look->units());
   m_document->apply(tr("Edit %1").arg(kindWords(changed.kind)),
-                    edits::replaced(m_document->rig(), *m_index, changed), gesture);
+                    edits::replaced(m_document->rig(), *m_index, m_after), gesture);
   return {};
 }
 
@@ -151,14 +172,17 @@ void PartEditor::addHead(QHBoxLayout* row) {
   names->addWidget(name);
   names->addStretch(1);
   row->addLayout(names);
-  m_fill.push_back([name](const Part& p) {
+  m_fill.push_back([this, name](const Part& p) {
     const QString text = QString::fromStdString(p.name.value_or(std::string()));
     if (name->text() != text) name->setText(text);
+    Part unnamed = p;
+    unnamed.name.reset();
+    name->setPlaceholderText(partWords(unnamed, m_look->units()));
   });
   connect(name, &QLineEdit::textEdited, this, [this](const QString& text) {
     Part p = part();
     p.name = text.isEmpty() ? std::nullopt : std::optional(text.toStdString());
-    take(p, QStringLiteral("name"));
+    take(p, kName);
   });
   const std::vector<Style>& styles = stylesOf(part().kind);
   if (styles.empty()) return;
@@ -198,6 +222,7 @@ NumberField* PartEditor::addNumber(QHBoxLayout* row, const QString& name, Measur
   auto* field = new NumberField(m_look, name, measure, limit, m_inside);
   field->setObjectName(QStringLiteral("part_") + QLatin1String(key));
   field->setOptional(optional);
+  field->sayErrorsIn(m_wrong);
   field->setWidths(m_look->px(kFieldWidth), m_look->px(kFieldWidth));
   row->addWidget(field);
   m_fill.push_back([field, key, get, kept](const Part& p) {
@@ -210,7 +235,7 @@ NumberField* PartEditor::addNumber(QHBoxLayout* row, const QString& name, Measur
     put(p, typed ? std::optional(typed->value) : std::nullopt);
     if (typed) keepDigits(kept(p), key, typed->value, typed->digits.toStdString());
     const QString why = take(p, QLatin1String(key));
-    if (!why.isEmpty()) field->setError(why);
+    if (!why.isEmpty()) field->refuse(why);
   };
   connect(field, &NumberField::typed, this, [changed](const Typed& t) { changed(t); });
   connect(field, &NumberField::cleared, this, [changed] { changed(std::nullopt); });
@@ -271,29 +296,22 @@ void PartEditor::addWeighedDate(QHBoxLayout* row) {
   date->setFont(m_look->font(16));
   date->setMinimumHeight(32);
   date->setFixedWidth(m_look->px(kFieldWidth + 10));
-  auto* error = new QLabel(m_inside);
-  error->setFont(m_look->font(14));
-  error->setWordWrap(true);
-  QPalette red = error->palette();
-  red.setColor(QPalette::WindowText, m_look->colours().brick);
-  error->setPalette(red);
   column->addWidget(label);
   column->addWidget(date);
-  column->addWidget(error);
   column->addStretch(1);
   row->addLayout(column);
-  m_fill.push_back([date, error](const Part& p) {
+  m_fill.push_back([this, date](const Part& p) {
     const QString text = p.weighed && p.weighed->on ? QString::fromStdString(*p.weighed->on) : QString();
     if (!date->hasFocus() && date->text() != text) date->setText(text);
     date->setEnabled(p.weighed.has_value());
     date->setToolTip(p.weighed ? QString() : tr("Give the weighed mass first"));
-    if (!date->hasFocus()) error->clear();
+    if (!date->hasFocus()) m_wrong->say(date, {});
   });
-  connect(date, &QLineEdit::textEdited, this, [this, error](const QString& text) {
+  connect(date, &QLineEdit::textEdited, this, [this, date](const QString& text) {
     Part p = part();
     if (!p.weighed) return;
     p.weighed->on = text.isEmpty() ? std::nullopt : std::optional(text.toStdString());
-    error->setText(take(p, QStringLiteral("on")));
+    m_wrong->say(date, take(p, QStringLiteral("on")));
   });
 }
 
@@ -331,6 +349,7 @@ void PartEditor::addFlyFields(QHBoxLayout* row) {
   auto* hookLabel = new QLabel(tr("Hook"), m_inside);
   hookLabel->setFont(m_look->font(14));
   auto* hook = new QLineEdit(m_inside);
+  hook->setObjectName(QStringLiteral("part_hook"));
   hook->setAccessibleName(tr("Hook size"));
   hook->setFont(m_look->font(16));
   hook->setMinimumHeight(32);
@@ -382,7 +401,7 @@ void PartEditor::addSections() {
   add->setObjectName(QStringLiteral("addSection"));
   add->setFont(m_look->font(15));
   add->setMinimumHeight(m_look->px(36));
-  grid->addWidget(add, int(part().sections.size()), 0, 1, 2);
+  grid->addWidget(add, SectionRow::gridRow(int(part().sections.size())), 0, 1, 2);
   connect(add, &QPushButton::clicked, this, [this] {
     Section next = part().sections.back();
     next.kept = {};
@@ -431,13 +450,16 @@ QString PartEditor::derived(std::size_t at) const {
   const DisplayUnits units = m_look->units();
   const WaterState water = waterOf(m_document->rig());
   const InchesPerSecond rate = sinkRate(s.mass.rodEnd, s.diameterRodEnd, water);
-  const QString motion = rate > InchesPerSecond(0)
-                             ? tr("sinks %1 here").arg(rateText(rate, units))
-                             : tr("floats");
-  const QString words = tr("%1, %2, %3, %4")
-                            .arg(lineMassText(s.mass.rodEnd, units),
-                                 diameterText(s.diameterRodEnd, units), densityText(s.densityRodEnd),
-                                 motion);
+  const InchesPerSecond rateFly = sinkRate(s.mass.flyEnd, s.diameterFlyEnd, water);
+  const bool floating = rate <= InchesPerSecond(0) && rateFly <= InchesPerSecond(0);
+  const QString motion =
+      floating ? tr("floats")
+               : tr("sinks %1 here").arg(bothEnds(rateText(rate, units), rateText(rateFly, units)));
+  const QString words =
+      tr("%1, %2, %3, %4")
+          .arg(bothEnds(lineMassText(s.mass.rodEnd, units), lineMassText(s.mass.flyEnd, units)),
+               bothEnds(diameterText(s.diameterRodEnd, units), diameterText(s.diameterFlyEnd, units)),
+               bothEnds(densityText(s.densityRodEnd), densityText(s.densityFlyEnd)), motion);
   const Timed* timed = timedOf(part().sections[at]);
   return timed ? words + QLatin1Char('\n') + timedWords(*timed, units) : words;
 }

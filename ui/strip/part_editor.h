@@ -22,18 +22,22 @@ class QScrollArea;
 namespace grainwise::ui {
 
 class AnalysisFeed;
+class ErrorLine;
 class NumberField;
 class RigDocument;
 class SectionRow;
 
 /// The Part drawer: the chosen part, edited in place with live numbers. Every typed number passes its
-/// limit and the rules of the format before it enters the rig; what is refused is said beside the field.
+/// limit and the rules of the format before it enters the rig; what is refused is said under the row. A
+/// name that the program gave goes when the figures that it tells are changed.
 class PartEditor : public QWidget {
   Q_OBJECT
  public:
   PartEditor(Look* look, RigDocument* document, AnalysisFeed* feed, QWidget* parent = nullptr);
 
   void setPart(std::optional<std::size_t> index);
+  /// What the last edit was typed into, so that edits in a row can be one step; empty for one alone.
+  [[nodiscard]] QString gesture() const { return m_gesture; }
 
  private:
   void rebuild();
@@ -50,6 +54,8 @@ class PartEditor : public QWidget {
   /// Takes the part when nothing is wrong with it; else returns what is.
   QString take(const Part& part, const QString& key);
   void takeSection(std::size_t at, const Section& section, const QString& key);
+  /// The part as it was when the typing that now goes on began.
+  [[nodiscard]] const Part& beforeGesture(const QString& gesture);
   [[nodiscard]] const Part& part() const;
   [[nodiscard]] QString structure() const;
   [[nodiscard]] QString summary() const;
@@ -63,6 +69,10 @@ class PartEditor : public QWidget {
   QScrollArea* m_scroll;
   QWidget* m_inside = nullptr;
   QLabel* m_summary = nullptr;
+  ErrorLine* m_wrong = nullptr;
+  QString m_gesture;
+  Part m_before;  ///< when the gesture began
+  Part m_after;   ///< what the gesture made of it so far
   QList<SectionRow*> m_rows;
   std::vector<std::function<void(const Part&)>> m_fill;
 };

@@ -83,9 +83,13 @@ SectionRow::KnownBy SectionRow::knownBy(const Section& s) {
 
 SectionRow::SectionRow(Look* look, QGridLayout* grid, int row, KnownBy known, QWidget* parent)
     : QObject(parent), m_look(look), m_parent(parent), m_row(row) {
+  const int line = gridRow(row);
+  m_wrong = new ErrorLine(look, parent);
+  m_wrong->setObjectName(QStringLiteral("section%1_wrong").arg(row));
+  grid->addWidget(m_wrong, line + 1, 0, 1, 9);
   m_length = addField(tr("Length"), Measure::length, limits::kLength);
   m_length->setObjectName(QStringLiteral("section%1_length").arg(row));
-  grid->addWidget(m_length, row, 0);
+  grid->addWidget(m_length, line, 0);
   m_fill.push_back([this](const Section& s) {
     m_length->setValue(s.length.value(), QString::fromStdString(digitsOf(s.kept, "length_ft")));
   });
@@ -105,10 +109,11 @@ SectionRow::SectionRow(Look* look, QGridLayout* grid, int row, KnownBy known, QW
   m_known = new QComboBox(parent);
   for (const char* words : kKnownWords) m_known->addItem(tr(words));
   m_known->setCurrentIndex(int(known));
+  m_known->setObjectName(QStringLiteral("section%1_known").arg(row));
   m_known->setAccessibleName(tr("What is known of section %1").arg(row + 1));
   m_known->setFont(look->font(15));
   m_known->setMinimumHeight(look->px(32));
-  grid->addWidget(m_known, row, 3, Qt::AlignBottom);
+  grid->addWidget(m_known, line, 3, Qt::AlignBottom);
   connect(m_known, &QComboBox::activated, this, &SectionRow::changeKnownBy);
   if (known == KnownBy::sinkRate) {
     addAlong<InchesPerSecond>(grid, tr("Sinks"), Measure::rate, limits::kSinkRate, "sink_in_per_s",
@@ -120,18 +125,21 @@ SectionRow::SectionRow(Look* look, QGridLayout* grid, int row, KnownBy known, QW
     addDensity(grid, 4);
   }
   m_derived = new QLabel(parent);
+  m_derived->setObjectName(QStringLiteral("section%1_derived").arg(row));
   m_derived->setFont(look->font(14));
   m_derived->setTextFormat(Qt::PlainText);
   m_derived->setWordWrap(true);
   m_derived->setMinimumHeight(look->px(32));
-  grid->addWidget(m_derived, row, 6, Qt::AlignBottom);
+  grid->addWidget(m_derived, line, 6, Qt::AlignBottom);
   m_split = new QPushButton(tr("Split"), parent);
   m_remove = new QPushButton(tr("Remove"), parent);
+  m_split->setObjectName(QStringLiteral("section%1_split").arg(row));
+  m_remove->setObjectName(QStringLiteral("section%1_remove").arg(row));
   m_split->setToolTip(tr("Cut this section in two halves that weigh the same together"));
   for (QPushButton* button : {m_split, m_remove}) {
     button->setFont(look->font(14));
     button->setMinimumHeight(look->px(32));
-    grid->addWidget(button, row, button == m_split ? 7 : 8, Qt::AlignBottom);
+    grid->addWidget(button, line, button == m_split ? 7 : 8, Qt::AlignBottom);
   }
   connect(m_split, &QPushButton::clicked, this, &SectionRow::splitWanted);
   connect(m_remove, &QPushButton::clicked, this, &SectionRow::removeWanted);
@@ -141,6 +149,7 @@ NumberField* SectionRow::addField(const QString& name, Measure measure, const Li
   auto* field = new NumberField(m_look, name, measure, limit, m_parent);
   field->setWidths(m_look->px(kFieldWidth), m_look->px(kFieldWidth));
   field->setNameVisible(m_row == 0);
+  field->sayErrorsIn(m_wrong);
   return field;
 }
 
@@ -153,8 +162,8 @@ NumberField* SectionRow::addAlong(QGridLayout* grid, const QString& name, Measur
   fly->setOptional(true);
   rod->setObjectName(QStringLiteral("section%1_%2").arg(m_row).arg(QLatin1String(key)));
   fly->setObjectName(rod->objectName() + QStringLiteral("_fly"));
-  grid->addWidget(rod, m_row, column);
-  grid->addWidget(fly, m_row, column + 1);
+  grid->addWidget(rod, gridRow(m_row), column);
+  grid->addWidget(fly, gridRow(m_row), column + 1);
   const std::string k = key;
   m_fill.push_back([=](const Section& s) {
     const auto& along = s.*member;
@@ -199,7 +208,8 @@ NumberField* SectionRow::addAlong(QGridLayout* grid, const QString& name, Measur
 
 void SectionRow::addDensity(QGridLayout* grid, int column) {
   NumberField* field = addField(tr("g/cm³"), Measure::plain, limits::kDensity);
-  grid->addWidget(field, m_row, column);
+  field->setObjectName(QStringLiteral("section%1_density").arg(m_row));
+  grid->addWidget(field, gridRow(m_row), column);
   m_fill.push_back([field](const Section& s) {
     if (!s.density) return;
     field->setValue(s.density->value(), QString::fromStdString(digitsOf(s.kept, "density_g_cm3")));
@@ -233,7 +243,8 @@ void SectionRow::show(const Section& section, const QString& derived, bool remov
 
 void SectionRow::refuse(const QString& why) {
   NumberField* field = m_typedLast != nullptr ? m_typedLast : m_length;
-  field->setError(why);
+  field->refuse(why);
+  m_known->setCurrentIndex(int(knownBy(m_section)));
 }
 
 }  // namespace grainwise::ui

@@ -16,10 +16,12 @@ class QPushButton;
 
 namespace grainwise::ui {
 
+class ErrorLine;
 class NumberField;
 
 /// One section of the part being edited, as a row of fields: length, what is typed at its two ends,
-/// what makes it known, and in words what follows. Hands on a changed section; judges nothing.
+/// what makes it known, and in words what follows; below them, across the row, what is wrong. Hands on
+/// a changed section; judges nothing. Takes two rows of the grid.
 class SectionRow : public QObject {
   Q_OBJECT
  public:
@@ -28,6 +30,8 @@ class SectionRow : public QObject {
   static KnownBy knownBy(const Section& section);
 
   SectionRow(Look* look, QGridLayout* grid, int row, KnownBy known, QWidget* parent);
+  /// The row of the grid where section `row` begins.
+  static int gridRow(int row) { return 2 * row; }
 
   void show(const Section& section, const QString& derived, bool removable);
   /// Says under the field that was typed last why the section was not taken.
@@ -52,6 +56,7 @@ class SectionRow : public QObject {
   QWidget* m_parent;
   int m_row;
   Section m_section;
+  ErrorLine* m_wrong;
   NumberField* m_length;
   NumberField* m_typedLast = nullptr;
   QComboBox* m_known;

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QStringList>
+#include <algorithm>
 #include <array>
 #include <cmath>
 
@@ -90,6 +91,26 @@ QString flyCaption(const Part& part, DisplayUnits units) {
     return Words::tr("%1, %2", "a fly, its mass with unit").arg(name, massText(wet, units));
   }
   return Words::tr("%1 %2", "a fly, its grains: leech 33").arg(name, massNumber(wet, units));
+}
+
+bool sameLine(const Section& a, const Section& b) {
+  return a.length == b.length && a.mass == b.mass && a.diameter == b.diameter && a.density == b.density &&
+         a.sinkRate == b.sinkRate && a.floats == b.floats && a.material == b.material;
+}
+
+/// Whether everything that a name tells is the same: the line, its label, its style, the hook.
+bool sameFigures(const Part& a, const Part& b) {
+  return a.label == b.label && a.style == b.style &&
+         std::equal(a.sections.begin(), a.sections.end(), b.sections.begin(), b.sections.end(), sameLine) &&
+         (a.fly ? a.fly->hook : std::nullopt) == (b.fly ? b.fly->hook : std::nullopt);
+}
+
+/// The carried Shelf's name of a fly with another hook: "Wet fly #4" becomes "Wet fly #6".
+QString withHook(QString name, const QString& before, const QString& after) {
+  const QString numbered = QLatin1Char('#') + before;
+  if (name.contains(numbered)) return name.replace(numbered, QLatin1Char('#') + after);
+  if (name.endsWith(QLatin1Char(' ') + before)) return name.chopped(before.size()) + after;
+  return name;
 }
 
 QString plainCaption(const Part& part, DisplayUnits units) {
@@ -214,6 +235,22 @@ QString partCaption(const Part& part, DisplayUnits units) {
   const QString name = nameOf(part);
   const bool ownName = part.kind != PartKind::fly && !name.isEmpty() && name.size() <= kMostCaption;
   return ownName ? name : derivedCaption(part, units);
+}
+
+Part named(const Part& before, Part after, DisplayUnits units) {
+  after.name = before.name;
+  if (!before.name || sameFigures(before, after)) return after;
+  const QString name = QString::fromStdString(*before.name);
+  const bool carried = isShelfName(name);
+  if (before.kind == PartKind::fly) {
+    if (!carried || !before.fly->hook || !after.fly->hook) return after;
+    after.name = withHook(name, QString::fromStdString(*before.fly->hook),
+                          QString::fromStdString(*after.fly->hook))
+                     .toStdString();
+    return after;
+  }
+  if (carried || name == derivedCaption(before, units)) after.name.reset();
+  return after;
 }
 
 QString partSpoken(const Part& part, DisplayUnits units) {

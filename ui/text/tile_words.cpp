@@ -68,6 +68,12 @@ TileWords shareTile(const Rig& rig, const Analysis& a, DisplayUnits units) {
   return anchorIsWorse ? anchorTile(rig, grip, units) : words;
 }
 
+/// Of a line without a tip it is the line that carries the fly.
+QString carriedWords(FlyVerdict verdict, bool byTip) {
+  if (byTip || verdict == FlyVerdict::heavySlow) return flyWords(verdict);
+  return verdict == FlyVerdict::carries ? Words::tr("the line carries it") : Words::tr("too heavy for this line");
+}
+
 TileWords flyTile(const Analysis& a, DisplayUnits units) {
   const FlyFit& fly = a.fly;
   if (lacks(a, Missing::fly)) return toDo(Reading::flyAgainstTip, missingWords(Missing::fly));
@@ -83,7 +89,7 @@ TileWords flyTile(const Analysis& a, DisplayUnits units) {
   std::optional<TileWords> tile;
   if (fly.tipToFly && fly.tipToFlyVerdict) {
     tile = figures(Reading::flyAgainstTip, *fly.tipToFly, fly.tipWindow);
-    tile->verdict = flyWords(*fly.tipToFlyVerdict);
+    tile->verdict = carriedWords(*fly.tipToFlyVerdict, a.grip.tip > Grains(0));
     tile->grade = grade(*fly.tipToFlyVerdict);
   }
   const bool byLeader = fly.leaderToFly && fly.leaderToFlyVerdict &&

@@ -54,6 +54,10 @@ QString partWords(const Part& part, DisplayUnits units);
 /// A part in two or three words, for its block: "short head 525", "10 ft, 11 gr/ft", "leader 4 ft",
 /// "leech 33", "mono 0.024". A short name of its own comes first.
 QString partCaption(const Part& part, DisplayUnits units);
+/// `after`, which an edit made of `before`, under the name that suits it: a name that the program gave
+/// goes when the figures that it tells have changed (what the part is stands in its place), and of a fly
+/// follows the hook; a name that a person typed stays.
+Part named(const Part& before, Part after, DisplayUnits units);
 /// A part for the ear: "tip, 10 feet, 11 grains a foot".
 QString partSpoken(const Part& part, DisplayUnits units = {});
 
