@@ -5314,20 +5314,8 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
         <translation>Aufheben</translation>
     </message>
     <message>
-        <source>Its name</source>
-        <translation>Sein Name</translation>
-    </message>
-    <message>
-        <source>Name it so</source>
-        <translation>So nennen</translation>
-    </message>
-    <message>
         <source>Put it on the line</source>
         <translation>Auf die Schnur setzen</translation>
-    </message>
-    <message>
-        <source>Edit it there, then keep it again: it takes the place of the old one</source>
-        <translation>Dort bearbeiten, dann wieder aufheben: es tritt an die Stelle des alten</translation>
     </message>
     <message>
         <source>Copy it</source>
@@ -5352,10 +5340,6 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
     <message>
         <source>From the line</source>
         <translation>Von der Schnur</translation>
-    </message>
-    <message>
-        <source>Name</source>
-        <translation>Name</translation>
     </message>
     <message>
         <source>Read a shelf</source>
@@ -5412,6 +5396,18 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
     <message>
         <source>Not written: %1</source>
         <translation>Nicht geschrieben: %1</translation>
+    </message>
+    <message>
+        <source>The one on the line keeps the figures that it has.</source>
+        <translation>Das Teil an der Schnur behält seine Werte.</translation>
+    </message>
+    <message>
+        <source>Put this one in</source>
+        <translation>Dieses einsetzen</translation>
+    </message>
+    <message>
+        <source>Put the new %1 in</source>
+        <translation>%1 neu einsetzen</translation>
     </message>
 </context>
 <context>

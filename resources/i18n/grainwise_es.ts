@@ -5314,20 +5314,8 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
         <translation>Guardarla</translation>
     </message>
     <message>
-        <source>Its name</source>
-        <translation>Su nombre</translation>
-    </message>
-    <message>
-        <source>Name it so</source>
-        <translation>Llamarla así</translation>
-    </message>
-    <message>
         <source>Put it on the line</source>
         <translation>Ponerla en la línea</translation>
-    </message>
-    <message>
-        <source>Edit it there, then keep it again: it takes the place of the old one</source>
-        <translation>Edítela allí y guárdela otra vez: ocupa el lugar de la antigua</translation>
     </message>
     <message>
         <source>Copy it</source>
@@ -5352,10 +5340,6 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
     <message>
         <source>From the line</source>
         <translation>De la línea</translation>
-    </message>
-    <message>
-        <source>Name</source>
-        <translation>Nombre</translation>
     </message>
     <message>
         <source>Read a shelf</source>
@@ -5412,6 +5396,18 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
     <message>
         <source>Not written: %1</source>
         <translation>No escrito: %1</translation>
+    </message>
+    <message>
+        <source>The one on the line keeps the figures that it has.</source>
+        <translation>La parte de la línea conserva sus cifras.</translation>
+    </message>
+    <message>
+        <source>Put this one in</source>
+        <translation>Poner esta</translation>
+    </message>
+    <message>
+        <source>Put the new %1 in</source>
+        <translation>Poner la nueva parte: %1</translation>
     </message>
 </context>
 <context>

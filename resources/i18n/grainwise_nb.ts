@@ -5314,20 +5314,8 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
         <translation>Behold den</translation>
     </message>
     <message>
-        <source>Its name</source>
-        <translation>Navnet</translation>
-    </message>
-    <message>
-        <source>Name it so</source>
-        <translation>Kall den det</translation>
-    </message>
-    <message>
         <source>Put it on the line</source>
         <translation>Sett den på lina</translation>
-    </message>
-    <message>
-        <source>Edit it there, then keep it again: it takes the place of the old one</source>
-        <translation>Rediger den der, og behold den på nytt: den tar plassen til den gamle</translation>
     </message>
     <message>
         <source>Copy it</source>
@@ -5352,10 +5340,6 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
     <message>
         <source>From the line</source>
         <translation>Fra lina</translation>
-    </message>
-    <message>
-        <source>Name</source>
-        <translation>Navn</translation>
     </message>
     <message>
         <source>Read a shelf</source>
@@ -5412,6 +5396,18 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
     <message>
         <source>Not written: %1</source>
         <translation>Ikke skrevet: %1</translation>
+    </message>
+    <message>
+        <source>The one on the line keeps the figures that it has.</source>
+        <translation>Delen på lina beholder tallene sine.</translation>
+    </message>
+    <message>
+        <source>Put this one in</source>
+        <translation>Sett inn denne</translation>
+    </message>
+    <message>
+        <source>Put the new %1 in</source>
+        <translation>Sett inn ny %1</translation>
     </message>
 </context>
 <context>

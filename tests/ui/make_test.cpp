@@ -293,8 +293,7 @@ TEST_CASE_METHOD(MakeBench, "make: own parts are kept, named, copied, removed, f
   find<QComboBox>("ownFromLine")->setCurrentIndex(2);
   click("ownKeep");
   REQUIRE(store->own().parts.size() == 1);
-  type("ownName", "Winter eleven");
-  click("ownRename");
+  type("partName", "Winter eleven");
   CHECK(store->own().parts[0].name == "Winter eleven");
   click("ownCopy");
   CHECK(store->own().parts.size() == 2);

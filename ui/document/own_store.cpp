@@ -89,15 +89,21 @@ void OwnStore::setAside(const QString& path) {
   QFile::rename(path, aside);
 }
 
-void OwnStore::setOwn(const Shelf& own) {
+void OwnStore::setOwn(const Shelf& own, const QString& gesture) {
   if (own == m_own) return;
-  remember();
+  remember(gesture);
   put({own, m_spools});
+  // A gesture that led back to where it began is no step.
+  if (!gesture.isEmpty() && m_before.back().own == own && m_before.back().spools == m_spools) {
+    m_before.pop_back();
+    m_gesture.clear();
+    Q_EMIT ownChanged();
+  }
 }
 
 void OwnStore::setSpools(const Spools& spools) {
   if (spools == m_spools) return;
-  remember();
+  remember({});
   put({m_own, spools});
 }
 
@@ -105,10 +111,14 @@ void OwnStore::undo() {
   if (m_before.empty()) return;
   const Before last = m_before.back();
   m_before.pop_back();
+  m_gesture.clear();
   put(last);
 }
 
-void OwnStore::remember() {
+void OwnStore::remember(const QString& gesture) {
+  const bool goesOn = !gesture.isEmpty() && gesture == m_gesture;
+  m_gesture = gesture;
+  if (goesOn) return;
   m_before.push_back({m_own, m_spools});
   if (m_before.size() > kMostSteps) m_before.erase(m_before.begin());
 }

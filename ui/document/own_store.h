@@ -33,8 +33,8 @@ class OwnStore : public QObject {
   /// What was wrong with the files when they were read, and with the last writing.
   [[nodiscard]] const Problems& problems() const { return m_problems; }
 
-  /// Each is one step that `undo` takes back.
-  void setOwn(const Shelf& own);
+  /// Each is one step that `undo` takes back; steps in a row with the same non-empty `gesture` are one.
+  void setOwn(const Shelf& own, const QString& gesture = {});
   void setSpools(const Spools& spools);
   [[nodiscard]] bool canUndo() const { return !m_before.empty(); }
   void undo();
@@ -54,7 +54,7 @@ class OwnStore : public QObject {
   void loadRules();
   void write(const QString& name, const std::string& text);
   void setAside(const QString& path);
-  void remember();
+  void remember(const QString& gesture);
   void put(const Before& state);
 
   Shelf m_generic;
@@ -65,6 +65,7 @@ class OwnStore : public QObject {
   Problems m_problems;
   QStringList m_unread;  ///< files that could not be read and were not set aside yet
   std::vector<Before> m_before;
+  QString m_gesture;  ///< of the last step
 };
 
 }  // namespace grainwise::ui

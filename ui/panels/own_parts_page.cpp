@@ -3,7 +3,6 @@
 
 #include <QComboBox>
 #include <QFileDialog>
-#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
@@ -18,10 +17,26 @@
 #include "ui/document/own_store.h"
 #include "ui/document/rig_document.h"
 #include "ui/document/whole_file.h"
+#include "ui/strip/part_editor.h"
 #include "ui/text/bench_words.h"
 #include "ui/text/words.h"
+#include "ui/theme/flow_row.h"
+#include "ui/work/analysis_feed.h"
 
 namespace grainwise::ui {
+
+namespace {
+
+/// The same part, wherever it stands.
+bool same(Part a, Part b) {
+  for (Part* part : {&a, &b}) {
+    part->id.reset();
+    part->group.reset();
+  }
+  return a == b;
+}
+
+}  // namespace
 
 OwnPartsPage::OwnPartsPage(Look* look, RigDocument* document, OwnStore* store, QWidget* parent)
     : MakePage(look, "makeParts", parent), m_document(document), m_store(store) {
@@ -43,41 +58,26 @@ OwnPartsPage::OwnPartsPage(Look* look, RigDocument* document, OwnStore* store, Q
   left->addWidget(m_search);
   left->addWidget(m_list, 1);
   row->addLayout(left, 2);
-  auto* grid = new QGridLayout;
-  m_fromLine = addChoice({}, tr("Part of the line"), "ownFromLine");
-  m_keep = addButton(tr("Keep it"), "ownKeep");
-  m_name = new QLineEdit(this);
-  m_name->setObjectName(QStringLiteral("ownName"));
-  m_name->setAccessibleName(tr("Its name"));
-  m_name->setMaxLength(limits::kStringChars);
-  m_name->setMinimumHeight(32);
-  m_name->setProperty("designSize", 15);
-  m_rename = addButton(tr("Name it so"), "ownRename");
-  m_place = addButton(tr("Put it on the line"), "ownPlace");
-  m_place->setToolTip(tr("Edit it there, then keep it again: it takes the place of the old one"));
-  m_copy = addButton(tr("Copy it"), "ownCopy");
-  m_remove = addButton(tr("Remove"), "ownRemove");
-  m_undo = addButton(tr("Undo"), "ownUndo");
-  auto* read = addButton(tr("Read a shelf…"), "ownRead");
-  m_write = addButton(tr("Write them to a file…"), "ownWrite");
-  grid->addWidget(addLabel(tr("From the line")), 0, 0);
-  grid->addWidget(m_fromLine, 0, 1, 1, 2);
-  grid->addWidget(m_keep, 0, 3);
-  grid->addWidget(addLabel(tr("Name")), 1, 0);
-  grid->addWidget(m_name, 1, 1, 1, 2);
-  grid->addWidget(m_rename, 1, 3);
-  grid->addWidget(m_place, 2, 0);
-  grid->addWidget(m_copy, 2, 1);
-  grid->addWidget(m_remove, 2, 2);
-  grid->addWidget(m_undo, 2, 3);
-  grid->addWidget(read, 3, 0);
-  grid->addWidget(m_write, 3, 1, 1, 2);
+  auto* right = new QVBoxLayout;
+  right->setSpacing(4);
+  right->addWidget(buttonRow());
+  auto* offer = new QHBoxLayout;
+  m_offer = addLabel(tr("The one on the line keeps the figures that it has."));
+  m_putIn = addButton(tr("Put this one in"), "ownPutIn");
+  offer->addWidget(m_offer);
+  offer->addWidget(m_putIn);
+  offer->addStretch(1);
+  right->addLayout(offer);
   m_said = addLabel({});
   m_said->setObjectName(QStringLiteral("ownSaid"));
-  grid->addWidget(m_said, 4, 0, 1, 4);
-  grid->setRowStretch(5, 1);
-  grid->setColumnStretch(1, 1);
-  row->addLayout(grid, 3);
+  right->addWidget(m_said);
+  m_edited = new RigDocument(this);
+  m_editedFeed = new AnalysisFeed(m_edited, this);
+  m_editor = new PartEditor(look, m_edited, m_editedFeed, this);
+  m_editor->setObjectName(QStringLiteral("ownEditor"));
+  m_editor->setMinimumHeight(look->px(110));
+  right->addWidget(m_editor, 1);
+  row->addLayout(right, 6);
   askReadPath = [this] {
     return QFileDialog::getOpenFileName(this, tr("Read a shelf"), {}, tr("Shelves (*.shelf.json)"));
   };
@@ -85,31 +85,61 @@ OwnPartsPage::OwnPartsPage(Look* look, RigDocument* document, OwnStore* store, Q
     return QFileDialog::getSaveFileName(this, tr("Write my parts"), tr("my-parts.shelf.json"),
                                         tr("Shelves (*.shelf.json)"));
   };
-  connect(m_search, &QLineEdit::textChanged, this, &OwnPartsPage::refresh);
+  connectAll();
+  restyle();
+}
+
+QWidget* OwnPartsPage::buttonRow() {
+  auto* holder = new QWidget(this);
+  auto* row = new FlowRow(look()->px(8));
+  holder->setLayout(row);
+  m_fromLine = addChoice({}, tr("Part of the line"), "ownFromLine");
+  m_keep = addButton(tr("Keep it"), "ownKeep");
+  m_place = addButton(tr("Put it on the line"), "ownPlace");
+  m_copy = addButton(tr("Copy it"), "ownCopy");
+  m_remove = addButton(tr("Remove"), "ownRemove");
+  m_undo = addButton(tr("Undo"), "ownUndo");
+  m_read = addButton(tr("Read a shelf…"), "ownRead");
+  m_write = addButton(tr("Write them to a file…"), "ownWrite");
+  auto* from = new QWidget(holder);
+  auto* together = new QHBoxLayout(from);
+  together->setContentsMargins(0, 0, 0, 0);
+  together->addWidget(addLabel(tr("From the line")));
+  together->addWidget(m_fromLine);
+  together->addWidget(m_keep);
+  row->addWidget(from);
+  for (QPushButton* button : {m_place, m_copy, m_remove, m_undo, m_read, m_write}) row->addWidget(button);
+  return holder;
+}
+
+void OwnPartsPage::connectAll() {
+  connect(m_search, &QLineEdit::textChanged, this, [this] {
+    m_chosen.clear();
+    refresh();
+  });
   connect(m_list, &QListWidget::currentRowChanged, this, [this] {
-    const Part* part = chosen();
-    m_name->setText(part ? QString::fromStdString(part->name.value_or("")) : QString());
+    load();
+    refreshOffer();
   });
   connect(m_list, &QListWidget::itemActivated, this, &OwnPartsPage::place);
+  connect(m_edited, &RigDocument::rigChanged, this, &OwnPartsPage::takeEdit);
+  connect(m_putIn, &QPushButton::clicked, this, &OwnPartsPage::putIn);
   connect(m_keep, &QPushButton::clicked, this, &OwnPartsPage::keepFromLine);
-  connect(m_rename, &QPushButton::clicked, this, &OwnPartsPage::rename);
-  connect(m_name, &QLineEdit::returnPressed, this, &OwnPartsPage::rename);
   connect(m_place, &QPushButton::clicked, this, &OwnPartsPage::place);
   connect(m_copy, &QPushButton::clicked, this, &OwnPartsPage::copy);
   connect(m_remove, &QPushButton::clicked, this, &OwnPartsPage::removePart);
-  connect(m_undo, &QPushButton::clicked, store, &OwnStore::undo);
-  connect(read, &QPushButton::clicked, this, [this] {
+  connect(m_undo, &QPushButton::clicked, m_store, &OwnStore::undo);
+  connect(m_read, &QPushButton::clicked, this, [this] {
     const QString path = askReadPath();
     if (!path.isEmpty()) say(readFile(path));
   });
   connect(m_write, &QPushButton::clicked, this, &OwnPartsPage::writeFile);
-  connect(store, &OwnStore::ownChanged, this, &OwnPartsPage::refresh);
-  connect(store, &OwnStore::spoolsChanged, this, [this] { m_undo->setEnabled(m_store->canUndo()); });
-  connect(store, &OwnStore::failed, this, &OwnPartsPage::say);
-  connect(document, &RigDocument::rigChanged, this, [this] {
+  connect(m_store, &OwnStore::ownChanged, this, &OwnPartsPage::refresh);
+  connect(m_store, &OwnStore::spoolsChanged, this, [this] { m_undo->setEnabled(m_store->canUndo()); });
+  connect(m_store, &OwnStore::failed, this, &OwnPartsPage::say);
+  connect(m_document, &RigDocument::rigChanged, this, [this] {
     if (isVisible()) refresh();
   });
-  restyle();
 }
 
 void OwnPartsPage::showEvent(QShowEvent* event) {
@@ -125,22 +155,56 @@ const Part* OwnPartsPage::chosen() const {
   return &m_store->own().parts[m_shown[std::size_t(row)]];
 }
 
-void OwnPartsPage::refresh() {
+/// The chosen part stays in the list while it is edited, whatever is searched for.
+void OwnPartsPage::fillList() {
+  const QSignalBlocker quiet(m_list);
   const int before = m_list->currentRow();
-  {
-    const QSignalBlocker quiet(m_list);
-    m_list->clear();
-    m_shown.clear();
-    const auto& parts = m_store->own().parts;
-    const std::string words = m_search->text().toStdString();
-    for (std::size_t i = 0; i < parts.size(); ++i) {
-      if (!ownShelf::matches(parts[i], words)) continue;
-      m_shown.push_back(i);
-      const QString group = QString::fromStdString(parts[i].group.value_or(""));
-      m_list->addItem(tr("%1  (%2)").arg(partWords(parts[i], units()), group));
-    }
+  m_list->clear();
+  m_shown.clear();
+  const auto& parts = m_store->own().parts;
+  const std::string words = m_search->text().toStdString();
+  int row = -1;
+  for (std::size_t i = 0; i < parts.size(); ++i) {
+    const bool stays = !m_chosen.empty() && parts[i].id == m_chosen;
+    if (!stays && !ownShelf::matches(parts[i], words)) continue;
+    if (stays) row = int(m_shown.size());
+    m_shown.push_back(i);
+    const QString group = QString::fromStdString(parts[i].group.value_or(""));
+    m_list->addItem(tr("%1  (%2)").arg(partWords(parts[i], units()), group));
   }
-  m_list->setCurrentRow(m_shown.empty() ? -1 : std::clamp(before, 0, int(m_shown.size()) - 1));
+  if (row < 0 && !m_shown.empty()) row = std::clamp(before, 0, int(m_shown.size()) - 1);
+  m_list->setCurrentRow(row);
+}
+
+void OwnPartsPage::load() {
+  const Part* part = chosen();
+  const std::string id = part ? part->id.value_or("") : std::string();
+  if (part && id != m_chosen) m_was = *part;
+  m_chosen = id;
+  const auto& now = m_edited->rig().parts;
+  if (part ? !now.empty() && same(now.front(), *part) : now.empty()) return;
+  Rig alone;
+  if (part) alone.parts = {*part};
+  m_filling = true;
+  m_edited->startFrom(alone);
+  m_filling = false;
+  m_editor->setPart(part ? std::optional<std::size_t>(0) : std::nullopt);
+}
+
+void OwnPartsPage::takeEdit() {
+  const Part* old = chosen();
+  if (m_filling || old == nullptr || m_edited->rig().parts.empty()) return;
+  Part part = m_edited->rig().parts.front();
+  part.id = old->id;
+  part.group = old->group;
+  const QString typed = m_editor->gesture();
+  const QString gesture = typed.isEmpty() ? QString() : QString::fromStdString(*part.id) + typed;
+  m_store->setOwn(ownShelf::with(m_store->own(), part, m_store->generic()), gesture);
+}
+
+void OwnPartsPage::refresh() {
+  fillList();
+  load();
   const int line = m_fromLine->currentIndex();
   m_fromLine->clear();
   for (const Part& part : m_document->rig().parts) m_fromLine->addItem(partWords(part, units()));
@@ -148,14 +212,43 @@ void OwnPartsPage::refresh() {
                                   ? -1
                                   : std::clamp(line, 0, m_fromLine->count() - 1));
   const bool any = chosen() != nullptr;
-  for (QPushButton* button : {m_rename, m_copy, m_remove, m_place}) button->setEnabled(any);
-  m_name->setEnabled(any);
+  for (QPushButton* button : {m_copy, m_remove, m_place}) button->setEnabled(any);
+  m_editor->setVisible(any);
   m_keep->setEnabled(m_fromLine->count() > 0);
   m_undo->setEnabled(m_store->canUndo());
   m_write->setEnabled(!m_store->own().parts.empty());
   if (m_store->own().parts.empty()) {
     say(tr("None yet. Keep a part of the line, and it stands on the Shelf from now on."));
   }
+  refreshOffer();
+}
+
+std::vector<std::size_t> OwnPartsPage::onLine() const {
+  std::vector<std::size_t> found;
+  const Part* part = chosen();
+  const auto& parts = m_document->rig().parts;
+  for (std::size_t i = 0; part && i < parts.size(); ++i) {
+    if (parts[i].kind != part->kind || same(parts[i], *part)) continue;
+    if ((part->name && parts[i].name == part->name) || same(parts[i], m_was)) found.push_back(i);
+  }
+  return found;
+}
+
+void OwnPartsPage::refreshOffer() {
+  const bool offered = !onLine().empty();
+  m_offer->setVisible(offered);
+  m_putIn->setVisible(offered);
+}
+
+void OwnPartsPage::putIn() {
+  const Part* part = chosen();
+  if (!part) return;
+  Part taken = *part;
+  taken.id.reset();
+  taken.group.reset();
+  Rig rig = m_document->rig();
+  for (const std::size_t i : onLine()) rig = edits::replaced(rig, i, taken);
+  m_document->apply(tr("Put the new %1 in").arg(kindWords(part->kind)), rig);
 }
 
 void OwnPartsPage::keepFromLine() {
@@ -172,22 +265,18 @@ void OwnPartsPage::keepFromLine() {
     }
   }
   const bool again = part.id.has_value();
-  m_store->setOwn(ownShelf::with(m_store->own(), part, m_store->generic()));
+  const Shelf shelf = ownShelf::with(m_store->own(), part, m_store->generic());
+  m_chosen = part.id ? *part.id : shelf.parts.back().id.value_or("");
+  m_store->setOwn(shelf);
   say(again ? tr("Kept in place of the old one.") : tr("Kept. It stands on the Shelf."));
-}
-
-void OwnPartsPage::rename() {
-  const Part* part = chosen();
-  if (!part || m_name->text().trimmed().isEmpty()) return;
-  Part named = *part;
-  named.name = m_name->text().trimmed().toStdString();
-  m_store->setOwn(ownShelf::with(m_store->own(), named, m_store->generic()));
 }
 
 void OwnPartsPage::copy() {
   const Part* part = chosen();
   if (!part) return;
+  const int row = m_list->currentRow();
   m_store->setOwn(ownShelf::duplicated(m_store->own(), *part->id, m_store->generic()));
+  if (row + 1 < m_list->count()) m_list->setCurrentRow(row + 1);  // the copy, to be made another
 }
 
 void OwnPartsPage::removePart() {
