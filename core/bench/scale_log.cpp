@@ -195,23 +195,33 @@ std::vector<std::string> logCells(std::string_view line, char separator) {
   return cells;
 }
 
+std::vector<LogLine> logLines(std::string_view text, char separator, std::size_t most) {
+  std::vector<LogLine> result;
+  const auto lines = linesOf(text);
+  for (std::size_t i = 0; i < lines.size() && result.size() < most; ++i) {
+    if (trimmedText(lines[i]).empty()) continue;
+    result.push_back({static_cast<int>(i) + 1, logCells(lines[i], separator)});
+  }
+  return result;
+}
+
 LogMapping guessMapping(std::string_view text) {
-  LogMapping mapping;
-  std::vector<std::string_view> lines;
-  for (const auto line : linesOf(text)) {
-    if (!trimmedText(line).empty() && lines.size() < 20) lines.push_back(line);
-  }
+  constexpr std::size_t kLooked = 20;
   for (const char separator : {'\t', ';', ','}) {
-    const auto with = std::count_if(lines.begin(), lines.end(), [&](std::string_view line) {
-      return logCells(line, separator).size() > 1;
-    });
-    if (2 * static_cast<std::size_t>(with) > lines.size()) {
-      mapping.separator = separator;
-      break;
-    }
+    const auto lines = logLines(text, separator, kLooked);
+    const auto with = std::count_if(lines.begin(), lines.end(),
+                                    [](const LogLine& line) { return line.cells.size() > 1; });
+    if (2 * static_cast<std::size_t>(with) > lines.size()) return guessMapping(text, separator);
   }
+  return guessMapping(text, LogMapping{}.separator);
+}
+
+LogMapping guessMapping(std::string_view text, char separator) {
+  LogMapping mapping;
+  mapping.separator = separator;
+  const auto lines = logLines(text, separator, 1);
   if (lines.empty()) return mapping;
-  const auto first = logCells(lines.front(), mapping.separator);
+  const auto& first = lines.front().cells;
   mapping.heading = std::none_of(first.begin(), first.end(), [](const std::string& cell) {
     return isNumber(cell) || typedMass(cell) || typedLength(cell);
   });

@@ -37,6 +37,16 @@ std::vector<std::string> logCells(std::string_view line, char separator);
 /// comma beside them is a decimal comma); a heading when its first line holds no number; columns by the words in
 /// the heading ("name", "mass (g)", "length_ft", "gr/ft", "in/s", "sinking ft", "date").
 LogMapping guessMapping(std::string_view text);
+/// The same where the separator is known.
+LogMapping guessMapping(std::string_view text, char separator);
+
+/// The cells of the first `most` lines that hold anything, as a table to choose the columns by, each
+/// with its number in the text.
+struct LogLine {
+  int line = 0;
+  std::vector<std::string> cells;
+};
+std::vector<LogLine> logLines(std::string_view text, char separator, std::size_t most);
 
 struct LogRow {
   int line = 0;

@@ -4829,10 +4829,6 @@ Name, Masse gr, Länge ft
 Winterspitze, 113.5, 10</translation>
     </message>
     <message>
-        <source>The columns are</source>
-        <translation>Die Spalten sind</translation>
-    </message>
-    <message>
         <source>From a file…</source>
         <translation>Aus einer Datei…</translation>
     </message>
@@ -4865,20 +4861,52 @@ Winterspitze, 113.5, 10</translation>
         <translation>%1 ohne Sinkrate bekommen die übliche ihrer Klasse.</translation>
     </message>
     <message>
-        <source>Left out, %1</source>
-        <translation>Ausgelassen, %1</translation>
-    </message>
-    <message>
-        <source>and %1 lines more.</source>
-        <translation>und %1 weitere Zeilen.</translation>
-    </message>
-    <message>
         <source>My tips</source>
         <translation>Meine Spitzen</translation>
     </message>
     <message>
         <source>%1 kept among my parts.</source>
         <translation>%1 bei meinen Teilen aufgehoben.</translation>
+    </message>
+    <message>
+        <source>The lines as they will be read</source>
+        <translation>Die Zeilen, wie sie gelesen werden</translation>
+    </message>
+    <message>
+        <source>parted by commas</source>
+        <translation>durch Kommas getrennt</translation>
+    </message>
+    <message>
+        <source>parted by semicolons</source>
+        <translation>durch Semikolons getrennt</translation>
+    </message>
+    <message>
+        <source>parted by tabs</source>
+        <translation>durch Tabulatoren getrennt</translation>
+    </message>
+    <message>
+        <source>What parts the columns</source>
+        <translation>Was die Spalten trennt</translation>
+    </message>
+    <message>
+        <source>the first line names them</source>
+        <translation>die erste Zeile benennt sie</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Lines left out: %1.</source>
+        <translation>Ausgelassene Zeilen: %1.</translation>
+    </message>
+    <message>
+        <source>becomes</source>
+        <translation>wird zu</translation>
+    </message>
+    <message>
+        <source>names</source>
+        <translation>Namen</translation>
     </message>
 </context>
 <context>

@@ -4829,10 +4829,6 @@ nombre, masa gr, longitud ft
 punta de invierno, 113.5, 10</translation>
     </message>
     <message>
-        <source>The columns are</source>
-        <translation>Las columnas son</translation>
-    </message>
-    <message>
         <source>From a file…</source>
         <translation>De un archivo…</translation>
     </message>
@@ -4865,20 +4861,52 @@ punta de invierno, 113.5, 10</translation>
         <translation>%1 sin velocidad de hundimiento toman la usual de su clase.</translation>
     </message>
     <message>
-        <source>Left out, %1</source>
-        <translation>Omitida, %1</translation>
-    </message>
-    <message>
-        <source>and %1 lines more.</source>
-        <translation>y %1 líneas más.</translation>
-    </message>
-    <message>
         <source>My tips</source>
         <translation>Mis puntas</translation>
     </message>
     <message>
         <source>%1 kept among my parts.</source>
         <translation>%1 guardadas entre mis partes.</translation>
+    </message>
+    <message>
+        <source>The lines as they will be read</source>
+        <translation>Las filas tal como se leerán</translation>
+    </message>
+    <message>
+        <source>parted by commas</source>
+        <translation>separadas por comas</translation>
+    </message>
+    <message>
+        <source>parted by semicolons</source>
+        <translation>separadas por punto y coma</translation>
+    </message>
+    <message>
+        <source>parted by tabs</source>
+        <translation>separadas por tabuladores</translation>
+    </message>
+    <message>
+        <source>What parts the columns</source>
+        <translation>Qué separa las columnas</translation>
+    </message>
+    <message>
+        <source>the first line names them</source>
+        <translation>la primera fila las nombra</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Lines left out: %1.</source>
+        <translation>Filas omitidas: %1.</translation>
+    </message>
+    <message>
+        <source>becomes</source>
+        <translation>será</translation>
+    </message>
+    <message>
+        <source>names</source>
+        <translation>nombres</translation>
     </message>
 </context>
 <context>

@@ -4829,10 +4829,6 @@ navn, masse gr, lengde ft
 vintertupp, 113.5, 10</translation>
     </message>
     <message>
-        <source>The columns are</source>
-        <translation>Kolonnene er</translation>
-    </message>
-    <message>
         <source>From a file…</source>
         <translation>Fra en fil…</translation>
     </message>
@@ -4865,20 +4861,52 @@ vintertupp, 113.5, 10</translation>
         <translation>%1 uten synkehastighet får den vanlige for klassen.</translation>
     </message>
     <message>
-        <source>Left out, %1</source>
-        <translation>Utelatt, %1</translation>
-    </message>
-    <message>
-        <source>and %1 lines more.</source>
-        <translation>og %1 linjer til.</translation>
-    </message>
-    <message>
         <source>My tips</source>
         <translation>Mine tupper</translation>
     </message>
     <message>
         <source>%1 kept among my parts.</source>
         <translation>%1 beholdt blant mine deler.</translation>
+    </message>
+    <message>
+        <source>The lines as they will be read</source>
+        <translation>Linjene slik de blir lest</translation>
+    </message>
+    <message>
+        <source>parted by commas</source>
+        <translation>delt med komma</translation>
+    </message>
+    <message>
+        <source>parted by semicolons</source>
+        <translation>delt med semikolon</translation>
+    </message>
+    <message>
+        <source>parted by tabs</source>
+        <translation>delt med tabulator</translation>
+    </message>
+    <message>
+        <source>What parts the columns</source>
+        <translation>Hva som deler kolonnene</translation>
+    </message>
+    <message>
+        <source>the first line names them</source>
+        <translation>første linje gir dem navn</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Lines left out: %1.</source>
+        <translation>Linjer utelatt: %1.</translation>
+    </message>
+    <message>
+        <source>becomes</source>
+        <translation>blir til</translation>
+    </message>
+    <message>
+        <source>names</source>
+        <translation>navn</translation>
     </message>
 </context>
 <context>

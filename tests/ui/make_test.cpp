@@ -340,27 +340,6 @@ TEST_CASE_METHOD(MakeBench, "make: a store that cannot be read is set aside, nev
   CHECK(aside.readAll() == QByteArray("{ broken"));
 }
 
-TEST_CASE_METHOD(MakeBench, "make: a pasted list becomes own tips, and its junk is told by line") {
-  open("makeList");
-  find<QPlainTextEdit>("listText")->setPlainText(
-      QStringLiteral("name;mass g;length ft\nten;7,35;10\njunk;x;10\nfive;3,7;5\n"));
-  CHECK(words("listWords").contains(QLatin1String("2 tips read")));
-  CHECK(words("listWords").contains(QLatin1String("line 3")));
-  click("listKeep");
-  REQUIRE(store->own().parts.size() == 2);
-  CHECK(store->own().parts[0].weighed->mass.value() == Approx(113.4).margin(0.1));
-  CHECK(check(store->own()).empty());
-}
-
-TEST_CASE_METHOD(MakeBench, "make: a column taken for the wrong thing can be put right") {
-  open("makeList");
-  find<QPlainTextEdit>("listText")->setPlainText(
-      QStringLiteral("name,mass,length ft\nten,113.5,10\n"));
-  CHECK(words("listWords").contains(QLatin1String("0 tips read")));
-  find<QComboBox>("listColumn1")->setCurrentIndex(2);  // mass, gr
-  CHECK(words("listWords").contains(QLatin1String("1 tips read")));
-}
-
 TEST_CASE_METHOD(MakeBench, "make: a trim shows what is left before the knife, then does it") {
   open("makeTips");
   find<QComboBox>("trimPart")->setCurrentIndex(0);
