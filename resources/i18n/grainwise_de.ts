@@ -3627,6 +3627,18 @@
         <source>Turns over after %1 s, %2 above the water.</source>
         <translation>Rollt nach %1 s ab, %2 über dem Wasser.</translation>
     </message>
+    <message>
+        <source>Usual cast and air</source>
+        <translation>Üblicher Wurf, übliche Luft</translation>
+    </message>
+    <message>
+        <source>Usual cast</source>
+        <translation>Üblicher Wurf</translation>
+    </message>
+    <message>
+        <source>Speed, loop, angle and rod tip as usual for this head, the air of %1</source>
+        <translation>Geschwindigkeit, Schlaufe, Winkel und Rutenspitze wie für diesen Kopf üblich, die Luft von %1</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::CastView</name>
@@ -5968,6 +5980,14 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
         <source>Depths in all pools</source>
         <translation>Tiefen in allen Pools</translation>
     </message>
+    <message>
+        <source>range of depth</source>
+        <translation>Tiefenbereich</translation>
+    </message>
+    <message>
+        <source>Swings tried for the range of depth</source>
+        <translation>Für den Tiefenbereich gerechnete Swings</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::RiverView</name>
@@ -7071,12 +7091,68 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
         <translation>in Sekunden</translation>
     </message>
     <message>
-        <source>That would be over 15 ft/s: check the seconds.</source>
-        <translation>Das wären über 15 ft/s: die Sekunden prüfen.</translation>
-    </message>
-    <message>
         <source>Change the water</source>
         <translation>Wasser ändern</translation>
+    </message>
+    <message>
+        <source>smooth: sand or silt</source>
+        <translation>glatt: Sand oder Schlamm</translation>
+    </message>
+    <message>
+        <source>usual: gravel</source>
+        <translation>üblich: Kies</translation>
+    </message>
+    <message>
+        <source>rough: cobbles</source>
+        <translation>rau: grobe Steine</translation>
+    </message>
+    <message>
+        <source>very rough: boulders</source>
+        <translation>sehr rau: Blöcke</translation>
+    </message>
+    <message>
+        <source>Angle, degrees</source>
+        <translation>Winkel, Grad</translation>
+    </message>
+    <message>
+        <source>Of the landed line below straight across</source>
+        <translation>Der gelegten Schnur, unterhalb von gerade quer</translation>
+    </message>
+    <message>
+        <source>Mend, seconds</source>
+        <translation>Mend, Sekunden</translation>
+    </message>
+    <message>
+        <source>How long the line drifts free before it comes tight</source>
+        <translation>Wie lange die Schnur frei treibt, bevor sie strafft</translation>
+    </message>
+    <message>
+        <source>Change how it is fished</source>
+        <translation>Fischweise ändern</translation>
+    </message>
+    <message>
+        <source>Or a pool of yours</source>
+        <translation>Oder ein Pool von Ihnen</translation>
+    </message>
+    <message>
+        <source>choose a pool…</source>
+        <translation>Pool wählen…</translation>
+    </message>
+    <message>
+        <source>Go to %1</source>
+        <translation>Zu %1 gehen</translation>
+    </message>
+    <message>
+        <source>Bed</source>
+        <translation>Grund</translation>
+    </message>
+    <message>
+        <source>The rougher the bed, the slower the water near it. Taken for every rig until the program ends.</source>
+        <translation>Je rauer der Grund, desto langsamer das Wasser darüber. Gilt für jede Montage, bis das Programm endet.</translation>
+    </message>
+    <message>
+        <source>That would be over %1: check the seconds.</source>
+        <translation>Das wären über %1: die Sekunden prüfen.</translation>
     </message>
 </context>
 <context>

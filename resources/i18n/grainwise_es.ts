@@ -3627,6 +3627,18 @@
         <source>Turns over after %1 s, %2 above the water.</source>
         <translation>Se despliega a los %1 s, a %2 sobre el agua.</translation>
     </message>
+    <message>
+        <source>Usual cast and air</source>
+        <translation>Lance y aire usuales</translation>
+    </message>
+    <message>
+        <source>Usual cast</source>
+        <translation>Lance usual</translation>
+    </message>
+    <message>
+        <source>Speed, loop, angle and rod tip as usual for this head, the air of %1</source>
+        <translation>Velocidad, bucle, ángulo y puntera como es usual para esta cabeza, el aire de %1</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::CastView</name>
@@ -5968,6 +5980,14 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
         <source>Depths in all pools</source>
         <translation>Profundidad en todos los pozos</translation>
     </message>
+    <message>
+        <source>range of depth</source>
+        <translation>margen de profundidad</translation>
+    </message>
+    <message>
+        <source>Swings tried for the range of depth</source>
+        <translation>Swings probados para el margen de profundidad</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::RiverView</name>
@@ -7071,12 +7091,68 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
         <translation>en segundos</translation>
     </message>
     <message>
-        <source>That would be over 15 ft/s: check the seconds.</source>
-        <translation>Eso pasaría de 15 ft/s: revise los segundos.</translation>
-    </message>
-    <message>
         <source>Change the water</source>
         <translation>Cambiar el agua</translation>
+    </message>
+    <message>
+        <source>smooth: sand or silt</source>
+        <translation>liso: arena o limo</translation>
+    </message>
+    <message>
+        <source>usual: gravel</source>
+        <translation>usual: grava</translation>
+    </message>
+    <message>
+        <source>rough: cobbles</source>
+        <translation>áspero: cantos</translation>
+    </message>
+    <message>
+        <source>very rough: boulders</source>
+        <translation>muy áspero: bolos</translation>
+    </message>
+    <message>
+        <source>Angle, degrees</source>
+        <translation>Ángulo, grados</translation>
+    </message>
+    <message>
+        <source>Of the landed line below straight across</source>
+        <translation>De la línea posada, por debajo de la perpendicular</translation>
+    </message>
+    <message>
+        <source>Mend, seconds</source>
+        <translation>Mend, segundos</translation>
+    </message>
+    <message>
+        <source>How long the line drifts free before it comes tight</source>
+        <translation>Cuánto deriva libre la línea antes de tensarse</translation>
+    </message>
+    <message>
+        <source>Change how it is fished</source>
+        <translation>Cambiar cómo se pesca</translation>
+    </message>
+    <message>
+        <source>Or a pool of yours</source>
+        <translation>O un pozo suyo</translation>
+    </message>
+    <message>
+        <source>choose a pool…</source>
+        <translation>elija un pozo…</translation>
+    </message>
+    <message>
+        <source>Go to %1</source>
+        <translation>Ir a %1</translation>
+    </message>
+    <message>
+        <source>Bed</source>
+        <translation>Fondo</translation>
+    </message>
+    <message>
+        <source>The rougher the bed, the slower the water near it. Taken for every rig until the program ends.</source>
+        <translation>Cuanto más áspero el fondo, más lenta el agua junto a él. Vale para cada montaje hasta cerrar el programa.</translation>
+    </message>
+    <message>
+        <source>That would be over %1: check the seconds.</source>
+        <translation>Eso pasaría de %1: revise los segundos.</translation>
     </message>
 </context>
 <context>

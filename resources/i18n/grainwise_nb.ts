@@ -3627,6 +3627,18 @@
         <source>Turns over after %1 s, %2 above the water.</source>
         <translation>Ruller ut etter %1 s, %2 over vannet.</translation>
     </message>
+    <message>
+        <source>Usual cast and air</source>
+        <translation>Vanlig kast og luft</translation>
+    </message>
+    <message>
+        <source>Usual cast</source>
+        <translation>Vanlig kast</translation>
+    </message>
+    <message>
+        <source>Speed, loop, angle and rod tip as usual for this head, the air of %1</source>
+        <translation>Hastighet, bukt, vinkel og stangtupp som vanlig for denne klumpen, lufta på %1</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::CastView</name>
@@ -5968,6 +5980,14 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
         <source>Depths in all pools</source>
         <translation>Dybder i alle høler</translation>
     </message>
+    <message>
+        <source>range of depth</source>
+        <translation>dybdeområde</translation>
+    </message>
+    <message>
+        <source>Swings tried for the range of depth</source>
+        <translation>Sving som er regnet for dybdeområdet</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::RiverView</name>
@@ -7071,12 +7091,68 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
         <translation>på sekunder</translation>
     </message>
     <message>
-        <source>That would be over 15 ft/s: check the seconds.</source>
-        <translation>Det ville vært over 15 ft/s: sjekk sekundene.</translation>
-    </message>
-    <message>
         <source>Change the water</source>
         <translation>Endre vannet</translation>
+    </message>
+    <message>
+        <source>smooth: sand or silt</source>
+        <translation>glatt: sand eller slam</translation>
+    </message>
+    <message>
+        <source>usual: gravel</source>
+        <translation>vanlig: grus</translation>
+    </message>
+    <message>
+        <source>rough: cobbles</source>
+        <translation>ru: stor stein</translation>
+    </message>
+    <message>
+        <source>very rough: boulders</source>
+        <translation>svært ru: blokker</translation>
+    </message>
+    <message>
+        <source>Angle, degrees</source>
+        <translation>Vinkel, grader</translation>
+    </message>
+    <message>
+        <source>Of the landed line below straight across</source>
+        <translation>For den landede lina, nedenfor rett over</translation>
+    </message>
+    <message>
+        <source>Mend, seconds</source>
+        <translation>Mending, sekunder</translation>
+    </message>
+    <message>
+        <source>How long the line drifts free before it comes tight</source>
+        <translation>Hvor lenge lina driver fritt før den strammes</translation>
+    </message>
+    <message>
+        <source>Change how it is fished</source>
+        <translation>Endre hvordan det fiskes</translation>
+    </message>
+    <message>
+        <source>Or a pool of yours</source>
+        <translation>Eller en av dine høler</translation>
+    </message>
+    <message>
+        <source>choose a pool…</source>
+        <translation>velg en høl…</translation>
+    </message>
+    <message>
+        <source>Go to %1</source>
+        <translation>Gå til %1</translation>
+    </message>
+    <message>
+        <source>Bed</source>
+        <translation>Bunn</translation>
+    </message>
+    <message>
+        <source>The rougher the bed, the slower the water near it. Taken for every rig until the program ends.</source>
+        <translation>Jo ruere bunn, jo langsommere vann nær den. Gjelder for hvert oppsett til programmet avsluttes.</translation>
+    </message>
+    <message>
+        <source>That would be over %1: check the seconds.</source>
+        <translation>Det ville vært over %1: sjekk sekundene.</translation>
     </message>
 </context>
 <context>

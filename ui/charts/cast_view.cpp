@@ -14,30 +14,36 @@
 namespace grainwise::ui {
 namespace {
 constexpr int kFrame_ms = 16;
-constexpr int kEnergyHeight = 44;
-constexpr int kAxisHeight = 22;
+constexpr int kEnergyHeight = 26;
+constexpr int kAxisHeight = 24;
+constexpr int kHeightWords = 34;   // room of the words beside the heights
+constexpr int kAbove = 8;
+constexpr double kDistanceEvery = 80, kHeightEvery = 26;  // pixels, at least
 constexpr int kGhosts = 6;
 constexpr double kThinnest = 1.6;
 constexpr double kThickest = 7.0;
-
-/// 1, 2 or 5 times a power of ten, so that a label stands about every `pixels`.
-double niceStep(double unitsPerPixel, double pixels) {
-  const double raw = unitsPerPixel * pixels;
-  const double power = std::pow(10.0, std::floor(std::log10(raw)));
-  for (const double m : {1.0, 2.0, 5.0}) {
-    if (m * power >= raw) return m * power;
-  }
-  return 10.0 * power;
-}
+constexpr double kUsualRod_m = 4.0;  // where the rig says nothing of its rod
+constexpr double kGrip_m = 1.2;      // above the water, of someone who wades to the knee
+constexpr double kShortestBar = 140;
+constexpr int kSwatch = 12;
 }  // namespace
 
 /// Metres to pixels: one scale for both directions.
 struct CastView::Scale {
+  QRectF box;  ///< of the picture, without the words at its axes
   double left = 0, water = 0, pixelsPerMetre = 1;
   [[nodiscard]] QPointF at(QPointF m) const {
     return {left + m.x() * pixelsPerMetre, water - m.y() * pixelsPerMetre};
   }
+  [[nodiscard]] double out_m(double x) const { return (x - left) / pixelsPerMetre; }
+  [[nodiscard]] double above_m(double y) const { return (water - y) / pixelsPerMetre; }
 };
+
+EnergyShares energyShares(const CastFrame& frame) {
+  const double all = frame.moving_J + frame.toAir_J + frame.toFly_J;
+  if (!(all > 0)) return {};
+  return {frame.moving_J / all, frame.toAir_J / all, frame.toFly_J / all};
+}
 
 CastView::CastView(Look* look, QWidget* parent) : QWidget(parent), m_look(look) {
   setAccessibleName(tr("The cast, seen from the side"));
@@ -61,6 +67,7 @@ void CastView::setPicture(std::shared_ptr<const CastPicture> picture) {
 void CastView::setStale(bool stale) {
   if (stale == m_stale) return;
   m_stale = stale;
+  describe();
   update();
 }
 
@@ -108,6 +115,13 @@ std::size_t CastView::frameAt(double time_s) const {
   return after == frames.begin() ? 0 : std::size_t(after - frames.begin()) - 1;
 }
 
+const CastFrame* CastView::shownFrame() const {
+  if (!m_picture || m_picture->frames.empty()) return nullptr;
+  return &m_picture->frames[frameAt(m_time_s)];
+}
+
+double CastView::metresPerUnit() const { return m_look->units().metres ? 1.0 : si::kMetresPerFoot; }
+
 CastView::Scale CastView::scale() const {
   double far = 1, low = 0, high = m_picture->rodTip_m + 1;
   double near = -std::min(m_picture->rodLength_m, 2.0);
@@ -119,48 +133,92 @@ CastView::Scale CastView::scale() const {
       low = std::min(low, node.y());
     }
   }
-  const double margin = m_look->px(24);
-  const double tall = height() - m_look->px(kEnergyHeight + kAxisHeight + 16);
+  const double margin = m_look->px(8);
   Scale s;
-  s.pixelsPerMetre =
-      std::min((width() - 2 * margin) / (far - near), tall / std::max(1.0, high - low));
-  s.left = margin - near * s.pixelsPerMetre;
-  s.water = m_look->px(8) + tall + std::min(0.0, low) * s.pixelsPerMetre;
+  s.box = QRectF(m_look->px(kHeightWords), m_look->px(kAbove), width() - m_look->px(kHeightWords) - margin,
+                 height() - m_look->px(kAbove + kAxisHeight + kEnergyHeight));
+  s.pixelsPerMetre = std::min((s.box.width() - 2 * margin) / (far - near), s.box.height() / std::max(1.0, high - low));
+  s.left = s.box.left() + margin - near * s.pixelsPerMetre;
+  s.water = s.box.bottom() + std::min(0.0, low) * s.pixelsPerMetre;
   return s;
 }
 
-void CastView::paintGround(QPainter& p, const Scale& s) const {
-  const Colours& c = m_look->colours();
-  p.setPen(QPen(c.river, 1));
-  p.drawLine(QPointF(0, s.water), QPointF(width(), s.water));
-  const DisplayUnits units = m_look->units();
-  const double metresPerUnit = units.metres ? 1.0 : si::kMetresPerFoot;
-  const double step = niceStep(1 / (s.pixelsPerMetre * metresPerUnit), m_look->px(90));
-  p.setFont(m_look->font(14));
-  p.setPen(c.slate);
-  const double last = (width() - s.left) / (s.pixelsPerMetre * metresPerUnit);
-  for (int i = 0; i * step < last - 0.3 * step; ++i) {
-    const double x = s.left + i * step * metresPerUnit * s.pixelsPerMetre;
-    p.drawLine(QPointF(x, s.water), QPointF(x, s.water + 5));
-    const QString number = QLocale().toString(i * step, 'g', 4);
-    const QString label = i == 0 ? number + QLatin1Char(' ') + lengthUnit(units) : number;
-    p.drawText(QRectF(x - 40, s.water + 5, 80, m_look->px(kAxisHeight - 4)), Qt::AlignHCenter, label);
-  }
-  // The rod, from the grip at about a person's chest to its tip.
-  const QPointF tip = s.at({0, m_picture->rodTip_m});
-  const double run = std::min(m_picture->rodLength_m * 0.55, 2.0);
-  p.setPen(QPen(c.slate, 3, Qt::SolidLine, Qt::RoundCap));
-  p.drawLine(tip, s.at({-run, std::max(0.0, m_picture->rodTip_m - m_picture->rodLength_m * 0.8)}));
+std::vector<AxisTick> CastView::distances() const {
+  if (!m_picture) return {};
+  const Scale s = scale();
+  const double unit = metresPerUnit();
+  return axisTicks(s.out_m(s.box.left()) / unit, s.out_m(s.box.right()) / unit, s.pixelsPerMetre * unit,
+                   m_look->px(kDistanceEvery));
 }
 
-void CastView::paintGhosts(QPainter& p, const Scale& s, std::size_t now) const {
+std::vector<AxisTick> CastView::heights() const {
+  if (!m_picture) return {};
+  const Scale s = scale();
+  const double unit = metresPerUnit();
+  return axisTicks(0, s.above_m(s.box.top()) / unit, s.pixelsPerMetre * unit, m_look->px(kHeightEvery));
+}
+
+/// Height above the water at the left, distance from the rod tip below; the unit stands at the first mark.
+void CastView::paintAxes(QPainter& p, const Scale& s) const {
+  const Colours& c = m_look->colours();
+  p.setFont(m_look->font(14));
+  const double row = m_look->px(18);
+  for (const AxisTick& tick : heights()) {
+    const double y = s.water - tick.at * metresPerUnit() * s.pixelsPerMetre;
+    p.setPen(QPen(c.edge, 1));
+    if (tick.at > 0) p.drawLine(QPointF(s.box.left(), y), QPointF(s.box.right(), y));
+    p.setPen(c.slate);
+    p.drawText(QRectF(0, y - row / 2, s.box.left() - 5, row), Qt::AlignRight | Qt::AlignVCenter, tick.words);
+  }
+  p.setPen(QPen(c.river, 1));
+  p.drawLine(QPointF(s.box.left(), s.water), QPointF(s.box.right(), s.water));
+  p.setPen(c.slate);
+  const double half = m_look->px(40);
+  for (const AxisTick& tick : distances()) {
+    const double x = s.left + tick.at * metresPerUnit() * s.pixelsPerMetre;
+    p.drawLine(QPointF(x, s.water), QPointF(x, s.water + 5));
+    const QString unit = QLatin1Char(' ') + lengthUnit(m_look->units());
+    const QRectF room(x - half, s.water + 5, 2 * half, row);
+    p.drawText(room, Qt::AlignHCenter, tick.at == 0 ? tick.words + unit : tick.words);
+  }
+}
+
+/// The rod as it stops, from the grip to its tip, thick to thin.
+void CastView::paintRod(QPainter& p, const Scale& s) const {
+  const double length_m = m_picture->rodLength_m > 0 ? m_picture->rodLength_m : kUsualRod_m;
+  const double rise_m = std::min(std::abs(m_picture->rodTip_m - kGrip_m), length_m * 0.95);
+  const QPointF tip_m(0, m_picture->rodTip_m);
+  const QPointF grip_m(-std::sqrt(length_m * length_m - rise_m * rise_m),
+                       m_picture->rodTip_m - std::copysign(rise_m, m_picture->rodTip_m - kGrip_m));
+  constexpr std::array<double, 4> kThick{6, 4.5, 3, 1.8};
+  for (std::size_t i = 0; i < kThick.size(); ++i) {
+    const double from = double(i) / kThick.size(), to = double(i + 1) / kThick.size();
+    p.setPen(QPen(m_look->colours().slate, kThick[i], Qt::SolidLine, Qt::RoundCap));
+    p.drawLine(s.at(grip_m + from * (tip_m - grip_m)), s.at(grip_m + to * (tip_m - grip_m)));
+  }
+}
+
+std::vector<std::size_t> CastView::ghosts() const {
+  std::vector<std::size_t> at;
+  if (!m_picture) return at;
+  const std::size_t total = m_picture->frames.size(), now = frameAt(m_time_s);
+  for (std::size_t g = 1; g <= kGhosts && total * g / (kGhosts + 1) < now; ++g) {
+    at.push_back(total * g / (kGhosts + 1));
+  }
+  return at;
+}
+
+std::vector<double> CastView::ghosts_s() const {
+  std::vector<double> times;
+  for (const std::size_t at : ghosts()) times.push_back(m_picture->frames[at].time_s);
+  return times;
+}
+
+void CastView::paintGhosts(QPainter& p, const Scale& s) const {
   QColor thin = m_look->colours().slate;
   thin.setAlpha(90);
   p.setPen(QPen(thin, 1));
-  const std::size_t total = m_picture->frames.size();
-  for (int g = 1; g <= kGhosts; ++g) {
-    const std::size_t at = total * std::size_t(g) / (kGhosts + 1);
-    if (at >= now) break;
+  for (const std::size_t at : ghosts()) {
     QPolygonF path;
     for (const QPointF& node : m_picture->frames[at].line_m) path.append(s.at(node));
     p.drawPolyline(path);
@@ -183,47 +241,58 @@ void CastView::paintLine(QPainter& p, const Scale& s, const CastFrame& frame) co
   p.drawEllipse(s.at(frame.line_m.back()), m_look->px(6), m_look->px(4));
 }
 
+/// The three shares, each named with its figure and its hatch, the bar (where there is room for it), and
+/// what the clock says.
 void CastView::paintEnergy(QPainter& p, const CastFrame& frame) const {
   const Colours& c = m_look->colours();
-  const double total = frame.moving_J + frame.toAir_J + frame.toFly_J;
-  if (total <= 0) return;
-  struct Share {
-    double joules;
+  const EnergyShares shares = energyShares(frame);
+  struct Named {
+    double share;
     QColor colour;
     Qt::BrushStyle style;
     QString words;
   };
-  const std::array<Share, 3> shares{{{frame.moving_J, c.river, Qt::SolidPattern, tr("still moving")},
-                                     {frame.toAir_J, c.slate, Qt::BDiagPattern, tr("lost to the air")},
-                                     {frame.toFly_J, c.ochreLine, Qt::DiagCrossPattern,
-                                      tr("lost to the fly")}}};
-  const double margin = m_look->px(16);
-  const double wide = width() - 2 * margin;
-  const double top = height() - m_look->px(kEnergyHeight) + m_look->px(4);
+  const std::array<Named, 3> all{{{shares.moving, c.river, Qt::SolidPattern, tr("still moving")},
+                                  {shares.toAir, c.slate, Qt::BDiagPattern, tr("lost to the air")},
+                                  {shares.toFly, c.ochreLine, Qt::DiagCrossPattern, tr("lost to the fly")}}};
   p.setFont(m_look->font(14));
-  double x = margin;
-  double words = margin;
-  for (const Share& share : shares) {
-    const double w = wide * share.joules / total;
-    p.setPen(QPen(share.colour, 1));
-    p.setBrush(QBrush(share.colour, share.style));
-    p.drawRect(QRectF(x, top, w, m_look->px(12)));
-    const QString text = QStringLiteral("%1 %2 %").arg(share.words).arg(std::lround(100 * share.joules / total));
-    const QRectF swatch(words, top + m_look->px(20), m_look->px(12), m_look->px(12));
-    p.drawRect(swatch);
+  const double row = m_look->px(kEnergyHeight);
+  const double top = height() - row, swatch = m_look->px(kSwatch), gap = m_look->px(6);
+  const double inset = (row - swatch) / 2;
+  double x = gap;
+  for (const Named& each : all) {
+    p.setPen(QPen(each.colour, 1));
+    p.setBrush(QBrush(each.colour, each.style));
+    p.drawRect(QRectF(x, top + inset, swatch, swatch));
+    x += swatch + gap;
+    const QString text = each.words + QLatin1Char(' ') + percentText(each.share);
+    const QString widest = each.words + QLatin1Char(' ') + percentText(1);
+    const double room = p.fontMetrics().horizontalAdvance(widest) + 2 * gap;
     p.setPen(c.ink);
-    const double room = p.fontMetrics().horizontalAdvance(text) + m_look->px(32);
-    p.drawText(QRectF(swatch.right() + m_look->px(6), top + m_look->px(15), room, m_look->px(22)),
-               Qt::AlignVCenter | Qt::AlignLeft, text);
-    words += swatch.width() + room;
-    x += w;
+    p.drawText(QRectF(x, top, room, row), Qt::AlignVCenter | Qt::AlignLeft, text);
+    x += room;
+  }
+  const QString clock = tr("%1 s").arg(QLocale().toString(frame.time_s, 'f', 2));
+  const double clockRoom = p.fontMetrics().horizontalAdvance(clock) + 2 * gap;
+  p.setPen(c.slate);
+  p.drawText(QRectF(width() - clockRoom, top, clockRoom, row), Qt::AlignCenter, clock);
+  const double wide = width() - x - gap - clockRoom;
+  if (wide < m_look->px(kShortestBar)) return;
+  for (const Named& each : all) {
+    p.setPen(QPen(each.colour, 1));
+    p.setBrush(QBrush(each.colour, each.style));
+    p.drawRect(QRectF(x, top + inset, wide * each.share, swatch));
+    x += wide * each.share;
   }
 }
 
 void CastView::describe() {
-  setAccessibleDescription(
-      m_picture ? tr("An unrolling loop of %1 seconds.").arg(QLocale().toString(m_picture->length_s(), 'f', 2))
-                : m_reason);
+  QString words = m_reason;
+  if (m_picture) {
+    words = tr("An unrolling loop of %1 seconds.").arg(QLocale().toString(m_picture->length_s(), 'f', 2));
+    if (m_stale) words += QLatin1Char(' ') + tr("being computed anew");
+  }
+  setAccessibleDescription(words);
 }
 
 void CastView::paintEvent(QPaintEvent*) {
@@ -238,19 +307,18 @@ void CastView::paintEvent(QPaintEvent*) {
     return;
   }
   const Scale s = scale();
-  const std::size_t now = frameAt(m_time_s);
-  const CastFrame& frame = m_picture->frames[now];
+  const CastFrame& frame = *shownFrame();
   if (m_stale) p.setOpacity(0.4);
-  paintGround(p, s);
-  paintGhosts(p, s, now);
+  paintAxes(p, s);
+  paintRod(p, s);
+  paintGhosts(p, s);
   paintLine(p, s, frame);
   paintEnergy(p, frame);
   p.setOpacity(1);
+  if (!m_stale) return;
   p.setFont(m_look->font(14));
   p.setPen(c.slate);
-  const QString clock = tr("%1 s").arg(QLocale().toString(frame.time_s, 'f', 2));
-  p.drawText(rect().adjusted(12, 6, -12, -6), Qt::AlignTop | Qt::AlignRight,
-             m_stale ? tr("being computed anew") : clock);
+  p.drawText(rect().adjusted(12, 6, -12, -6), Qt::AlignTop | Qt::AlignRight, tr("being computed anew"));
 }
 
 }  // namespace grainwise::ui

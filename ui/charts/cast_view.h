@@ -8,6 +8,7 @@
 #include <memory>
 #include <vector>
 
+#include "ui/charts/axis_ticks.h"
 #include "ui/charts/line_looks.h"
 #include "ui/theme/look.h"
 
@@ -23,6 +24,12 @@ struct CastFrame {
   double toFly_J = 0;
 };
 
+/// Where the energy of a cast is, as shares of all of it: they sum to 1. No share before there is energy.
+struct EnergyShares {
+  double moving = 0, toAir = 0, toFly = 0;
+};
+EnergyShares energyShares(const CastFrame& frame);
+
 /// A whole cast to play: frames in order of time, and for each link of the line how thick it is drawn.
 struct CastPicture {
   std::vector<CastFrame> frames;
@@ -35,8 +42,8 @@ struct CastPicture {
 };
 
 /// Draws a cast true to scale, rod left and fly right, and plays it: the line to its mass per foot, the
-/// fly, thin ghosts of the frames before, height and distance in the person's units, and under the loop a
-/// bar that says where the energy is. A picture that no longer belongs to the rig is marked as old.
+/// fly, thin ghosts of the frames before, axes of height and distance in the person's units, and under the
+/// loop a bar that says where the energy is. A picture that no longer belongs to the rig is marked as old.
 class CastView : public QWidget {
   Q_OBJECT
  public:
@@ -44,6 +51,7 @@ class CastView : public QWidget {
 
   void setPicture(std::shared_ptr<const CastPicture> picture);
   void setStale(bool stale);
+  [[nodiscard]] bool stale() const { return m_stale; }
   /// Words in the place of a picture: why there is none.
   void setReason(const QString& words);
 
@@ -55,6 +63,13 @@ class CastView : public QWidget {
   void setSpeed(double speed) { m_speed = speed; }
   /// Moves the cast on by wall-clock time, as the timer does; for tests.
   void advance(double wall_ms);
+  /// The frame that is shown; null without a picture.
+  [[nodiscard]] const CastFrame* shownFrame() const;
+  /// Times of the frames that are drawn thin behind the shown one, in order.
+  [[nodiscard]] std::vector<double> ghosts_s() const;
+  /// What stands at the axes now, in the person's unit.
+  [[nodiscard]] std::vector<AxisTick> distances() const;
+  [[nodiscard]] std::vector<AxisTick> heights() const;
 
   [[nodiscard]] QSize minimumSizeHint() const override;
 
@@ -69,8 +84,11 @@ class CastView : public QWidget {
   struct Scale;
   [[nodiscard]] Scale scale() const;
   [[nodiscard]] std::size_t frameAt(double time_s) const;
-  void paintGround(QPainter& p, const Scale& s) const;
-  void paintGhosts(QPainter& p, const Scale& s, std::size_t now) const;
+  [[nodiscard]] std::vector<std::size_t> ghosts() const;
+  [[nodiscard]] double metresPerUnit() const;
+  void paintAxes(QPainter& p, const Scale& s) const;
+  void paintRod(QPainter& p, const Scale& s) const;
+  void paintGhosts(QPainter& p, const Scale& s) const;
   void paintLine(QPainter& p, const Scale& s, const CastFrame& frame) const;
   void paintEnergy(QPainter& p, const CastFrame& frame) const;
   void describe();

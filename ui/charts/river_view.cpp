@@ -17,7 +17,11 @@ constexpr double kPlanShare = 0.30;
 constexpr int kMargin = 12;
 constexpr int kDepthAxis = 44;
 constexpr double kBehindFront_ft = 5;
-constexpr double kRodAbove_ft = 0.8;     ///< air above the surface that is shown
+constexpr double kAirAbove_ft = 0.8;     ///< above the surface that is shown behind a break mark
+constexpr double kRodAbove_ft = 2.3;     ///< and before a rod that is drawn to scale
+constexpr int kRodRoom = 76;             ///< of the rod before the break mark
+constexpr double kLeftOut_ft = 8;        ///< what a break mark leaves out at least
+constexpr double kRodTip = 0.86;         ///< of the air that is shown
 constexpr double kTrackEvery_s = 5;
 
 double styleWidth(const LineLooks::At& look) {
@@ -48,8 +52,9 @@ double RiverPoint::out_ft() const { return std::hypot(downstream_ft, across_ft);
 struct RiverView::Side {
   QRectF box;
   double from_ft = 0, surface = 0, perFoot = 1;
+  double rodRoom = 0;  ///< of the rod and the break mark behind it; 0: all is to scale
   [[nodiscard]] QPointF at(double out_ft, double depth_ft) const {
-    return {box.left() + (out_ft - from_ft) * perFoot, surface + depth_ft * perFoot};
+    return {box.left() + rodRoom + (out_ft - from_ft) * perFoot, surface + depth_ft * perFoot};
   }
 };
 /// From above: the rod at the lower left, the current to the right.
@@ -94,6 +99,7 @@ void RiverView::setWanted(std::optional<FeetRange> wanted) {
 void RiverView::setStale(bool stale) {
   if (stale == m_stale) return;
   m_stale = stale;
+  describe();
   update();
 }
 
@@ -154,15 +160,21 @@ RiverView::Side RiverView::side() const {
   Side s;
   // The front of the line at its nearest, and some of the head behind it.
   s.from_ft = std::max(0.0, flyNear_ft - m_picture->front_ft - kBehindFront_ft);
+  if (s.from_ft < kLeftOut_ft) s.from_ft = 0;
+  s.rodRoom = s.from_ft > 0 ? m_look->px(kRodRoom) : 0;
   const double wide = width() * (1 - kPlanShare) - 2 * kMargin - m_look->px(kDepthAxis);
   const double tall = height() - m_look->px(kType + 8) - kMargin;
   const double span_ft = far_ft + 2 - s.from_ft;
-  s.perFoot = std::min(wide / span_ft, tall / (m_picture->bed_ft + kRodAbove_ft));
-  s.surface = m_look->px(kType + 8) + kRodAbove_ft * s.perFoot;
-  const double used = std::min(wide, span_ft * s.perFoot);
+  const double least_ft = s.from_ft > 0 ? kAirAbove_ft : kRodAbove_ft;
+  s.perFoot = std::min((wide - s.rodRoom) / span_ft, tall / (m_picture->bed_ft + least_ft));
+  const double above_ft = std::clamp(tall / s.perFoot - m_picture->bed_ft, least_ft, kRodAbove_ft);
+  s.surface = m_look->px(kType + 8) + above_ft * s.perFoot;
+  const double used = std::min(wide, s.rodRoom + span_ft * s.perFoot);
   s.box = QRectF(kMargin + m_look->px(kDepthAxis) + (wide - used) / 2, 0, used, height());
   return s;
 }
+
+bool RiverView::broken() const { return m_picture && side().rodRoom > 0; }
 
 RiverView::Plan RiverView::plan() const {
   double down_ft = 1, across_ft = 1;
@@ -222,7 +234,8 @@ void RiverView::paintBand(QPainter& p, const Side& s) const {
   if (!m_wanted) return;
   p.setPen(QPen(c.alder, 2, Qt::DashLine));
   for (const Feet depth : {m_wanted->low, m_wanted->high}) {
-    p.drawLine(s.at(s.from_ft, depth.value()), QPointF(s.box.right(), s.at(0, depth.value()).y()));
+    const double y = s.at(0, depth.value()).y();
+    p.drawLine(QPointF(s.box.left(), y), QPointF(s.box.right(), y));
   }
   p.setPen(c.alder);
   p.drawText(QRectF(s.box.left(), s.at(0, m_wanted->high.value()).y() - m_look->px(20), s.box.width() - 6,
@@ -236,7 +249,7 @@ void RiverView::paintCurrent(QPainter& p, const Side& s) const {
   colour.setAlpha(150);
   p.setPen(QPen(colour, 1.2));
   const double longest = std::min(70.0, s.box.width() / 6);
-  const double left = s.box.left() + s.box.width() * 0.04;
+  const double left = s.box.left() + s.rodRoom + s.box.width() * 0.03;
   for (const auto& current : m_picture->current) {
     const QPointF from(left, s.at(0, current.depth_ft).y());
     const QPointF to = from + QPointF(longest * current.share, 0);
@@ -249,7 +262,7 @@ void RiverView::paintCurrent(QPainter& p, const Side& s) const {
 void RiverView::paintLine(QPainter& p, const Side& s, const RiverFrame& frame) const {
   const Colours& c = m_look->colours();
   p.save();
-  p.setClipRect(s.box.adjusted(0, 0, 8, 0));
+  p.setClipRect(s.box.adjusted(s.rodRoom, 0, 8, 0));
   for (std::size_t i = frame.line.size(); i-- > 1;) {
     const RiverPoint& rodSide = frame.line[i];
     const RiverPoint& flySide = frame.line[i - 1];
@@ -266,6 +279,39 @@ void RiverView::paintLine(QPainter& p, const Side& s, const RiverFrame& frame) c
   const QString words = depthText(fly.depth_ft);
   const double wide = p.fontMetrics().horizontalAdvance(words);
   p.drawText(QPointF(std::min(at.x() - wide - 12, s.box.right() - wide), at.y() + m_look->px(kType) + 8), words);
+}
+
+/// The rod at the left, its tip over the water. Before the break mark the line only says that it runs on,
+/// from the tip once it has come tight, to where it comes in again at the mark.
+void RiverView::paintRod(QPainter& p, const Side& s, const RiverFrame& frame) const {
+  const Colours& c = m_look->colours();
+  const bool tied = frame.time_s > m_picture->afterMend_s;
+  const double air = s.surface - m_look->px(kType + 8);
+  const QPointF tip = s.rodRoom > 0 ? QPointF(s.box.left() + s.rodRoom * 0.5, s.surface - kRodTip * air)
+                                    : s.at(0, tied ? frame.line.back().depth_ft : -kRodAbove_ft * kRodTip);
+  const QPointF butt = tip - QPointF(s.rodRoom > 0 ? s.rodRoom * 0.5 : m_look->px(kRodRoom) * 0.5, air * 0.6);
+  p.setPen(QPen(c.slate, 3.5, Qt::SolidLine, Qt::RoundCap));
+  p.drawLine(butt, (butt + tip) / 2);
+  p.setPen(QPen(c.slate, 2, Qt::SolidLine, Qt::RoundCap));
+  p.drawLine((butt + tip) / 2, tip);
+  if (s.rodRoom <= 0) return;
+  const double mark = s.box.left() + s.rodRoom;
+  if (tied) {
+    const RiverPoint* in = &frame.line.back();
+    for (const RiverPoint& point : frame.line) {
+      if (point.out_ft() < s.from_ft) {
+        in = &point;
+        break;
+      }
+    }
+    p.setPen(QPen(styleColour(in->look, c), styleWidth(in->look), Qt::SolidLine, Qt::RoundCap));
+    p.drawLine(tip, QPointF(mark - 6, std::max(s.at(0, in->depth_ft).y(), tip.y())));
+  }
+  p.setPen(QPen(c.slate, 1.5));
+  const double half = m_look->px(9);
+  for (const double x : {mark - 6.0, mark - 1.0}) {
+    p.drawLine(QPointF(x - 3, s.surface + half), QPointF(x + 3, s.surface - half));
+  }
 }
 
 void RiverView::paintPlan(QPainter& p, const Plan& plan, const RiverFrame& frame) const {
@@ -313,6 +359,7 @@ void RiverView::describe() {
     words += QLatin1Char(' ') + tr("Four swings out of five between %1 and %2.")
                                     .arg(depthText(m_band->low.value()), depthText(m_band->high.value()));
   }
+  if (m_stale) words += QLatin1Char(' ') + tr("being computed anew");
   setAccessibleDescription(words);
 }
 
@@ -335,13 +382,15 @@ void RiverView::paintEvent(QPaintEvent*) {
   paintBand(p, s);
   paintCurrent(p, s);
   paintLine(p, s, *frame);
+  paintRod(p, s, *frame);
   paintPlan(p, plan(), *frame);
   p.setOpacity(1);
   p.setPen(c.slate);
   const QString clock = frame->time_s <= m_picture->afterMend_s
                             ? tr("%1 s, drifting after the mend").arg(numberText(frame->time_s, 1))
                             : tr("%1 s, swinging").arg(numberText(frame->time_s, 1));
-  p.drawText(QRectF(kMargin, 0, width() * (1 - kPlanShare) - 2 * kMargin, m_look->px(kType + 8)),
+  const double from = s.box.left() + s.rodRoom;
+  p.drawText(QRectF(from, 0, width() * (1 - kPlanShare) - kMargin - from, m_look->px(kType + 8)),
              Qt::AlignLeft | Qt::AlignVCenter, m_stale ? tr("being computed anew") : clock);
 }
 

@@ -41,8 +41,8 @@ struct RiverPicture {
   [[nodiscard]] double length_s() const { return frames.empty() ? 0 : frames.back().time_s; }
 };
 
-/// The swing, played: at the left from the side and true to scale, rod left and fly right, with the bed,
-/// the current by depth, the line as on the strip, the depth band as a wash and the wanted water between
+/// The swing, played: at the left from the side and true to scale, rod left (behind a break mark where the
+/// whole line has no room) and fly right, with the bed, the current by depth, the line as on the strip, the depth band as a wash and the wanted water between
 /// two lines; at the right from above, the fly's track drawn darker and wider the deeper it is.
 class RiverView : public QWidget {
   Q_OBJECT
@@ -65,6 +65,9 @@ class RiverView : public QWidget {
   void advance(double wall_ms);
   /// The frame that is shown; null without a picture.
   [[nodiscard]] const RiverFrame* shownFrame() const;
+  [[nodiscard]] bool stale() const { return m_stale; }
+  /// Whether a break mark stands between the rod and the front of the line.
+  [[nodiscard]] bool broken() const;
 
   [[nodiscard]] QSize minimumSizeHint() const override;
 
@@ -84,6 +87,7 @@ class RiverView : public QWidget {
   void paintWater(QPainter& p, const Side& s) const;
   void paintBand(QPainter& p, const Side& s) const;
   void paintCurrent(QPainter& p, const Side& s) const;
+  void paintRod(QPainter& p, const Side& s, const RiverFrame& frame) const;
   void paintLine(QPainter& p, const Side& s, const RiverFrame& frame) const;
   void paintPlan(QPainter& p, const Plan& plan, const RiverFrame& frame) const;
   void describe();

@@ -4,6 +4,7 @@
 #include <QCheckBox>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QPushButton>
 #include <QSlider>
 #include <QVBoxLayout>
 
@@ -21,7 +22,7 @@ namespace {
 constexpr int kType = 15;
 constexpr int kSmallType = 14;
 constexpr int kSliders = 310;
-constexpr int kWords = 250;
+constexpr int kWords = 210;
 // What the sliders offer: sane casts, well inside what a file may say.
 constexpr double kSpeedLow = 20, kSpeedHigh = 110;
 constexpr double kLoopLow = 1, kLoopHigh = 10;
@@ -55,6 +56,8 @@ CastPanel::CastPanel(Look* look, RigDocument* document, AnalysisFeed* feed, QWid
                          this);
   m_learner = new QCheckBox(tr("A learner: 20 % less speed"), this);
   m_learner->setObjectName(QStringLiteral("learner"));
+  m_reset = new QPushButton(tr("Usual cast and air"), this);
+  m_reset->setObjectName(QStringLiteral("usualCast"));
   layOut();
 
   connect(m_player, &PlayerBar::playWanted, m_view, &CastView::setPlaying);
@@ -67,6 +70,7 @@ CastPanel::CastPanel(Look* look, RigDocument* document, AnalysisFeed* feed, QWid
   connect(m_view, &CastView::playingChanged, m_player, &PlayerBar::setPlaying);
   connect(m_casts, &CastFeed::started, m_view, [this] { m_view->setStale(true); });
   connect(m_casts, &CastFeed::arrived, this, &CastPanel::take);
+  connect(m_reset, &QPushButton::clicked, this, &CastPanel::reset);
   connect(document, &RigDocument::rigChanged, this, &CastPanel::refresh);
   connect(look, &Look::changed, this, &CastPanel::applyLook);
   applyLook();
@@ -88,6 +92,7 @@ void CastPanel::layOut() {
     label->setWordWrap(true);
     words->addWidget(label);
   }
+  words->addWidget(m_reset, 0, Qt::AlignLeft);
   words->addStretch(1);
   auto* row = new QHBoxLayout(this);
   row->setContentsMargins(0, 4, 0, 0);
@@ -107,35 +112,56 @@ void CastPanel::addSliders(QVBoxLayout* column) {
   bind(m_loop, "loop_ft", &Cast::loop, tr("Loop"));
   bind(m_launch, "launch_deg", &Cast::launch, tr("Launch angle"));
   bind(m_rodTip, "rod_tip_ft", &Cast::rodTip, tr("Rod tip"));
+  m_altitude->slider()->setObjectName(QStringLiteral("altitude"));
   m_altitude->setValue(kUsualAltitude_ft);
   connect(m_altitude, &SliderRow::moved, this, [this](double altitude_ft) {
     Conditions conditions = m_feed->conditions();
     conditions.turnover.air.density_kg_per_m3 = standardAirDensity_kg_per_m3(Feet(altitude_ft));
     m_feed->setConditions(conditions);
+    showReset();
   });
   connect(m_learner, &QCheckBox::toggled, this, [this](bool learner) {
     Conditions conditions = m_feed->conditions();
     conditions.turnover.learner = learner;
     m_feed->setConditions(conditions);
   });
-  for (SliderRow* row : {m_speed, m_loop, m_launch, m_rodTip, m_altitude}) column->addWidget(row);
+  for (SliderRow* row : {m_speed, m_loop, m_launch, m_rodTip, m_altitude}) {
+    column->addWidget(row);
+    connect(row, &SliderRow::gestureEnded, this, &CastPanel::playWhenLetGo);
+  }
 }
 
 template <class Q>
 void CastPanel::bind(SliderRow* row, const char* key, std::optional<Q> Cast::*member,
                      const QString& step) {
   row->slider()->setObjectName(QLatin1String(key));
-  connect(row, &SliderRow::moved, this, [this, key, member, step](double value) {
+  connect(row, &SliderRow::moved, this, [this, row, key, member, step](double value) {
     Cast cast = m_document->rig().cast.value_or(Cast{});
     cast.*member = Q(value);
     keepDigits(cast.kept, key, value, {});
     m_document->apply(step, edits::withCast(m_document->rig(), cast),
-                      QStringLiteral("cast/") + QLatin1String(key));
+                      QStringLiteral("cast/%1/%2").arg(QLatin1String(key)).arg(row->gesture()));
   });
+}
+
+/// The rig says nothing of its cast any more, and the air is the readings' own.
+void CastPanel::reset() {
+  Conditions conditions = m_feed->conditions();
+  conditions.turnover.air.density_kg_per_m3 = AirSettings{}.density_kg_per_m3;
+  m_feed->setConditions(conditions);
+  m_altitude->setValue(kUsualAltitude_ft);
+  m_document->apply(tr("Usual cast"), edits::withCast(m_document->rig(), std::nullopt));
+  showReset();
+}
+
+void CastPanel::showReset() {
+  const bool ownAir = m_feed->conditions().turnover.air != AirSettings{};
+  m_reset->setEnabled(ownAir || m_document->rig().cast);
 }
 
 void CastPanel::refresh() {
   if (!isVisible()) return;
+  showReset();
   const CastSetup cast = castSetup(*m_document->shown(), false);
   m_speed->setValue(cast.lineSpeed.value());
   m_loop->setValue(cast.loop.value());
@@ -151,13 +177,35 @@ void CastPanel::take(const std::shared_ptr<const CastPicture>& picture, const QS
     m_result->clear();
     return;
   }
-  const bool first = !m_player->isEnabled() || m_player->scrubber()->maximum() <= 1;
   m_player->setEnabled(true);
   m_player->setLength(picture->length_s());
   m_view->setPicture(picture);
-  if (first && !m_look->reduceMotion()) m_view->setPlaying(true);
-  if (first && m_look->reduceMotion()) m_view->setTime(picture->length_s() / 2);
+  m_playLater = held();
+  if (!m_playLater) playOnce();
   applyLook();
+}
+
+/// From its start to its end, once; with reduced motion it stands half way until somebody plays it.
+void CastPanel::playOnce() {
+  m_playLater = false;
+  if (m_look->reduceMotion()) {
+    if (m_view->time_s() == 0) m_view->setTime(m_picture->length_s() / 2);
+    return;
+  }
+  m_view->setPlaying(false);
+  m_view->setTime(0);
+  m_view->setPlaying(true);
+}
+
+void CastPanel::playWhenLetGo() {
+  if (m_playLater && m_picture && !m_casts->busy()) playOnce();
+}
+
+bool CastPanel::held() const {
+  for (const SliderRow* row : {m_speed, m_loop, m_launch, m_rodTip, m_altitude}) {
+    if (row->held()) return true;
+  }
+  return false;
 }
 
 namespace {
@@ -178,6 +226,10 @@ void CastPanel::applyLook() {
   m_result->setFont(m_look->font(kType));
   m_caution->setFont(m_look->font(kSmallType));
   m_learner->setFont(m_look->font(kType));
+  m_reset->setFont(m_look->font(kType));
+  m_reset->setToolTip(tr("Speed, loop, angle and rod tip as usual for this head, the air of %1")
+                          .arg(lengthText(Feet(kUsualAltitude_ft), units)));
+  m_reset->setMinimumHeight(m_look->px(30));
   QPalette quiet = m_caution->palette();
   quiet.setColor(QPalette::WindowText, m_look->colours().slate);
   m_caution->setPalette(quiet);

@@ -10,6 +10,7 @@
 
 class QCheckBox;
 class QLabel;
+class QPushButton;
 class QVBoxLayout;
 
 namespace grainwise::ui {
@@ -39,6 +40,11 @@ class CastPanel : public QWidget {
   void bind(SliderRow* row, const char* key, std::optional<Q> Cast::*member, const QString& step);
   void refresh();
   void take(const std::shared_ptr<const CastPicture>& picture, const QString& reason);
+  void playOnce();
+  void playWhenLetGo();
+  [[nodiscard]] bool held() const;
+  void reset();
+  void showReset();
   void applyLook();
 
   Look* m_look;
@@ -55,6 +61,8 @@ class CastPanel : public QWidget {
   SliderRow* m_launch;
   SliderRow* m_rodTip;
   SliderRow* m_altitude;
+  QPushButton* m_reset;
+  bool m_playLater = false;  ///< something new came while a slider was held
   std::shared_ptr<const CastPicture> m_picture;
 };
 

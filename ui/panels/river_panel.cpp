@@ -3,6 +3,7 @@
 
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QProgressBar>
 #include <QPushButton>
 #include <QSlider>
 #include <QVBoxLayout>
@@ -53,6 +54,22 @@ RiverPanel::RiverPanel(Look* look, RigDocument* document, AnalysisFeed* feed, co
   bind(m_lineOut, "line_out_ft", &Swing::lineOut, tr("Line out"));
   m_result = new QLabel(this);
   m_result->setObjectName(QStringLiteral("riverResult"));
+  m_trying = new QWidget(this);
+  m_tryingWords = new QLabel(tr("range of depth"), m_trying);
+  m_tryingWords->setTextFormat(Qt::PlainText);
+  m_progress = new QProgressBar(m_trying);
+  m_progress->setObjectName(QStringLiteral("bandProgress"));
+  m_progress->setAccessibleName(tr("Swings tried for the range of depth"));
+  m_progress->setRange(0, 100);
+  m_progress->setTextVisible(false);
+  auto* trying = new QHBoxLayout(m_trying);
+  trying->setContentsMargins(0, 0, 0, 0);
+  trying->addWidget(m_tryingWords);
+  trying->addWidget(m_progress, 1);
+  QSizePolicy keeps = m_trying->sizePolicy();
+  keeps.setRetainSizeWhenHidden(true);
+  m_trying->setSizePolicy(keeps);
+  m_trying->hide();
   m_caution = new QLabel(tr("Figures for the line, no guide to wading: judge the water by your own eyes, with a "
                             "staff, a belt and company."),
                          this);
@@ -69,7 +86,11 @@ RiverPanel::RiverPanel(Look* look, RigDocument* document, AnalysisFeed* feed, co
   connect(m_player, &PlayerBar::speedWanted, m_view, &RiverView::setSpeed);
   connect(m_view, &RiverView::timeChanged, m_player, &PlayerBar::setTime);
   connect(m_view, &RiverView::playingChanged, m_player, &PlayerBar::setPlaying);
-  connect(m_swings, &RiverFeed::started, m_view, [this] { m_view->setStale(true); });
+  connect(m_swings, &RiverFeed::started, m_view, [this] {
+    m_view->setStale(true);
+    showProgress(0);
+  });
+  connect(m_swings, &RiverFeed::bandProgress, this, &RiverPanel::showProgress);
   connect(m_swings, &RiverFeed::arrived, this, &RiverPanel::take);
   connect(feed, &AnalysisFeed::analysisChanged, this, &RiverPanel::showBand);
   connect(feed, &AnalysisFeed::depthRefined, this, &RiverPanel::showBand);
@@ -96,6 +117,7 @@ void RiverPanel::layOut() {
     label->setTextFormat(Qt::PlainText);
     label->setWordWrap(true);
     words->addWidget(label);
+    if (label == m_result) words->addWidget(m_trying);
   }
   words->addStretch(1);
   auto* row = new QHBoxLayout(this);
@@ -110,12 +132,12 @@ template <class Q>
 void RiverPanel::bind(SliderRow* row, const char* key, std::optional<Q> Swing::*member,
                       const QString& step) {
   row->slider()->setObjectName(QLatin1String(key));
-  connect(row, &SliderRow::moved, this, [this, key, member, step](double value) {
+  connect(row, &SliderRow::moved, this, [this, row, key, member, step](double value) {
     Swing swing = m_document->rig().swing.value_or(Swing{});
     swing.*member = Q(value);
     keepDigits(swing.kept, key, value, {});
     m_document->apply(step, edits::withSwing(m_document->rig(), swing),
-                      QStringLiteral("swing/") + QLatin1String(key));
+                      QStringLiteral("swing/%1/%2").arg(QLatin1String(key)).arg(row->gesture()));
   });
 }
 
@@ -131,6 +153,7 @@ void RiverPanel::take(const std::shared_ptr<const RiverPicture>& picture, const 
   m_picture = picture;
   m_player->setEnabled(picture != nullptr);
   if (!picture) {
+    showProgress(1);
     m_view->setReason(reason);
     m_result->clear();
     return;
@@ -149,12 +172,20 @@ void RiverPanel::showWanted() {
   m_view->setWanted(wanted ? std::optional(FeetRange{wanted->low, wanted->high}) : std::nullopt);
 }
 
+/// While swings are tried for the range; a new edit begins again at nothing.
+void RiverPanel::showProgress(double share) {
+  m_progress->setValue(int(100 * share));
+  m_trying->setVisible(share < 1);
+}
+
 void RiverPanel::showBand() { m_view->setBand(m_feed->analysis().depthBand); }
 
 void RiverPanel::applyLook() {
   m_result->setFont(m_look->font(kType));
   m_caution->setFont(m_look->font(kSmallType));
   m_depths->setFont(m_look->font(kType));
+  m_tryingWords->setFont(m_look->font(kSmallType));
+  m_progress->setFixedHeight(m_look->px(10));
   m_depths->setMinimumHeight(m_look->px(32));
   QPalette quiet = m_caution->palette();
   quiet.setColor(QPalette::WindowText, m_look->colours().slate);

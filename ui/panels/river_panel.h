@@ -9,6 +9,7 @@
 #include "ui/theme/look.h"
 
 class QLabel;
+class QProgressBar;
 class QPushButton;
 
 namespace grainwise::ui {
@@ -45,6 +46,7 @@ class RiverPanel : public QWidget {
   void refresh();
   void take(const std::shared_ptr<const RiverPicture>& picture, const QString& reason);
   void showBand();
+  void showProgress(double share);
   void showWanted();
   void applyLook();
 
@@ -59,6 +61,9 @@ class RiverPanel : public QWidget {
   SliderRow* m_mend;
   SliderRow* m_lineOut;
   QLabel* m_result;
+  QWidget* m_trying;  ///< while swings run for the range of depth: what, and how far they are
+  QLabel* m_tryingWords;
+  QProgressBar* m_progress;
   QLabel* m_caution;
   QPushButton* m_depths;
   std::shared_ptr<const RiverPicture> m_picture;

@@ -2,6 +2,7 @@
 #include "ui/panels/slider_row.h"
 
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QSignalBlocker>
 #include <QSlider>
@@ -40,8 +41,25 @@ SliderRow::SliderRow(Look* look, const QString& name, double low, double high, d
     showWords();
     Q_EMIT moved(m_value);
   });
+  connect(m_slider, &QSlider::sliderReleased, this, &SliderRow::endGesture);
+  m_slider->installEventFilter(this);
   connect(look, &Look::changed, this, &SliderRow::applyLook);
   applyLook();
+}
+
+bool SliderRow::held() const { return m_slider->isSliderDown(); }
+
+void SliderRow::endGesture() {
+  ++m_gesture;
+  Q_EMIT gestureEnded();
+}
+
+/// A key ends when it is let go, the wheel when the pointer leaves, both when the keyboard goes elsewhere.
+bool SliderRow::eventFilter(QObject* watched, QEvent* event) {
+  const bool letGo = event->type() == QEvent::KeyRelease && !static_cast<QKeyEvent*>(event)->isAutoRepeat();
+  const bool away = event->type() == QEvent::FocusOut || event->type() == QEvent::Leave;
+  if (watched == m_slider && (letGo || (away && !held()))) endGesture();
+  return QWidget::eventFilter(watched, event);
 }
 
 void SliderRow::setValue(double value) {

@@ -23,11 +23,21 @@ class SliderRow : public QWidget {
   /// and the words still say what it is.
   void setValue(double value);
   [[nodiscard]] QSlider* slider() const { return m_slider; }
+  /// A number of the drag, the held key or the turns of the wheel that go on: what moves under one number
+  /// is one step to undo.
+  [[nodiscard]] int gesture() const { return m_gesture; }
+  /// The mouse holds it.
+  [[nodiscard]] bool held() const;
 
  Q_SIGNALS:
   void moved(double value);
+  void gestureEnded();
+
+ protected:
+  bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
+  void endGesture();
   void showWords();
   void applyLook();
   void alignNames();
@@ -36,6 +46,7 @@ class SliderRow : public QWidget {
   double m_low;
   double m_step;
   double m_value;
+  int m_gesture = 0;
   Words m_words;
   QLabel* m_name;
   QSlider* m_slider;

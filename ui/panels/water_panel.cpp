@@ -4,19 +4,42 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
+#include <QSignalBlocker>
 #include <QVBoxLayout>
+#include <array>
 #include <cmath>
 
+#include "core/analysis/depth_table.h"
 #include "core/model/edits.h"
 #include "core/model/limits.h"
+#include "core/water/water_line.h"
+#include "ui/document/pool_book.h"
 #include "ui/document/rig_document.h"
+#include "ui/panels/elided_choice.h"
 #include "ui/strip/number_field.h"
 #include "ui/text/measured_words.h"
+#include "ui/work/analysis_feed.h"
 
 namespace grainwise::ui {
 namespace {
 constexpr Limit kLeafWay{"way of the leaf", "ft", 0, 300, true};
 constexpr Limit kLeafTime{"time of the leaf", "s", 0, 600, true};
+constexpr int kNameWidth = 240, kPoolWidth = 230, kBedWidth = 220;
+
+/// The current over a bed falls with the power 1/n of the height above it: common practice, no source;
+/// 1/6 is what the readings take by themselves. How sure that is: from a bed rougher by one step to one
+/// smoother by two, as for the usual one.
+struct BedChoice {
+  const char* words;
+  double n;
+};
+constexpr std::array<BedChoice, 4> kBeds{{
+    {QT_TRANSLATE_NOOP("grainwise::ui::WaterPanel", "smooth: sand or silt"), 7},
+    {QT_TRANSLATE_NOOP("grainwise::ui::WaterPanel", "usual: gravel"), 6},
+    {QT_TRANSLATE_NOOP("grainwise::ui::WaterPanel", "rough: cobbles"), 5},
+    {QT_TRANSLATE_NOOP("grainwise::ui::WaterPanel", "very rough: boulders"), 4},
+}};
+constexpr double kSmoother = 2, kRougher = 1;
 }  // namespace
 
 WaterPanel::WaterPanel(Look* look, RigDocument* document, QWidget* parent)
@@ -24,15 +47,21 @@ WaterPanel::WaterPanel(Look* look, RigDocument* document, QWidget* parent)
   setObjectName(QStringLiteral("waterPanel"));
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 8, 0, 8);
-  m_nameLabel = new QLabel(tr("Name of the water"), this);
+  m_first = new QHBoxLayout;
+  m_first->setSpacing(16);
+  column->addLayout(m_first);
   m_name = new QLineEdit(this);
   m_name->setMinimumHeight(32);
-  m_name->setMaximumWidth(420);
+  m_name->setMaximumWidth(kNameWidth);
   m_name->setMaxLength(limits::kStringChars);
-  m_name->setAccessibleName(m_nameLabel->text());
-  m_nameLabel->setBuddy(m_name);
-  column->addWidget(m_nameLabel);
-  column->addWidget(m_name);
+  addNamed(tr("Name of the water"), m_name);
+  m_angle = new NumberField(look, tr("Angle, degrees"), Measure::plain, limits::kAngle, this);
+  m_angle->setToolTip(tr("Of the landed line below straight across"));
+  m_mend = new NumberField(look, tr("Mend, seconds"), Measure::plain, limits::kMend, this);
+  m_mend->setToolTip(tr("How long the line drifts free before it comes tight"));
+  addFishing(m_first, m_angle, "angle_deg", &Swing::angle);
+  addFishing(m_first, m_mend, "mend_s", &Swing::mend);
+  m_first->addStretch(1);
   auto* row = new QHBoxLayout;
   row->setSpacing(16);
   column->addLayout(row);
@@ -88,6 +117,105 @@ void WaterPanel::addField(QHBoxLayout* row, NumberField* field, const char* key,
   });
 }
 
+template <class Q>
+void WaterPanel::addFishing(QHBoxLayout* row, NumberField* field, const char* key,
+                            std::optional<Q> Swing::*member) {
+  field->setOptional(true);
+  field->setWidths(110, 150);
+  field->edit()->setObjectName(QStringLiteral("water_") + QLatin1String(key));
+  row->addWidget(field);
+  const auto put = [this, key, member](std::optional<Q> value, const std::string& digits) {
+    Swing swing = m_document->rig().swing.value_or(Swing{});
+    swing.*member = value;
+    keepDigits(swing.kept, key, value ? value->value() : 0, digits);
+    const auto after = swing == Swing{} ? std::nullopt : std::optional(swing);
+    m_document->apply(WaterPanel::tr("Change how it is fished"), edits::withSwing(m_document->rig(), after),
+                      QStringLiteral("water/") + QLatin1String(key));
+  };
+  connect(field, &NumberField::typed, this,
+          [put](const Typed& t) { put(Q(t.value), t.digits.toStdString()); });
+  connect(field, &NumberField::cleared, this, [put] { put(std::nullopt, {}); });
+}
+
+/// A control under its name, behind those that came before it, before angle and mend.
+void WaterPanel::addNamed(const QString& name, QWidget* control) {
+  auto* label = new QLabel(name, this);
+  label->setTextFormat(Qt::PlainText);
+  label->setBuddy(control);
+  control->setAccessibleName(name);
+  auto* column = new QVBoxLayout;
+  column->setSpacing(2);
+  column->addWidget(label);
+  column->addWidget(control);
+  column->addStretch(1);
+  m_first->insertLayout(int(m_labels.size()), column);
+  m_labels << label;
+}
+
+QComboBox* WaterPanel::addChoice(const QString& name, const char* object, int width) {
+  auto* choice = new ElidedChoice(this);
+  choice->setObjectName(QLatin1String(object));
+  choice->setMinimumHeight(32);
+  choice->setFixedWidth(m_look->px(width));
+  addNamed(name, choice);
+  return choice;
+}
+
+void WaterPanel::offerPools(const PoolBook* pools) {
+  m_pools = pools;
+  m_pool = addChoice(tr("Or a pool of yours"), "waterPool", kPoolWidth);
+  connect(m_pool, &QComboBox::activated, this, &WaterPanel::takePool);
+  connect(pools, &PoolBook::changed, this, &WaterPanel::fillPools);
+  applyLook();
+}
+
+/// The pool that the rig stands in as the book has it is the chosen one, else none is.
+void WaterPanel::fillPools() {
+  if (m_pool == nullptr) return;
+  const QSignalBlocker quiet(m_pool);
+  m_pool->clear();
+  m_pool->addItem(tr("choose a pool\u2026"));
+  m_pool->addItems(m_pools->names());
+  const auto here = poolOf(*m_document->shown());
+  const auto& all = m_pools->pools().pools;
+  for (int i = 0; here && i < int(all.size()); ++i) {
+    const Pool& pool = all[std::size_t(i)];
+    const bool same = pool.name == here->name && pool.surfaceSpeed == here->surfaceSpeed &&
+                      pool.depth == here->depth && pool.temperature == here->temperature &&
+                      pool.salinity == here->salinity;
+    if (same) m_pool->setCurrentIndex(i + 1);
+  }
+}
+
+void WaterPanel::takePool(int index) {
+  const auto& all = m_pools->pools().pools;
+  if (index < 1 || index > int(all.size())) return;
+  const Pool& pool = all[std::size_t(index - 1)];
+  m_document->apply(tr("Go to %1").arg(QString::fromStdString(pool.name)), inPool(m_document->rig(), pool));
+}
+
+void WaterPanel::offerBeds(AnalysisFeed* feed) {
+  m_feed = feed;
+  m_bed = addChoice(tr("Bed"), "waterBed", kBedWidth);
+  for (const BedChoice& bed : kBeds) m_bed->addItem(tr(bed.words));
+  m_bed->setAccessibleDescription(
+      tr("The rougher the bed, the slower the water near it. Taken for every rig until the program ends."));
+  m_bed->setWhatsThis(m_bed->accessibleDescription());
+  connect(m_bed, &QComboBox::activated, this, &WaterPanel::takeBed);
+  applyLook();
+}
+
+void WaterPanel::takeBed(int index) {
+  if (index < 0 || index >= int(kBeds.size())) return;
+  const double n = kBeds[std::size_t(index)].n;
+  Conditions conditions = m_feed->conditions();
+  conditions.current.law = CurrentProfile::Law::power;
+  conditions.current.exponent = 1 / n;
+  conditions.waterUncertainty.profileFull = 1 / (n + kSmoother);
+  conditions.waterUncertainty.profileSteep = 1 / (n - kRougher);
+  m_feed->setConditions(conditions);
+}
+
 /// A leaf over a paced stretch is the plainest gauge of the surface there is.
 void WaterPanel::addLeaf(QHBoxLayout* row) {
   m_leafWay = new NumberField(m_look, tr("or: a leaf drifts"), Measure::length, kLeafWay, this);
@@ -114,7 +242,8 @@ void WaterPanel::timeLeaf() {
   if (!m_way_ft || !m_time_s) return;
   const double speed = *m_way_ft / *m_time_s;
   if (!limits::kSurfaceSpeed.holds(speed)) {
-    m_leafTime->setError(tr("That would be over 15 ft/s: check the seconds."));
+    m_leafTime->setError(tr("That would be over %1: check the seconds.")
+                             .arg(speedText(FeetPerSecond(limits::kSurfaceSpeed.high), m_look->units())));
     return;
   }
   m_leafTime->setError({});
@@ -139,13 +268,31 @@ void WaterPanel::refresh() {
   for (const Entry& entry : m_entries) {
     entry.field->setValue(entry.get(w), QString::fromStdString(digitsOf(w.kept, entry.key)));
   }
+  const Swing fished = m_document->shown()->swing.value_or(Swing{});
+  const SwingSetup usual;
+  m_angle->setValue(fished.angle ? std::optional(fished.angle->value()) : std::nullopt,
+                    QString::fromStdString(digitsOf(fished.kept, "angle_deg")));
+  m_mend->setValue(fished.mend ? std::optional(fished.mend->value()) : std::nullopt,
+                   QString::fromStdString(digitsOf(fished.kept, "mend_s")));
+  m_angle->setDerived(numberText(usual.angle.value(), 0));
+  m_mend->setDerived(numberText(usual.mend.value(), 0));
+  fillPools();
+  if (m_bed != nullptr) {
+    for (int i = 0; i < int(kBeds.size()); ++i) {
+      const double off = m_feed->conditions().current.exponent - 1 / kBeds[std::size_t(i)].n;
+      if (std::abs(off) < 1e-9) m_bed->setCurrentIndex(i);
+    }
+  }
   const CurrentFit* fit = holding(w.measured, w.surfaceSpeed);
   m_measured->setText(fit ? measuredWords(*fit, m_look->units()) : QString());
   m_measured->setVisible(fit != nullptr);
 }
 
 void WaterPanel::applyLook() {
-  m_nameLabel->setFont(m_look->font(14));
+  for (QLabel* label : m_labels) label->setFont(m_look->font(14));
+  for (QComboBox* choice : {m_pool, m_bed}) {
+    if (choice != nullptr) choice->setFont(m_look->font(16));
+  }
   m_name->setFont(m_look->font(16));
   m_caution->setFont(m_look->font(14));
   m_measured->setFont(m_look->font(14));
