@@ -1413,6 +1413,218 @@
         <source>wanted, %1</source>
         <translation>gesucht, %1</translation>
     </message>
+    <message>
+        <source>Part</source>
+        <translation>Teil</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>From the back of the head</source>
+        <translation>Vom hinteren Ende des Kopfes</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>Bis</translation>
+    </message>
+    <message>
+        <source>Weighs</source>
+        <translation>Wiegt</translation>
+    </message>
+    <message>
+        <source>A foot at its rod end</source>
+        <translation>Ein Fuß am Rutenende</translation>
+    </message>
+    <message>
+        <source>A foot at its fly end</source>
+        <translation>Ein Fuß am Fliegenende</translation>
+    </message>
+    <message>
+        <source>Joint at</source>
+        <translation>Übergang bei</translation>
+    </message>
+    <message>
+        <source>Rod side</source>
+        <translation>Rutenseite</translation>
+    </message>
+    <message>
+        <source>Fly side</source>
+        <translation>Fliegenseite</translation>
+    </message>
+    <message>
+        <source>Mean of three feet before</source>
+        <translation>Mittel der drei Fuß davor</translation>
+    </message>
+    <message>
+        <source>Mean of three feet behind</source>
+        <translation>Mittel der drei Fuß dahinter</translation>
+    </message>
+    <message>
+        <source>Ratio</source>
+        <translation>Verhältnis</translation>
+    </message>
+    <message>
+        <source>What it does</source>
+        <translation>Was er tut</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Urteil</translation>
+    </message>
+    <message>
+        <source>A foot weighs</source>
+        <translation>Ein Fuß wiegt</translation>
+    </message>
+    <message>
+        <source>So far</source>
+        <translation>Bis hierher</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Anzeige</translation>
+    </message>
+    <message>
+        <source>Figure</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Aus</translation>
+    </message>
+    <message>
+        <source>What it says</source>
+        <translation>Was es heißt</translation>
+    </message>
+    <message>
+        <source>Turnover</source>
+        <translation>Abrollen</translation>
+    </message>
+    <message>
+        <source>Stroke</source>
+        <translation>Wurfbewegung</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Zeit</translation>
+    </message>
+    <message>
+        <source>Fly ahead of the caster</source>
+        <translation>Fliege vor dem Werfer</translation>
+    </message>
+    <message>
+        <source>Fly above the water</source>
+        <translation>Fliege über dem Wasser</translation>
+    </message>
+    <message>
+        <source>Still moving</source>
+        <translation>Noch in Bewegung</translation>
+    </message>
+    <message>
+        <source>Lost to the air</source>
+        <translation>An die Luft verloren</translation>
+    </message>
+    <message>
+        <source>Lost to the fly</source>
+        <translation>An die Fliege verloren</translation>
+    </message>
+    <message>
+        <source>Fly downstream of the rod tip</source>
+        <translation>Fliege stromab der Rutenspitze</translation>
+    </message>
+    <message>
+        <source>Fly across</source>
+        <translation>Fliege querab</translation>
+    </message>
+    <message>
+        <source>Fly below the surface</source>
+        <translation>Fliege unter der Oberfläche</translation>
+    </message>
+    <message>
+        <source>Pool</source>
+        <translation>Pool</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation>Wasser</translation>
+    </message>
+    <message>
+        <source>Low current</source>
+        <translation>Schwache Strömung</translation>
+    </message>
+    <message>
+        <source>Usual current</source>
+        <translation>Übliche Strömung</translation>
+    </message>
+    <message>
+        <source>High current</source>
+        <translation>Starke Strömung</translation>
+    </message>
+    <message>
+        <source>%1: fly from</source>
+        <translation>%1: Fliege von</translation>
+    </message>
+    <message>
+        <source>%1: to</source>
+        <translation>%1: bis</translation>
+    </message>
+    <message>
+        <source>%1: what it does</source>
+        <translation>%1: was sie tut</translation>
+    </message>
+    <message>
+        <source>Current on top</source>
+        <translation>Strömung an der Oberfläche</translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation>Temperatur</translation>
+    </message>
+    <message>
+        <source>Tip</source>
+        <translation>Spitze</translation>
+    </message>
+    <message>
+        <source>Fly from</source>
+        <translation>Fliege von</translation>
+    </message>
+    <message>
+        <source>Fly to</source>
+        <translation>Fliege bis</translation>
+    </message>
+    <message>
+        <source>How well it carries the fly (1: just)</source>
+        <translation>Wie gut sie die Fliege trägt (1: gerade noch)</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Änderung</translation>
+    </message>
+    <message>
+        <source>What it repairs</source>
+        <translation>Was sie behebt</translation>
+    </message>
+    <message>
+        <source>Spool</source>
+        <translation>Spule</translation>
+    </message>
+    <message>
+        <source>Cut</source>
+        <translation>Schnitt</translation>
+    </message>
+    <message>
+        <source>From its end</source>
+        <translation>Von ihrem Ende</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>Schnur</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Übrig</translation>
+    </message>
 </context>
 <context>
     <name>ShelfWords</name>
@@ -3220,6 +3432,18 @@
         <source>Four cards a page on paper…</source>
         <translation>Vier Karten je Seite auf Papier…</translation>
     </message>
+    <message>
+        <source>Pictures and tables</source>
+        <translation>Bilder und Tabellen</translation>
+    </message>
+    <message>
+        <source>Copy picture</source>
+        <translation>Bild kopieren</translation>
+    </message>
+    <message>
+        <source>Copy table</source>
+        <translation>Tabelle kopieren</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::Autosave</name>
@@ -3297,6 +3521,22 @@
     <message>
         <source>Weigh in</source>
         <translation>Wiegen</translation>
+    </message>
+    <message>
+        <source>The line</source>
+        <translation>Die Schnur</translation>
+    </message>
+    <message>
+        <source>Joints</source>
+        <translation>Übergänge</translation>
+    </message>
+    <message>
+        <source>What each foot weighs</source>
+        <translation>Was jeder Fuß wiegt</translation>
+    </message>
+    <message>
+        <source>Readings</source>
+        <translation>Anzeigen</translation>
     </message>
 </context>
 <context>
@@ -3557,6 +3797,51 @@
         <source>The card as the class sees it</source>
         <translation>Die Karte, wie die Klasse sie sieht</translation>
     </message>
+    <message>
+        <source>On the card</source>
+        <translation>Auf der Karte</translation>
+    </message>
+    <message>
+        <source>What it is</source>
+        <translation>Was es ist</translation>
+    </message>
+    <message>
+        <source>Weighs (%1)</source>
+        <translation>Wiegt (%1)</translation>
+    </message>
+    <message>
+        <source>How deep the fly is</source>
+        <translation>Wie tief die Fliege ist</translation>
+    </message>
+    <message>
+        <source>Title</source>
+        <translation>Titel</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>Schnur</translation>
+    </message>
+    <message>
+        <source>Question</source>
+        <translation>Frage</translation>
+    </message>
+    <message>
+        <source>Answer</source>
+        <translation>Antwort</translation>
+    </message>
+    <message>
+        <source>Pool</source>
+        <translation>Pool</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>pool, how deep</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Card</source>
+        <translation>Karte</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::CastFeed</name>
@@ -3638,6 +3923,10 @@
     <message>
         <source>Speed, loop, angle and rod tip as usual for this head, the air of %1</source>
         <translation>Geschwindigkeit, Schlaufe, Winkel und Rutenspitze wie für diesen Kopf üblich, die Luft von %1</translation>
+    </message>
+    <message>
+        <source>Cast</source>
+        <translation>Wurf</translation>
     </message>
 </context>
 <context>
@@ -3781,6 +4070,14 @@
     <message>
         <source>Tie on %1</source>
         <translation>Anknoten: %1</translation>
+    </message>
+    <message>
+        <source>Tips</source>
+        <translation>Spitzen</translation>
+    </message>
+    <message>
+        <source>Map of the tips</source>
+        <translation>Karte der Spitzen</translation>
     </message>
 </context>
 <context>
@@ -4062,6 +4359,50 @@
         <source>What if %1 had this? Enter keeps it, Escape does not.</source>
         <translation>Was, wenn %1 das hätte? Eingabe behält es, Esc nicht.</translation>
     </message>
+    <message>
+        <source>Rig</source>
+        <translation>Montage</translation>
+    </message>
+    <message>
+        <source>A</source>
+        <translation>A</translation>
+    </message>
+    <message>
+        <source>B</source>
+        <translation>B</translation>
+    </message>
+    <message>
+        <source>Time (s)</source>
+        <translation>Zeit (s)</translation>
+    </message>
+    <message>
+        <source>Fly away from the rod (%1)</source>
+        <translation>Fliege von der Rute entfernt (%1)</translation>
+    </message>
+    <message>
+        <source>Fly above the water (%1)</source>
+        <translation>Fliege über dem Wasser (%1)</translation>
+    </message>
+    <message>
+        <source>The line of A</source>
+        <translation>Die Schnur von A</translation>
+    </message>
+    <message>
+        <source>The line of B</source>
+        <translation>Die Schnur von B</translation>
+    </message>
+    <message>
+        <source>Joints</source>
+        <translation>Übergänge</translation>
+    </message>
+    <message>
+        <source>What each foot weighs, of A and of B</source>
+        <translation>Was jeder Fuß wiegt, von A und von B</translation>
+    </message>
+    <message>
+        <source>Readings of A and B</source>
+        <translation>Anzeigen von A und B</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::CompareHost</name>
@@ -4212,6 +4553,10 @@
         <source>Taken off the spools; Undo on the Spools page puts it back.</source>
         <translation>Von den Spulen abgezogen; Rückgängig auf der Seite Spulen stellt es wieder her.</translation>
     </message>
+    <message>
+        <source>Cut sheet</source>
+        <translation>Zuschnitt</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::DeckDocument</name>
@@ -4310,6 +4655,10 @@
         <source>Live estimates. Low and high: %1 slower and faster than the pool states.</source>
         <translation>Laufende Schätzungen. Schwach und stark: %1 langsamer und schneller, als der Pool angibt.</translation>
     </message>
+    <message>
+        <source>Depths in all pools</source>
+        <translation>Tiefen in allen Pools</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::DifferenceList</name>
@@ -4328,6 +4677,18 @@
     <message>
         <source>By itself no more than is known</source>
         <translation>Für sich nicht mehr, als man weiß</translation>
+    </message>
+    <message>
+        <source>Difference</source>
+        <translation>Unterschied</translation>
+    </message>
+    <message>
+        <source>Facts</source>
+        <translation>Fakten</translation>
+    </message>
+    <message>
+        <source>What it does by itself</source>
+        <translation>Was er für sich tut</translation>
     </message>
 </context>
 <context>
@@ -5336,6 +5697,13 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
     </message>
 </context>
 <context>
+    <name>grainwise::ui::OutMenu</name>
+    <message>
+        <source>No picture or table is on screen</source>
+        <translation>Kein Bild und keine Tabelle ist zu sehen</translation>
+    </message>
+</context>
+<context>
     <name>grainwise::ui::OwnPartsPage</name>
     <message>
         <source>Search my parts</source>
@@ -5906,6 +6274,22 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
         <source>swinging both…</source>
         <translation>beide schwingen…</translation>
     </message>
+    <message>
+        <source>Reading</source>
+        <translation>Anzeige</translation>
+    </message>
+    <message>
+        <source>A says</source>
+        <translation>A sagt</translation>
+    </message>
+    <message>
+        <source>B says</source>
+        <translation>B sagt</translation>
+    </message>
+    <message>
+        <source>Difference</source>
+        <translation>Unterschied</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::RigDocument</name>
@@ -5987,6 +6371,10 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
     <message>
         <source>Swings tried for the range of depth</source>
         <translation>Für den Tiefenbereich gerechnete Swings</translation>
+    </message>
+    <message>
+        <source>River</source>
+        <translation>Fluss</translation>
     </message>
 </context>
 <context>
@@ -7055,6 +7443,10 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
         <source>Stopped: nothing new is packed.</source>
         <translation>Angehalten: nichts Neues ist gepackt.</translation>
     </message>
+    <message>
+        <source>Wallet</source>
+        <translation>Etui</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::WaterPanel</name>
@@ -7156,6 +7548,73 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
     </message>
 </context>
 <context>
+    <name>grainwise::ui::WayOut</name>
+    <message>
+        <source>There is nothing in it yet.</source>
+        <translation>Es ist noch nichts darin.</translation>
+    </message>
+    <message>
+        <source>Copied as a picture: %1</source>
+        <translation>Als Bild kopiert: %1</translation>
+    </message>
+    <message>
+        <source>Copied as a table: %1</source>
+        <translation>Als Tabelle kopiert: %1</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Geschrieben: %1</translation>
+    </message>
+    <message>
+        <source>Save the picture</source>
+        <translation>Bild speichern</translation>
+    </message>
+    <message>
+        <source>Picture (*.png)</source>
+        <translation>Bild (*.png)</translation>
+    </message>
+    <message>
+        <source>Drawing (*.svg)</source>
+        <translation>Zeichnung (*.svg)</translation>
+    </message>
+    <message>
+        <source>Paper (*.pdf)</source>
+        <translation>Papier (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Save the table</source>
+        <translation>Tabelle speichern</translation>
+    </message>
+    <message>
+        <source>Table (*.csv)</source>
+        <translation>Tabelle (*.csv)</translation>
+    </message>
+    <message>
+        <source>Copy picture</source>
+        <translation>Bild kopieren</translation>
+    </message>
+    <message>
+        <source>Copy table</source>
+        <translation>Tabelle kopieren</translation>
+    </message>
+    <message>
+        <source>Save picture…</source>
+        <translation>Bild speichern…</translation>
+    </message>
+    <message>
+        <source>Save table…</source>
+        <translation>Tabelle speichern…</translation>
+    </message>
+    <message>
+        <source>%1: the name should end in .png, .svg or .pdf</source>
+        <translation>%1: der Name soll auf .png, .svg oder .pdf enden</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
     <name>grainwise::ui::WeighPage</name>
     <message>
         <source>The scale says</source>
@@ -7240,6 +7699,18 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
     <message>
         <source>Take the weighing back</source>
         <translation>Wiegung zurücknehmen</translation>
+    </message>
+    <message>
+        <source>meant (%1)</source>
+        <translation>gemeint (%1)</translation>
+    </message>
+    <message>
+        <source>scale (%1)</source>
+        <translation>Waage (%1)</translation>
+    </message>
+    <message>
+        <source>a foot weighs (%1)</source>
+        <translation>ein Fuß wiegt (%1)</translation>
     </message>
 </context>
 <context>

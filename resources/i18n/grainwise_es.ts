@@ -1413,6 +1413,218 @@
         <source>wanted, %1</source>
         <translation>se busca, %1</translation>
     </message>
+    <message>
+        <source>Part</source>
+        <translation>Parte</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>From the back of the head</source>
+        <translation>Desde la parte trasera de la cabeza</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>Hasta</translation>
+    </message>
+    <message>
+        <source>Weighs</source>
+        <translation>Pesa</translation>
+    </message>
+    <message>
+        <source>A foot at its rod end</source>
+        <translation>Un pie en el extremo de la caña</translation>
+    </message>
+    <message>
+        <source>A foot at its fly end</source>
+        <translation>Un pie en el extremo de la mosca</translation>
+    </message>
+    <message>
+        <source>Joint at</source>
+        <translation>Unión en</translation>
+    </message>
+    <message>
+        <source>Rod side</source>
+        <translation>Lado de la caña</translation>
+    </message>
+    <message>
+        <source>Fly side</source>
+        <translation>Lado de la mosca</translation>
+    </message>
+    <message>
+        <source>Mean of three feet before</source>
+        <translation>Media de los tres pies anteriores</translation>
+    </message>
+    <message>
+        <source>Mean of three feet behind</source>
+        <translation>Media de los tres pies siguientes</translation>
+    </message>
+    <message>
+        <source>Ratio</source>
+        <translation>Relación</translation>
+    </message>
+    <message>
+        <source>What it does</source>
+        <translation>Qué hace</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Veredicto</translation>
+    </message>
+    <message>
+        <source>A foot weighs</source>
+        <translation>Un pie pesa</translation>
+    </message>
+    <message>
+        <source>So far</source>
+        <translation>Hasta aquí</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Lectura</translation>
+    </message>
+    <message>
+        <source>Figure</source>
+        <translation>Cifra</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>What it says</source>
+        <translation>Qué dice</translation>
+    </message>
+    <message>
+        <source>Turnover</source>
+        <translation>Despliegue</translation>
+    </message>
+    <message>
+        <source>Stroke</source>
+        <translation>Gesto</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Tiempo</translation>
+    </message>
+    <message>
+        <source>Fly ahead of the caster</source>
+        <translation>Mosca delante del lanzador</translation>
+    </message>
+    <message>
+        <source>Fly above the water</source>
+        <translation>Mosca sobre el agua</translation>
+    </message>
+    <message>
+        <source>Still moving</source>
+        <translation>Aún en movimiento</translation>
+    </message>
+    <message>
+        <source>Lost to the air</source>
+        <translation>Perdida en el aire</translation>
+    </message>
+    <message>
+        <source>Lost to the fly</source>
+        <translation>Perdida en la mosca</translation>
+    </message>
+    <message>
+        <source>Fly downstream of the rod tip</source>
+        <translation>Mosca aguas abajo de la puntera</translation>
+    </message>
+    <message>
+        <source>Fly across</source>
+        <translation>Mosca a través</translation>
+    </message>
+    <message>
+        <source>Fly below the surface</source>
+        <translation>Mosca bajo la superficie</translation>
+    </message>
+    <message>
+        <source>Pool</source>
+        <translation>Pozo</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation>Agua</translation>
+    </message>
+    <message>
+        <source>Low current</source>
+        <translation>Corriente baja</translation>
+    </message>
+    <message>
+        <source>Usual current</source>
+        <translation>Corriente habitual</translation>
+    </message>
+    <message>
+        <source>High current</source>
+        <translation>Corriente alta</translation>
+    </message>
+    <message>
+        <source>%1: fly from</source>
+        <translation>%1: mosca desde</translation>
+    </message>
+    <message>
+        <source>%1: to</source>
+        <translation>%1: hasta</translation>
+    </message>
+    <message>
+        <source>%1: what it does</source>
+        <translation>%1: qué hace</translation>
+    </message>
+    <message>
+        <source>Current on top</source>
+        <translation>Corriente en superficie</translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation>Temperatura</translation>
+    </message>
+    <message>
+        <source>Tip</source>
+        <translation>Punta</translation>
+    </message>
+    <message>
+        <source>Fly from</source>
+        <translation>Mosca desde</translation>
+    </message>
+    <message>
+        <source>Fly to</source>
+        <translation>Mosca hasta</translation>
+    </message>
+    <message>
+        <source>How well it carries the fly (1: just)</source>
+        <translation>Qué bien lleva la mosca (1: justo)</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Cambio</translation>
+    </message>
+    <message>
+        <source>What it repairs</source>
+        <translation>Qué repara</translation>
+    </message>
+    <message>
+        <source>Spool</source>
+        <translation>Bobina</translation>
+    </message>
+    <message>
+        <source>Cut</source>
+        <translation>Corte</translation>
+    </message>
+    <message>
+        <source>From its end</source>
+        <translation>Desde su extremo</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>Línea</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Queda</translation>
+    </message>
 </context>
 <context>
     <name>ShelfWords</name>
@@ -3220,6 +3432,18 @@
         <source>Four cards a page on paper…</source>
         <translation>Cuatro fichas por página en papel…</translation>
     </message>
+    <message>
+        <source>Pictures and tables</source>
+        <translation>Imágenes y tablas</translation>
+    </message>
+    <message>
+        <source>Copy picture</source>
+        <translation>Copiar imagen</translation>
+    </message>
+    <message>
+        <source>Copy table</source>
+        <translation>Copiar tabla</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::Autosave</name>
@@ -3297,6 +3521,22 @@
     <message>
         <source>Weigh in</source>
         <translation>Pesar</translation>
+    </message>
+    <message>
+        <source>The line</source>
+        <translation>La línea</translation>
+    </message>
+    <message>
+        <source>Joints</source>
+        <translation>Uniones</translation>
+    </message>
+    <message>
+        <source>What each foot weighs</source>
+        <translation>Lo que pesa cada pie</translation>
+    </message>
+    <message>
+        <source>Readings</source>
+        <translation>Lecturas</translation>
     </message>
 </context>
 <context>
@@ -3557,6 +3797,51 @@
         <source>The card as the class sees it</source>
         <translation>La ficha como la ve la clase</translation>
     </message>
+    <message>
+        <source>On the card</source>
+        <translation>En la ficha</translation>
+    </message>
+    <message>
+        <source>What it is</source>
+        <translation>Qué es</translation>
+    </message>
+    <message>
+        <source>Weighs (%1)</source>
+        <translation>Pesa (%1)</translation>
+    </message>
+    <message>
+        <source>How deep the fly is</source>
+        <translation>A qué profundidad va la mosca</translation>
+    </message>
+    <message>
+        <source>Title</source>
+        <translation>Título</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>Línea</translation>
+    </message>
+    <message>
+        <source>Question</source>
+        <translation>Pregunta</translation>
+    </message>
+    <message>
+        <source>Answer</source>
+        <translation>Respuesta</translation>
+    </message>
+    <message>
+        <source>Pool</source>
+        <translation>Pozo</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>pool, how deep</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Card</source>
+        <translation>Ficha</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::CastFeed</name>
@@ -3638,6 +3923,10 @@
     <message>
         <source>Speed, loop, angle and rod tip as usual for this head, the air of %1</source>
         <translation>Velocidad, bucle, ángulo y puntera como es usual para esta cabeza, el aire de %1</translation>
+    </message>
+    <message>
+        <source>Cast</source>
+        <translation>Lance</translation>
     </message>
 </context>
 <context>
@@ -3781,6 +4070,14 @@
     <message>
         <source>Tie on %1</source>
         <translation>Atar %1</translation>
+    </message>
+    <message>
+        <source>Tips</source>
+        <translation>Puntas</translation>
+    </message>
+    <message>
+        <source>Map of the tips</source>
+        <translation>Mapa de las puntas</translation>
     </message>
 </context>
 <context>
@@ -4062,6 +4359,50 @@
         <source>What if %1 had this? Enter keeps it, Escape does not.</source>
         <translation>¿Y si %1 tuviera esto? Intro lo deja puesto, Esc no.</translation>
     </message>
+    <message>
+        <source>Rig</source>
+        <translation>Montaje</translation>
+    </message>
+    <message>
+        <source>A</source>
+        <translation>A</translation>
+    </message>
+    <message>
+        <source>B</source>
+        <translation>B</translation>
+    </message>
+    <message>
+        <source>Time (s)</source>
+        <translation>Tiempo (s)</translation>
+    </message>
+    <message>
+        <source>Fly away from the rod (%1)</source>
+        <translation>Mosca lejos de la caña (%1)</translation>
+    </message>
+    <message>
+        <source>Fly above the water (%1)</source>
+        <translation>Mosca sobre el agua (%1)</translation>
+    </message>
+    <message>
+        <source>The line of A</source>
+        <translation>La línea de A</translation>
+    </message>
+    <message>
+        <source>The line of B</source>
+        <translation>La línea de B</translation>
+    </message>
+    <message>
+        <source>Joints</source>
+        <translation>Uniones</translation>
+    </message>
+    <message>
+        <source>What each foot weighs, of A and of B</source>
+        <translation>Lo que pesa cada pie, de A y de B</translation>
+    </message>
+    <message>
+        <source>Readings of A and B</source>
+        <translation>Lecturas de A y B</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::CompareHost</name>
@@ -4212,6 +4553,10 @@
         <source>Taken off the spools; Undo on the Spools page puts it back.</source>
         <translation>Descontado de las bobinas; Deshacer en la página Bobinas lo devuelve.</translation>
     </message>
+    <message>
+        <source>Cut sheet</source>
+        <translation>Hoja de corte</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::DeckDocument</name>
@@ -4310,6 +4655,10 @@
         <source>Live estimates. Low and high: %1 slower and faster than the pool states.</source>
         <translation>Estimaciones al momento. Baja y alta: %1 más lenta y más rápida de lo que indica el pozo.</translation>
     </message>
+    <message>
+        <source>Depths in all pools</source>
+        <translation>Profundidades en todos los pozos</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::DifferenceList</name>
@@ -4328,6 +4677,18 @@
     <message>
         <source>By itself no more than is known</source>
         <translation>Por sí solo, no más de lo que se sabe</translation>
+    </message>
+    <message>
+        <source>Difference</source>
+        <translation>Diferencia</translation>
+    </message>
+    <message>
+        <source>Facts</source>
+        <translation>Datos</translation>
+    </message>
+    <message>
+        <source>What it does by itself</source>
+        <translation>Qué hace por sí sola</translation>
     </message>
 </context>
 <context>
@@ -5336,6 +5697,13 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
     </message>
 </context>
 <context>
+    <name>grainwise::ui::OutMenu</name>
+    <message>
+        <source>No picture or table is on screen</source>
+        <translation>No hay imagen ni tabla en pantalla</translation>
+    </message>
+</context>
+<context>
     <name>grainwise::ui::OwnPartsPage</name>
     <message>
         <source>Search my parts</source>
@@ -5906,6 +6274,22 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
         <source>swinging both…</source>
         <translation>calculando ambos…</translation>
     </message>
+    <message>
+        <source>Reading</source>
+        <translation>Lectura</translation>
+    </message>
+    <message>
+        <source>A says</source>
+        <translation>A dice</translation>
+    </message>
+    <message>
+        <source>B says</source>
+        <translation>B dice</translation>
+    </message>
+    <message>
+        <source>Difference</source>
+        <translation>Diferencia</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::RigDocument</name>
@@ -5987,6 +6371,10 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
     <message>
         <source>Swings tried for the range of depth</source>
         <translation>Swings probados para el margen de profundidad</translation>
+    </message>
+    <message>
+        <source>River</source>
+        <translation>Río</translation>
     </message>
 </context>
 <context>
@@ -7055,6 +7443,10 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
         <source>Stopped: nothing new is packed.</source>
         <translation>Parado: no se ha preparado nada nuevo.</translation>
     </message>
+    <message>
+        <source>Wallet</source>
+        <translation>Cartera</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::WaterPanel</name>
@@ -7156,6 +7548,73 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
     </message>
 </context>
 <context>
+    <name>grainwise::ui::WayOut</name>
+    <message>
+        <source>There is nothing in it yet.</source>
+        <translation>Todavía no contiene nada.</translation>
+    </message>
+    <message>
+        <source>Copied as a picture: %1</source>
+        <translation>Copiado como imagen: %1</translation>
+    </message>
+    <message>
+        <source>Copied as a table: %1</source>
+        <translation>Copiado como tabla: %1</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Escrito: %1</translation>
+    </message>
+    <message>
+        <source>Save the picture</source>
+        <translation>Guardar la imagen</translation>
+    </message>
+    <message>
+        <source>Picture (*.png)</source>
+        <translation>Imagen (*.png)</translation>
+    </message>
+    <message>
+        <source>Drawing (*.svg)</source>
+        <translation>Dibujo (*.svg)</translation>
+    </message>
+    <message>
+        <source>Paper (*.pdf)</source>
+        <translation>Papel (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Save the table</source>
+        <translation>Guardar la tabla</translation>
+    </message>
+    <message>
+        <source>Table (*.csv)</source>
+        <translation>Tabla (*.csv)</translation>
+    </message>
+    <message>
+        <source>Copy picture</source>
+        <translation>Copiar imagen</translation>
+    </message>
+    <message>
+        <source>Copy table</source>
+        <translation>Copiar tabla</translation>
+    </message>
+    <message>
+        <source>Save picture…</source>
+        <translation>Guardar imagen…</translation>
+    </message>
+    <message>
+        <source>Save table…</source>
+        <translation>Guardar tabla…</translation>
+    </message>
+    <message>
+        <source>%1: the name should end in .png, .svg or .pdf</source>
+        <translation>%1: el nombre debe terminar en .png, .svg o .pdf</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
     <name>grainwise::ui::WeighPage</name>
     <message>
         <source>The scale says</source>
@@ -7240,6 +7699,18 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
     <message>
         <source>Take the weighing back</source>
         <translation>Retirar la pesada</translation>
+    </message>
+    <message>
+        <source>meant (%1)</source>
+        <translation>previsto (%1)</translation>
+    </message>
+    <message>
+        <source>scale (%1)</source>
+        <translation>báscula (%1)</translation>
+    </message>
+    <message>
+        <source>a foot weighs (%1)</source>
+        <translation>un pie pesa (%1)</translation>
     </message>
 </context>
 <context>

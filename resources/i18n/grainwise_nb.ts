@@ -1413,6 +1413,218 @@
         <source>wanted, %1</source>
         <translation>ønsket, %1</translation>
     </message>
+    <message>
+        <source>Part</source>
+        <translation>Del</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Navn</translation>
+    </message>
+    <message>
+        <source>From the back of the head</source>
+        <translation>Fra bakre ende av klumpen</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>Til</translation>
+    </message>
+    <message>
+        <source>Weighs</source>
+        <translation>Veier</translation>
+    </message>
+    <message>
+        <source>A foot at its rod end</source>
+        <translation>En fot i stangenden</translation>
+    </message>
+    <message>
+        <source>A foot at its fly end</source>
+        <translation>En fot i flueenden</translation>
+    </message>
+    <message>
+        <source>Joint at</source>
+        <translation>Skjøt ved</translation>
+    </message>
+    <message>
+        <source>Rod side</source>
+        <translation>Stangsiden</translation>
+    </message>
+    <message>
+        <source>Fly side</source>
+        <translation>Fluesiden</translation>
+    </message>
+    <message>
+        <source>Mean of three feet before</source>
+        <translation>Snitt av tre fot foran</translation>
+    </message>
+    <message>
+        <source>Mean of three feet behind</source>
+        <translation>Snitt av tre fot bak</translation>
+    </message>
+    <message>
+        <source>Ratio</source>
+        <translation>Forhold</translation>
+    </message>
+    <message>
+        <source>What it does</source>
+        <translation>Hva den gjør</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Dom</translation>
+    </message>
+    <message>
+        <source>A foot weighs</source>
+        <translation>En fot veier</translation>
+    </message>
+    <message>
+        <source>So far</source>
+        <translation>Så langt</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Avlesning</translation>
+    </message>
+    <message>
+        <source>Figure</source>
+        <translation>Tall</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Av</translation>
+    </message>
+    <message>
+        <source>What it says</source>
+        <translation>Hva det sier</translation>
+    </message>
+    <message>
+        <source>Turnover</source>
+        <translation>Utrulling</translation>
+    </message>
+    <message>
+        <source>Stroke</source>
+        <translation>Kastbevegelse</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Tid</translation>
+    </message>
+    <message>
+        <source>Fly ahead of the caster</source>
+        <translation>Flua foran kasteren</translation>
+    </message>
+    <message>
+        <source>Fly above the water</source>
+        <translation>Flua over vannet</translation>
+    </message>
+    <message>
+        <source>Still moving</source>
+        <translation>Fortsatt i bevegelse</translation>
+    </message>
+    <message>
+        <source>Lost to the air</source>
+        <translation>Tapt til lufta</translation>
+    </message>
+    <message>
+        <source>Lost to the fly</source>
+        <translation>Tapt til flua</translation>
+    </message>
+    <message>
+        <source>Fly downstream of the rod tip</source>
+        <translation>Flua nedstrøms for stangtuppen</translation>
+    </message>
+    <message>
+        <source>Fly across</source>
+        <translation>Flua på tvers</translation>
+    </message>
+    <message>
+        <source>Fly below the surface</source>
+        <translation>Flua under overflaten</translation>
+    </message>
+    <message>
+        <source>Pool</source>
+        <translation>Høl</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation>Vann</translation>
+    </message>
+    <message>
+        <source>Low current</source>
+        <translation>Svak strøm</translation>
+    </message>
+    <message>
+        <source>Usual current</source>
+        <translation>Vanlig strøm</translation>
+    </message>
+    <message>
+        <source>High current</source>
+        <translation>Sterk strøm</translation>
+    </message>
+    <message>
+        <source>%1: fly from</source>
+        <translation>%1: flua fra</translation>
+    </message>
+    <message>
+        <source>%1: to</source>
+        <translation>%1: til</translation>
+    </message>
+    <message>
+        <source>%1: what it does</source>
+        <translation>%1: hva den gjør</translation>
+    </message>
+    <message>
+        <source>Current on top</source>
+        <translation>Strøm i overflaten</translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation>Temperatur</translation>
+    </message>
+    <message>
+        <source>Tip</source>
+        <translation>Tupp</translation>
+    </message>
+    <message>
+        <source>Fly from</source>
+        <translation>Flua fra</translation>
+    </message>
+    <message>
+        <source>Fly to</source>
+        <translation>Flua til</translation>
+    </message>
+    <message>
+        <source>How well it carries the fly (1: just)</source>
+        <translation>Hvor godt den bærer flua (1: så vidt)</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Endring</translation>
+    </message>
+    <message>
+        <source>What it repairs</source>
+        <translation>Hva den retter</translation>
+    </message>
+    <message>
+        <source>Spool</source>
+        <translation>Spole</translation>
+    </message>
+    <message>
+        <source>Cut</source>
+        <translation>Kapp</translation>
+    </message>
+    <message>
+        <source>From its end</source>
+        <translation>Fra enden</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>Line</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Igjen</translation>
+    </message>
 </context>
 <context>
     <name>ShelfWords</name>
@@ -3220,6 +3432,18 @@
         <source>Four cards a page on paper…</source>
         <translation>Fire kort per side på papir…</translation>
     </message>
+    <message>
+        <source>Pictures and tables</source>
+        <translation>Bilder og tabeller</translation>
+    </message>
+    <message>
+        <source>Copy picture</source>
+        <translation>Kopier bilde</translation>
+    </message>
+    <message>
+        <source>Copy table</source>
+        <translation>Kopier tabell</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::Autosave</name>
@@ -3297,6 +3521,22 @@
     <message>
         <source>Weigh in</source>
         <translation>Vei inn</translation>
+    </message>
+    <message>
+        <source>The line</source>
+        <translation>Lina</translation>
+    </message>
+    <message>
+        <source>Joints</source>
+        <translation>Skjøter</translation>
+    </message>
+    <message>
+        <source>What each foot weighs</source>
+        <translation>Hva hver fot veier</translation>
+    </message>
+    <message>
+        <source>Readings</source>
+        <translation>Avlesninger</translation>
     </message>
 </context>
 <context>
@@ -3557,6 +3797,51 @@
         <source>The card as the class sees it</source>
         <translation>Kortet slik klassen ser det</translation>
     </message>
+    <message>
+        <source>On the card</source>
+        <translation>På kortet</translation>
+    </message>
+    <message>
+        <source>What it is</source>
+        <translation>Hva det er</translation>
+    </message>
+    <message>
+        <source>Weighs (%1)</source>
+        <translation>Veier (%1)</translation>
+    </message>
+    <message>
+        <source>How deep the fly is</source>
+        <translation>Hvor dypt flua er</translation>
+    </message>
+    <message>
+        <source>Title</source>
+        <translation>Tittel</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>Line</translation>
+    </message>
+    <message>
+        <source>Question</source>
+        <translation>Spørsmål</translation>
+    </message>
+    <message>
+        <source>Answer</source>
+        <translation>Svar</translation>
+    </message>
+    <message>
+        <source>Pool</source>
+        <translation>Høl</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>pool, how deep</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Card</source>
+        <translation>Kort</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::CastFeed</name>
@@ -3638,6 +3923,10 @@
     <message>
         <source>Speed, loop, angle and rod tip as usual for this head, the air of %1</source>
         <translation>Hastighet, bukt, vinkel og stangtupp som vanlig for denne klumpen, lufta på %1</translation>
+    </message>
+    <message>
+        <source>Cast</source>
+        <translation>Kast</translation>
     </message>
 </context>
 <context>
@@ -3781,6 +4070,14 @@
     <message>
         <source>Tie on %1</source>
         <translation>Knyt på %1</translation>
+    </message>
+    <message>
+        <source>Tips</source>
+        <translation>Tupper</translation>
+    </message>
+    <message>
+        <source>Map of the tips</source>
+        <translation>Kart over tuppene</translation>
     </message>
 </context>
 <context>
@@ -4062,6 +4359,50 @@
         <source>What if %1 had this? Enter keeps it, Escape does not.</source>
         <translation>Hva om %1 hadde dette? Enter beholder det, Esc ikke.</translation>
     </message>
+    <message>
+        <source>Rig</source>
+        <translation>Oppsett</translation>
+    </message>
+    <message>
+        <source>A</source>
+        <translation>A</translation>
+    </message>
+    <message>
+        <source>B</source>
+        <translation>B</translation>
+    </message>
+    <message>
+        <source>Time (s)</source>
+        <translation>Tid (s)</translation>
+    </message>
+    <message>
+        <source>Fly away from the rod (%1)</source>
+        <translation>Flua fra stanga (%1)</translation>
+    </message>
+    <message>
+        <source>Fly above the water (%1)</source>
+        <translation>Flua over vannet (%1)</translation>
+    </message>
+    <message>
+        <source>The line of A</source>
+        <translation>Lina til A</translation>
+    </message>
+    <message>
+        <source>The line of B</source>
+        <translation>Lina til B</translation>
+    </message>
+    <message>
+        <source>Joints</source>
+        <translation>Skjøter</translation>
+    </message>
+    <message>
+        <source>What each foot weighs, of A and of B</source>
+        <translation>Hva hver fot veier, for A og for B</translation>
+    </message>
+    <message>
+        <source>Readings of A and B</source>
+        <translation>Avlesninger av A og B</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::CompareHost</name>
@@ -4212,6 +4553,10 @@
         <source>Taken off the spools; Undo on the Spools page puts it back.</source>
         <translation>Trukket fra spolene; Angre på siden Spoler legger det tilbake.</translation>
     </message>
+    <message>
+        <source>Cut sheet</source>
+        <translation>Kappeliste</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::DeckDocument</name>
@@ -4310,6 +4655,10 @@
         <source>Live estimates. Low and high: %1 slower and faster than the pool states.</source>
         <translation>Løpende anslag. Svak og sterk: %1 saktere og raskere enn hølen oppgir.</translation>
     </message>
+    <message>
+        <source>Depths in all pools</source>
+        <translation>Dybder i alle høler</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::DifferenceList</name>
@@ -4328,6 +4677,18 @@
     <message>
         <source>By itself no more than is known</source>
         <translation>Alene ikke mer enn det man vet</translation>
+    </message>
+    <message>
+        <source>Difference</source>
+        <translation>Forskjell</translation>
+    </message>
+    <message>
+        <source>Facts</source>
+        <translation>Fakta</translation>
+    </message>
+    <message>
+        <source>What it does by itself</source>
+        <translation>Hva den gjør alene</translation>
     </message>
 </context>
 <context>
@@ -5336,6 +5697,13 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
     </message>
 </context>
 <context>
+    <name>grainwise::ui::OutMenu</name>
+    <message>
+        <source>No picture or table is on screen</source>
+        <translation>Ingen bilder eller tabeller vises</translation>
+    </message>
+</context>
+<context>
     <name>grainwise::ui::OwnPartsPage</name>
     <message>
         <source>Search my parts</source>
@@ -5906,6 +6274,22 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
         <source>swinging both…</source>
         <translation>svinger begge…</translation>
     </message>
+    <message>
+        <source>Reading</source>
+        <translation>Avlesning</translation>
+    </message>
+    <message>
+        <source>A says</source>
+        <translation>A sier</translation>
+    </message>
+    <message>
+        <source>B says</source>
+        <translation>B sier</translation>
+    </message>
+    <message>
+        <source>Difference</source>
+        <translation>Forskjell</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::RigDocument</name>
@@ -5987,6 +6371,10 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
     <message>
         <source>Swings tried for the range of depth</source>
         <translation>Sving som er regnet for dybdeområdet</translation>
+    </message>
+    <message>
+        <source>River</source>
+        <translation>Elv</translation>
     </message>
 </context>
 <context>
@@ -7055,6 +7443,10 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
         <source>Stopped: nothing new is packed.</source>
         <translation>Stoppet: ikke noe nytt er pakket.</translation>
     </message>
+    <message>
+        <source>Wallet</source>
+        <translation>Mappe</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::WaterPanel</name>
@@ -7156,6 +7548,73 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
     </message>
 </context>
 <context>
+    <name>grainwise::ui::WayOut</name>
+    <message>
+        <source>There is nothing in it yet.</source>
+        <translation>Det er ikke noe i den ennå.</translation>
+    </message>
+    <message>
+        <source>Copied as a picture: %1</source>
+        <translation>Kopiert som bilde: %1</translation>
+    </message>
+    <message>
+        <source>Copied as a table: %1</source>
+        <translation>Kopiert som tabell: %1</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Skrevet: %1</translation>
+    </message>
+    <message>
+        <source>Save the picture</source>
+        <translation>Lagre bildet</translation>
+    </message>
+    <message>
+        <source>Picture (*.png)</source>
+        <translation>Bilde (*.png)</translation>
+    </message>
+    <message>
+        <source>Drawing (*.svg)</source>
+        <translation>Tegning (*.svg)</translation>
+    </message>
+    <message>
+        <source>Paper (*.pdf)</source>
+        <translation>Papir (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Save the table</source>
+        <translation>Lagre tabellen</translation>
+    </message>
+    <message>
+        <source>Table (*.csv)</source>
+        <translation>Tabell (*.csv)</translation>
+    </message>
+    <message>
+        <source>Copy picture</source>
+        <translation>Kopier bilde</translation>
+    </message>
+    <message>
+        <source>Copy table</source>
+        <translation>Kopier tabell</translation>
+    </message>
+    <message>
+        <source>Save picture…</source>
+        <translation>Lagre bilde…</translation>
+    </message>
+    <message>
+        <source>Save table…</source>
+        <translation>Lagre tabell…</translation>
+    </message>
+    <message>
+        <source>%1: the name should end in .png, .svg or .pdf</source>
+        <translation>%1: navnet bør ende på .png, .svg eller .pdf</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
     <name>grainwise::ui::WeighPage</name>
     <message>
         <source>The scale says</source>
@@ -7240,6 +7699,18 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
     <message>
         <source>Take the weighing back</source>
         <translation>Ta tilbake veiingen</translation>
+    </message>
+    <message>
+        <source>meant (%1)</source>
+        <translation>ment (%1)</translation>
+    </message>
+    <message>
+        <source>scale (%1)</source>
+        <translation>vekt (%1)</translation>
+    </message>
+    <message>
+        <source>a foot weighs (%1)</source>
+        <translation>en fot veier (%1)</translation>
     </message>
 </context>
 <context>

@@ -9,6 +9,7 @@
 #include <cmath>
 
 #include "core/units/si.h"
+#include "ui/charts/hatch.h"
 #include "ui/text/quantities.h"
 
 namespace grainwise::ui {
@@ -26,6 +27,7 @@ constexpr double kUsualRod_m = 4.0;  // where the rig says nothing of its rod
 constexpr double kGrip_m = 1.2;      // above the water, of someone who wades to the knee
 constexpr double kShortestBar = 140;
 constexpr int kSwatch = 12;
+constexpr double kHatch = 6.0;
 }  // namespace
 
 /// Metres to pixels: one scale for both directions.
@@ -249,21 +251,26 @@ void CastView::paintEnergy(QPainter& p, const CastFrame& frame) const {
   struct Named {
     double share;
     QColor colour;
-    Qt::BrushStyle style;
+    int hatchings;  ///< none: filled
     QString words;
   };
-  const std::array<Named, 3> all{{{shares.moving, c.river, Qt::SolidPattern, tr("still moving")},
-                                  {shares.toAir, c.slate, Qt::BDiagPattern, tr("lost to the air")},
-                                  {shares.toFly, c.ochreLine, Qt::DiagCrossPattern, tr("lost to the fly")}}};
+  const auto fill = [&p](const QRectF& box, const Named& named) {
+    p.setPen(QPen(named.colour, 1));
+    p.setBrush(named.hatchings == 0 ? QBrush(named.colour) : QBrush(Qt::NoBrush));
+    p.drawRect(box);
+    if (named.hatchings > 0) hatch(p, QPolygonF(box), kHatch);
+    if (named.hatchings > 1) hatchDown(p, QPolygonF(box), kHatch);
+  };
+  const std::array<Named, 3> all{{{shares.moving, c.river, 0, tr("still moving")},
+                                  {shares.toAir, c.slate, 1, tr("lost to the air")},
+                                  {shares.toFly, c.ochreLine, 2, tr("lost to the fly")}}};
   p.setFont(m_look->font(14));
   const double row = m_look->px(kEnergyHeight);
   const double top = height() - row, swatch = m_look->px(kSwatch), gap = m_look->px(6);
   const double inset = (row - swatch) / 2;
   double x = gap;
   for (const Named& each : all) {
-    p.setPen(QPen(each.colour, 1));
-    p.setBrush(QBrush(each.colour, each.style));
-    p.drawRect(QRectF(x, top + inset, swatch, swatch));
+    fill(QRectF(x, top + inset, swatch, swatch), each);
     x += swatch + gap;
     const QString text = each.words + QLatin1Char(' ') + percentText(each.share);
     const QString widest = each.words + QLatin1Char(' ') + percentText(1);
@@ -279,9 +286,7 @@ void CastView::paintEnergy(QPainter& p, const CastFrame& frame) const {
   const double wide = width() - x - gap - clockRoom;
   if (wide < m_look->px(kShortestBar)) return;
   for (const Named& each : all) {
-    p.setPen(QPen(each.colour, 1));
-    p.setBrush(QBrush(each.colour, each.style));
-    p.drawRect(QRectF(x, top + inset, wide * each.share, swatch));
+    fill(QRectF(x, top + inset, wide * each.share, swatch), each);
     x += wide * each.share;
   }
 }

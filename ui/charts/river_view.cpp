@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "ui/charts/hatch.h"
 #include "ui/text/quantities.h"
 
 namespace grainwise::ui {
@@ -23,6 +24,7 @@ constexpr int kRodRoom = 76;             ///< of the rod before the break mark
 constexpr double kLeftOut_ft = 8;        ///< what a break mark leaves out at least
 constexpr double kRodTip = 0.86;         ///< of the air that is shown
 constexpr double kTrackEvery_s = 5;
+constexpr double kBed = 6;               // how tall its hatching is, and how wide
 
 double styleWidth(const LineLooks::At& look) {
   return kThinnest + (kThickest - kThinnest) * look.share;
@@ -202,7 +204,8 @@ void RiverView::paintWater(QPainter& p, const Side& s) const {
   p.drawLine(QPointF(s.box.left(), s.surface), QPointF(s.box.right(), s.surface));
   p.setPen(QPen(c.slate, 2));
   p.drawLine(QPointF(s.box.left(), bed), QPointF(s.box.right(), bed));
-  p.fillRect(QRectF(s.box.left(), bed + 1, s.box.width(), 5), QBrush(c.slate, Qt::BDiagPattern));
+  p.setPen(QPen(c.slate, 1));
+  hatch(p, QPolygonF(QRectF(s.box.left(), bed + 1, s.box.width(), kBed)), kBed);
   p.setPen(c.slate);
   const double row = m_look->px(kType + 4);
   const QRectF axis(s.box.left() - m_look->px(kDepthAxis) - 4, 0, m_look->px(kDepthAxis), row);
@@ -261,15 +264,14 @@ void RiverView::paintCurrent(QPainter& p, const Side& s) const {
 
 void RiverView::paintLine(QPainter& p, const Side& s, const RiverFrame& frame) const {
   const Colours& c = m_look->colours();
-  p.save();
-  p.setClipRect(s.box.adjusted(s.rodRoom, 0, 8, 0));
+  const QPolygonF room(s.box.adjusted(s.rodRoom, 0, 8, 0));
   for (std::size_t i = frame.line.size(); i-- > 1;) {
     const RiverPoint& rodSide = frame.line[i];
     const RiverPoint& flySide = frame.line[i - 1];
     p.setPen(QPen(styleColour(flySide.look, c), styleWidth(flySide.look), Qt::SolidLine, Qt::RoundCap));
-    p.drawLine(s.at(rodSide.out_ft(), rodSide.depth_ft), s.at(flySide.out_ft(), flySide.depth_ft));
+    const auto piece = within(room, s.at(rodSide.out_ft(), rodSide.depth_ft), s.at(flySide.out_ft(), flySide.depth_ft));
+    if (piece) p.drawLine(*piece);
   }
-  p.restore();
   const RiverPoint& fly = frame.line.front();
   const QPointF at = s.at(fly.out_ft(), fly.depth_ft);
   p.setPen(QPen(c.ink, 1));

@@ -21,6 +21,10 @@ class CardView : public QWidget {
   void setBlank(bool blank);
   void setAspect(std::optional<double> widthToHeight);
 
+  /// The card, with what of it is shown; null without one.
+  [[nodiscard]] const std::shared_ptr<const ShownCard>& card() const { return m_card; }
+  [[nodiscard]] const CardState& state() const { return m_state; }
+
   [[nodiscard]] QSize minimumSizeHint() const override { return {160, 90}; }
 
  protected:

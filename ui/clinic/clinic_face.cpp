@@ -27,6 +27,7 @@
 #include "core/io/deck_file.h"
 #include "core/model/deck_edits.h"
 #include "ui/clinic/card_form.h"
+#include "ui/clinic/card_out.h"
 #include "ui/clinic/card_view.h"
 #include "ui/clinic/deck_document.h"
 #include "ui/clinic/deck_run.h"
@@ -119,6 +120,7 @@ void ClinicFace::layOut() {
   m_preview = new CardView(m_look, m_desk);
   m_preview->setObjectName(QStringLiteral("cardPreview"));
   m_preview->setAspect(kAspect);
+  addWayOut(m_look, m_preview);
   m_answer = addButton(QStringLiteral("previewAnswer"), tr("With its answer"));
   m_answer->setCheckable(true);
   m_form = new CardForm(m_look, m_desk);

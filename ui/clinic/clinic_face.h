@@ -59,6 +59,8 @@ class ClinicFace : public QWidget {
   void startShow(int from);
   void endShow();
   [[nodiscard]] bool showing() const { return m_run != nullptr; }
+  /// In the face's place for words.
+  void say(const QString& words);
   /// What cards lack, a line each.
   [[nodiscard]] QString said() const;
 
@@ -92,7 +94,6 @@ class ClinicFace : public QWidget {
   void refresh();
   void refreshCard();
   void checkCards();
-  void say(const QString& words);
   void apply(const QString& step, const Deck& after, int choose, const QString& gesture = {});
   void toggleEdit();
   void fillScreens();

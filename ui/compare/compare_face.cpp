@@ -51,6 +51,7 @@ CompareFace::CompareFace(Look* look, RigDocument* bench, AnalysisFeed* benchFeed
   m_drawer->setObjectName(QStringLiteral("compareDrawer"));
   addPages(shelf);
   addControls();
+  addWaysOut();
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(0);

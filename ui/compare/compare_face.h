@@ -103,6 +103,7 @@ class CompareFace : public QWidget {
     QWidget* name;
   };
   void addPages(const Shelf& shelf);
+  void addWaysOut();
   Pages pagesOf(Side* side, const Shelf& shelf);
   void addControls();
   void connectSide(Side* side);

@@ -157,8 +157,20 @@ void DifferenceList::refresh() {
   for (std::size_t i = 0; i < list.size(); ++i) fill(m_cards[qsizetype(i)], int(i) + 1, list[i]);
 }
 
-void DifferenceList::fill(DifferenceCard* card, int number, const Difference& d) const {
-  const Rig &a = m_feed->rigOf(false), &b = m_feed->rigOf(true);
+OutTable DifferenceList::table() const {
+  OutTable table;
+  table.header = {tr("Difference"), tr("Facts"), tr("What it does by itself")};
+  const DisplayUnits units = m_look->units();
+  for (const Difference& d : m_feed->comparison().differences) {
+    QStringList does;
+    for (const DifferenceCard::Line& line : linesOf(d)) does << line.words;
+    table.rows.push_back({differenceTitle(d, m_feed->rigOf(false), m_feed->rigOf(true), units),
+                          differenceFacts(d, units), does.join(QStringLiteral("; "))});
+  }
+  return table;
+}
+
+QList<DifferenceCard::Line> DifferenceList::linesOf(const Difference& d) const {
   const DisplayUnits units = m_look->units();
   QList<DifferenceCard::Line> lines;
   for (const Consequence& c : d.does) {
@@ -173,7 +185,13 @@ void DifferenceList::fill(DifferenceCard* card, int number, const Difference& d)
   } else if (const QString within = withinWords(d.does); !within.isEmpty()) {
     lines.append({within, std::nullopt, true});
   }
-  card->setWords(number, differenceTitle(d, a, b, units), differenceFacts(d, units), lines);
+  return lines;
+}
+
+void DifferenceList::fill(DifferenceCard* card, int number, const Difference& d) const {
+  const Rig &a = m_feed->rigOf(false), &b = m_feed->rigOf(true);
+  const DisplayUnits units = m_look->units();
+  card->setWords(number, differenceTitle(d, a, b, units), differenceFacts(d, units), linesOf(d));
 }
 
 }  // namespace grainwise::ui

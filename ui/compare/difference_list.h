@@ -6,6 +6,7 @@
 #include <optional>
 
 #include "core/compare/compare.h"
+#include "ui/text/out_table.h"
 #include "ui/theme/look.h"
 
 class QLabel;
@@ -53,6 +54,7 @@ class DifferenceList : public QWidget {
   DifferenceList(Look* look, CompareFeed* feed, QWidget* parent = nullptr);
 
   [[nodiscard]] const QList<DifferenceCard*>& cards() const { return m_cards; }
+  [[nodiscard]] OutTable table() const;
 
  Q_SIGNALS:
   void chosen(const PartPair& parts);
@@ -60,6 +62,7 @@ class DifferenceList : public QWidget {
  private:
   void refresh();
   void fill(DifferenceCard* card, int number, const Difference& difference) const;
+  [[nodiscard]] QList<DifferenceCard::Line> linesOf(const Difference& difference) const;
 
   Look* m_look;
   CompareFeed* m_feed;

@@ -82,8 +82,29 @@ ReadingsTable::ReadingsTable(Look* look, CompareFeed* feed, QWidget* parent)
   connect(look, &Look::changed, this, &ReadingsTable::refresh);
 }
 
+OutTable ReadingsTable::table() const {
+  OutTable table;
+  table.header = {tr("Reading"), tr("A"), tr("A says"), tr("B"), tr("B says"), tr("Difference")};
+  for (const Row& row : rowsNow()) {
+    table.rows.push_back({row.title, row.a.number, row.a.verdict, row.b.number, row.b.verdict, row.difference});
+  }
+  return table;
+}
+
 void ReadingsTable::refresh() {
-  m_rows.clear();
+  m_rows = rowsNow();
+  QStringList spoken;
+  for (const Row& row : m_rows) {
+    spoken << tr("%1: A %2, B %3, %4")
+                  .arg(row.title, cellWords(row.a), cellWords(row.b), row.difference);
+  }
+  setAccessibleDescription(spoken.join(QStringLiteral(". ")));
+  updateGeometry();
+  update();
+}
+
+std::vector<ReadingsTable::Row> ReadingsTable::rowsNow() const {
+  std::vector<Row> rows;
   const auto rigA = m_feed->a()->rig(), rigB = m_feed->b()->rig();
   const Analysis &a = m_feed->a()->analysis(), &b = m_feed->b()->analysis();
   const DisplayUnits units = m_look->units();
@@ -109,7 +130,7 @@ void ReadingsTable::refresh() {
     } else {
       row.difference = plainDifference(row.a, row.b, c);
     }
-    m_rows.push_back(row);
+    rows.push_back(row);
   }
   Row turnover;
   turnover.title = tr("Turnover");
@@ -123,7 +144,7 @@ void ReadingsTable::refresh() {
   } else if (a.turnover && b.turnover) {
     turnover.difference = tr("no difference");
   }
-  m_rows.push_back(turnover);
+  rows.push_back(turnover);
   if (const Consequence* time = differenceIn(m_feed->comparison(), Effect::swingTime)) {
     Row row;
     row.title = tr("Swing");
@@ -133,21 +154,14 @@ void ReadingsTable::refresh() {
     row.a = seconds(time->a);
     row.b = seconds(time->b);
     row.difference = effectWords(*time, units).words;
-    m_rows.push_back(row);
+    rows.push_back(row);
   }
   const Consequence* stroke = differenceIn(m_feed->comparison(), Effect::stroke);
   Row last;
   last.title = tr("Stroke");
   last.difference = stroke != nullptr ? strokeDifferenceWords(*stroke->stroke) : tr("same stroke");
-  m_rows.push_back(last);
-  QStringList spoken;
-  for (const Row& row : m_rows) {
-    spoken << tr("%1: A %2, B %3, %4")
-                  .arg(row.title, cellWords(row.a), cellWords(row.b), row.difference);
-  }
-  setAccessibleDescription(spoken.join(QStringLiteral(". ")));
-  updateGeometry();
-  update();
+  rows.push_back(last);
+  return rows;
 }
 
 QString ReadingsTable::cellWords(const Cell& cell) const {

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "core/mass/junctions.h"
+#include "ui/text/out_table.h"
 #include "ui/theme/look.h"
 
 namespace grainwise::ui {
@@ -30,6 +31,8 @@ class ReadingsTable : public QWidget {
     QString difference;
   };
   [[nodiscard]] const std::vector<Row>& rows() const { return m_rows; }
+  /// The same for a file or the clipboard, in the words of this moment's locale.
+  [[nodiscard]] OutTable table() const;
   [[nodiscard]] QSize sizeHint() const override;
   [[nodiscard]] QSize minimumSizeHint() const override;
 
@@ -42,6 +45,7 @@ class ReadingsTable : public QWidget {
     double title, a, b, difference, end;
   };
   void refresh();
+  [[nodiscard]] std::vector<Row> rowsNow() const;
   [[nodiscard]] Columns columns() const;
   [[nodiscard]] int rowHeight(const Row& row) const;
   [[nodiscard]] QString cellWords(const Cell& cell) const;

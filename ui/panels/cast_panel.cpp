@@ -11,6 +11,8 @@
 #include "core/air/cast_setup.h"
 #include "core/model/edits.h"
 #include "ui/charts/cast_feed.h"
+#include "ui/charts/rig_tables.h"
+#include "ui/charts/way_out.h"
 #include "ui/document/rig_document.h"
 #include "ui/panels/player_bar.h"
 #include "ui/panels/slider_row.h"
@@ -44,6 +46,9 @@ CastPanel::CastPanel(Look* look, RigDocument* document, AnalysisFeed* feed, QWid
   setObjectName(QStringLiteral("castPanel"));
   m_casts = new CastFeed(feed, this);
   m_view = new CastView(look, this);
+  (new WayOut(look, m_view))->addWidget(tr("Cast"), [this] {
+    return castTable(m_picture.get(), m_look->units());
+  });
   m_view->setObjectName(QStringLiteral("castView"));
   m_player = new PlayerBar(look,
                            {{tr("real time"), 1.0}, {tr("1/2"), 0.5}, {tr("1/4"), 0.25}, {tr("1/10"), 0.1}},

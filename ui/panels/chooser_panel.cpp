@@ -12,12 +12,14 @@
 
 #include "core/analysis/depth_table.h"
 #include "core/model/edits.h"
+#include "ui/charts/way_out.h"
 #include "ui/document/pool_book.h"
 #include "ui/document/rig_document.h"
 #include "ui/document/trial.h"
 #include "ui/panels/depth_map.h"
 #include "ui/panels/elided_choice.h"
 #include "ui/panels/family_row.h"
+#include "ui/panels/panel_tables.h"
 #include "ui/strip/quiet_bar.h"
 #include "ui/text/choice_words.h"
 #include "ui/text/quantities.h"
@@ -55,6 +57,9 @@ ChooserPanel::ChooserPanel(Look* look, RigDocument* document, Trial* trial, Anal
   row->addLayout(middle, 1);
   m_map = new DepthMap(m_look, m_list, this);
   row->addWidget(m_map);
+  const auto table = [this] { return tipsTable(*m_list, m_look->units()); };
+  (new WayOut(m_look, m_view))->add(tr("Tips"), table);
+  (new WayOut(m_look, m_map))->addWidget(tr("Map of the tips"), table);
   connectParts();
   applyLook();
   fillFlies();

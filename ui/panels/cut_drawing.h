@@ -69,6 +69,8 @@ class CutDrawing : public QWidget {
   CutDrawing(Look* look, QWidget* parent);
   void setPicture(const CutPicture& picture);
   [[nodiscard]] const CutPicture& picture() const { return m_picture; }
+  /// Draws all of it in that width, or only measures without a painter; returns the height.
+  double draw(QPainter* p, double wide) const;
   [[nodiscard]] QSize sizeHint() const override;
   [[nodiscard]] QSize minimumSizeHint() const override;
   [[nodiscard]] int heightForWidth(int width) const override;
@@ -77,9 +79,6 @@ class CutDrawing : public QWidget {
   void paintEvent(QPaintEvent* event) override;
 
  private:
-  /// Draws all of it, or only measures without a painter; returns the height.
-  double draw(QPainter* p, double wide) const;
-
   Look* m_look;
   CutPicture m_picture;
 };

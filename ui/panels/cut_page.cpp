@@ -9,14 +9,20 @@
 
 #include "core/io/rig_file.h"
 #include "core/io/shelf_file.h"
+#include "ui/charts/diagram_access.h"
+#include "ui/charts/way_out.h"
 #include "ui/document/own_store.h"
 #include "ui/document/rig_document.h"
 #include "ui/panels/cut_drawing.h"
 #include "ui/panels/loop_habits.h"
+#include "ui/panels/panel_tables.h"
 #include "ui/text/bench_words.h"
 #include "ui/theme/flow_row.h"
 
 namespace grainwise::ui {
+namespace {
+constexpr int kPicture = 900;  ///< width of the sheet as a picture
+}
 
 CutPage::CutPage(Look* look, RigDocument* document, OwnStore* store, CutPaper paper, QWidget* parent)
     : MakePage(look, "makeCut", parent), m_document(document), m_store(store), m_paper(std::move(paper)) {
@@ -33,6 +39,16 @@ CutPage::CutPage(Look* look, RigDocument* document, OwnStore* store, CutPaper pa
   m_notes = addLabel({});
   m_notes->setObjectName(QStringLiteral("cutNotes"));
   m_drawing = new CutDrawing(look, this);
+  makeDiagram(look, m_drawing);
+  (new WayOut(look, m_drawing))
+      ->add(
+          tr("Cut sheet"),
+          [this] { return cutsTable(pictureOf(m_sheet, m_store->spools(), units()), units()); },
+          [this, look] {
+            const double wide = look->px(kPicture);  // all of it, however much the page has room for
+            return OutPicture{tr("Cut sheet"), QSizeF(wide, m_drawing->heightForWidth(int(wide))),
+                              [this, wide](QPainter& p) { m_drawing->draw(&p, wide); }};
+          });
   m_caution = addLabel(tr("Cut away from yourself; weld with the window open, hot coatings give off "
                           "fumes; glasses on when you test a loop or knot."));
   for (QWidget* part : {static_cast<QWidget*>(m_said), static_cast<QWidget*>(m_notes),

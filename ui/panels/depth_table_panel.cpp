@@ -6,7 +6,9 @@
 #include <QTableWidget>
 #include <QVBoxLayout>
 
+#include "ui/charts/way_out.h"
 #include "ui/document/pool_book.h"
+#include "ui/panels/panel_tables.h"
 #include "ui/text/quantities.h"
 #include "ui/text/words.h"
 #include "ui/work/analysis_feed.h"
@@ -15,6 +17,7 @@ namespace grainwise::ui {
 namespace {
 constexpr int kType = 15;
 constexpr int kRow = 28;
+constexpr FeetPerSecond kStep(0.5);
 }  // namespace
 
 DepthTablePanel::DepthTablePanel(Look* look, AnalysisFeed* feed, const PoolBook* pools, QWidget* parent)
@@ -35,6 +38,7 @@ DepthTablePanel::DepthTablePanel(Look* look, AnalysisFeed* feed, const PoolBook*
   column->setContentsMargins(0, 4, 0, 0);
   column->addWidget(m_table, 1);
   column->addWidget(m_note);
+  (new WayOut(look, m_table))->add(tr("Depths in all pools"), [this] { return depthsTable(rows(), m_look->units()); });
   connect(feed, &AnalysisFeed::analysisChanged, this, &DepthTablePanel::refresh);
   connect(pools, &PoolBook::changed, this, &DepthTablePanel::refresh);
   connect(look, &Look::changed, this, &DepthTablePanel::refresh);
@@ -50,10 +54,13 @@ QString DepthTablePanel::words(const DepthCell& cell) const {
                                                 : tr("%1, %2").arg(range, depthWords(*cell.state));
 }
 
+std::vector<DepthRow> DepthTablePanel::rows() const {
+  return depthTable(*m_feed->rig(), m_pools->pools().pools, m_feed->conditions(), kStep);
+}
+
 void DepthTablePanel::refresh() {
   if (!isVisible()) return;
-  constexpr FeetPerSecond kStep(0.5);
-  const auto rows = depthTable(*m_feed->rig(), m_pools->pools().pools, m_feed->conditions(), kStep);
+  const auto rows = this->rows();
   m_table->setFont(m_look->font(kType));
   m_table->horizontalHeader()->setFont(m_look->font(kType, true));
   m_note->setFont(m_look->font(kType - 1));

@@ -27,6 +27,7 @@ class DepthTablePanel : public QWidget {
 
  private:
   void refresh();
+  [[nodiscard]] std::vector<DepthRow> rows() const;
   [[nodiscard]] QString words(const DepthCell& cell) const;
 
   Look* m_look;

@@ -9,9 +9,11 @@
 #include <QStyledItemDelegate>
 #include <QVBoxLayout>
 
+#include "ui/charts/way_out.h"
 #include "ui/document/pool_book.h"
 #include "ui/document/rig_document.h"
 #include "ui/panels/choice_list.h"
+#include "ui/panels/panel_tables.h"
 #include "ui/strip/quiet_bar.h"
 #include "ui/text/choice_words.h"
 #include "ui/work/analysis_feed.h"
@@ -108,6 +110,9 @@ FixesPanel::Column FixesPanel::addColumn(const char* name, const QString& title,
   c.model = new QStandardItemModel(c.view);
   c.view->setModel(c.model);
   c.list = list;
+  (new WayOut(m_look, c.view))->add(title, [this, list] {
+    return fixesTable(m_fixes ? (*m_fixes).*list : std::vector<Fix>(), m_look->units());
+  });
   connect(c.view, &PreviewList::previewed, this, [this, c](int row) { preview(c, row); });
   connect(c.view, &PreviewList::taken, this, [this, c](int row) { make(c, row); });
   return c;

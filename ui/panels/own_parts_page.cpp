@@ -14,6 +14,7 @@
 #include "core/io/shelf_file.h"
 #include "core/model/edits.h"
 #include "core/model/limits.h"
+#include "ui/charts/way_out.h"
 #include "ui/document/own_store.h"
 #include "ui/document/rig_document.h"
 #include "ui/document/whole_file.h"
@@ -55,6 +56,7 @@ OwnPartsPage::OwnPartsPage(Look* look, RigDocument* document, OwnStore* store, Q
   m_list->setAccessibleName(tr("My parts"));
   m_list->setProperty("designSize", 15);
   m_list->setMinimumHeight(look->px(100));
+  WayOut::ofView(look, m_list, tr("My parts"));
   left->addWidget(m_search);
   left->addWidget(m_list, 1);
   row->addLayout(left, 2);

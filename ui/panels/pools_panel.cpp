@@ -15,8 +15,10 @@
 #include "core/analysis/depth_table.h"
 #include "core/choose/candidate.h"
 #include "core/model/limits.h"
+#include "ui/charts/way_out.h"
 #include "ui/document/pool_book.h"
 #include "ui/document/rig_document.h"
+#include "ui/panels/panel_tables.h"
 #include "ui/strip/number_field.h"
 #include "ui/text/measured_words.h"
 
@@ -108,6 +110,7 @@ void PoolsPanel::layOut() {
   m_list->setAccessibleName(tr("Pools"));
   m_list->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Ignored);
   row->addWidget(m_list);
+  (new WayOut(m_look, m_list))->add(tr("Pools"), [this] { return poolsTable(m_pools->pools(), m_look->units()); });
 
   auto* buttons = new QGridLayout;
   buttons->setSpacing(4);

@@ -11,7 +11,9 @@
 #include "core/choose/candidate.h"
 #include "core/model/edits.h"
 #include "core/water/water_line.h"
+#include "ui/charts/rig_tables.h"
 #include "ui/charts/river_feed.h"
+#include "ui/charts/way_out.h"
 #include "ui/document/pool_book.h"
 #include "ui/document/rig_document.h"
 #include "ui/panels/player_bar.h"
@@ -37,6 +39,9 @@ RiverPanel::RiverPanel(Look* look, RigDocument* document, AnalysisFeed* feed, co
   setObjectName(QStringLiteral("riverPanel"));
   m_swings = new RiverFeed(feed, this);
   m_view = new RiverView(look, this);
+  (new WayOut(look, m_view))->addWidget(tr("River"), [this] {
+    return riverTable(m_picture.get(), m_look->units());
+  });
   m_view->setObjectName(QStringLiteral("riverView"));
   m_player = new PlayerBar(look, {{tr("4 times"), 4.0}, {tr("real time"), 1.0}, {tr("1/4"), 0.25}}, 0, this);
   m_view->setSpeed(m_player->speed());

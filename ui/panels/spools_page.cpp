@@ -16,8 +16,10 @@
 #include "core/model/check.h"
 #include "core/model/limits.h"
 #include "core/report/cut_sheet.h"
+#include "ui/charts/way_out.h"
 #include "ui/document/own_store.h"
 #include "ui/document/whole_file.h"
+#include "ui/panels/panel_tables.h"
 #include "ui/strip/number_field.h"
 #include "ui/text/bench_words.h"
 
@@ -49,6 +51,7 @@ SpoolsPage::SpoolsPage(Look* look, OwnStore* store, QWidget* parent)
   m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
   m_table->setMinimumHeight(look->px(130));
   row->addWidget(m_table, 3);
+  (new WayOut(look, m_table))->add(tr("Spools"), [this] { return spoolsTable(m_store->spools(), units()); });
   auto* right = new QVBoxLayout;
   auto* fields = new QHBoxLayout;
   m_kind = addChoice({tr("sinking"), tr("floating"), tr("nylon"), tr("fluorocarbon")},

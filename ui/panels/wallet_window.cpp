@@ -18,6 +18,7 @@
 #include <algorithm>
 
 #include "core/io/rig_file.h"
+#include "ui/charts/way_out.h"
 #include "ui/document/pool_book.h"
 #include "ui/document/rig_document.h"
 #include "ui/text/choice_words.h"
@@ -212,6 +213,7 @@ QWidget* WalletWindow::makeAnswer() {
   m_table->setSelectionMode(QAbstractItemView::SingleSelection);
   m_table->setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
   column->addWidget(m_table, 3);
+  WayOut::ofView(m_look, m_table, tr("Wallet"));
   m_uncovered = new QLabel;
   m_uncovered->setObjectName(QStringLiteral("walletUncovered"));
   m_uncovered->setTextFormat(Qt::PlainText);
@@ -240,6 +242,8 @@ QWidget* WalletWindow::makeAnswer() {
   column->addLayout(buttons);
   return side;
 }
+
+void WalletWindow::hear(const QString& words) { m_title->setText(words); }
 
 void WalletWindow::showEvent(QShowEvent* event) {
   QWidget::showEvent(event);

@@ -6,6 +6,7 @@
 #include <memory>
 
 #include "ui/panels/wallet_grid_model.h"
+#include "ui/theme/hearer.h"
 #include "ui/work/heavy_runner.h"
 
 class QCheckBox;
@@ -33,7 +34,7 @@ struct WalletPaper {
 /// The wallet: the trip goes in (rigs with their flies, pools, limits), the fewest tips come out, with
 /// what each does in every pool for every fly, what has nothing and why, and a card to print. A tip
 /// can be kept or left out; the rest is packed anew around it. Computed by a worker.
-class WalletWindow : public QWidget {
+class WalletWindow : public QWidget, public Hearer {
   Q_OBJECT
  public:
   WalletWindow(Look* look, RigDocument* document, AnalysisFeed* feed, PoolBook* pools,
@@ -45,6 +46,9 @@ class WalletWindow : public QWidget {
   /// Rig files for the trip and the card's file, unless a test answers.
   std::function<QStringList()> askRigPaths;
   std::function<QString()> askCardPath;
+
+  /// Over the table, until the wallet is packed anew.
+  void hear(const QString& words) override;
 
   void addRig(const Rig& rig);
   void keep(std::size_t shelfIndex);

@@ -17,6 +17,7 @@
 #include "core/bench/typed.h"
 #include "core/model/edits.h"
 #include "core/model/limits.h"
+#include "ui/charts/way_out.h"
 #include "ui/document/rig_document.h"
 #include "ui/strip/number_field.h"
 #include "ui/text/bench_words.h"
@@ -24,6 +25,8 @@
 
 namespace grainwise::ui {
 namespace {
+
+constexpr int kMassPlaces = 2;
 
 std::optional<Grains> weighedMass(const Part& part) {
   return part.weighed ? std::optional(part.weighed->mass) : std::nullopt;
@@ -79,6 +82,7 @@ WeighPage::WeighPage(Look* look, RigDocument* document, QWidget* parent)
     m_table->horizontalHeader()->setSectionResizeMode(column, QHeaderView::ResizeToContents);
   }
   row->addWidget(m_table, 4);
+  (new WayOut(look, m_table))->add(tr("Weigh-in"), [this] { return table(); });
   connect(m_mass, &NumberField::typed, this, [this](const Typed& t) {
     m_massTyped = t.value;
     showNow();
@@ -145,6 +149,27 @@ void WeighPage::choose(std::size_t index) {
   m_mass->setError({});
   refresh();
   m_mass->edit()->setFocus();
+}
+
+OutTable WeighPage::table() const {
+  const QString mass = massUnit(units());
+  OutTable table;
+  table.header = {tr("part"), tr("meant (%1)").arg(mass), tr("scale (%1)").arg(mass), tr("off"),
+                  tr("a foot weighs (%1)").arg(lineMassUnit(units()))};
+  const auto grains = [this](Grains value) {
+    return OutCell(shownValue(value.value(), Measure::mass, units()), kMassPlaces);
+  };
+  for (const Part& part : m_document->rig().parts) {
+    const auto weighed = weighedMass(part);
+    const auto read = weighed ? weighIn(part, *weighed, {}, rules()) : tl::unexpected(Problem{});
+    table.rows.push_back(
+        {partWords(part, units()), grains(nominalMass(part)), weighed ? grains(*weighed) : OutCell::none(),
+         read ? OutCell(weighWords(*read, units())) : OutCell::none(),
+         read && read->implied
+             ? OutCell(shownValue(read->implied->value(), Measure::lineMass, units()), kMassPlaces)
+             : OutCell::none()});
+  }
+  return table;
 }
 
 void WeighPage::refresh() {

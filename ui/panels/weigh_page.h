@@ -5,6 +5,7 @@
 
 #include "core/bench/weigh_in.h"
 #include "ui/panels/make_page.h"
+#include "ui/text/out_table.h"
 
 class QComboBox;
 class QLabel;
@@ -36,6 +37,7 @@ class WeighPage : public MakePage {
 
  private:
   void refresh();
+  [[nodiscard]] OutTable table() const;
   void choose(std::size_t index);
   void showNow();
   void commit();

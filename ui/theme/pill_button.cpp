@@ -1,16 +1,57 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/theme/pill_button.h"
 
+#include <QAccessibleWidget>
 #include <QFontMetrics>
 #include <QPainter>
 
 namespace grainwise::ui {
 namespace {
 constexpr int kTextPixels = 15;
+
+/// Pressed from outside it does what a click does, which toggling alone would not; faces and pages are tabs.
+class PillAccess : public QAccessibleWidget {
+ public:
+  explicit PillAccess(PillButton* pill) : QAccessibleWidget(pill), m_pill(pill) {}
+
+  [[nodiscard]] QAccessible::Role role() const override {
+    if (!m_pill->isCheckable()) return QAccessible::Button;
+    return isTab() ? QAccessible::PageTab : QAccessible::CheckBox;
+  }
+  [[nodiscard]] QAccessible::State state() const override {
+    QAccessible::State state = QAccessibleWidget::state();
+    state.checkable = m_pill->isCheckable();
+    state.checked = m_pill->isChecked();
+    state.selectable = isTab();
+    state.selected = isTab() && m_pill->isChecked();
+    return state;
+  }
+  [[nodiscard]] QStringList actionNames() const override {
+    return m_pill->isEnabled() ? QStringList{pressAction(), setFocusAction()} : QStringList();
+  }
+  void doAction(const QString& name) override {
+    name == pressAction() ? m_pill->click() : QAccessibleWidget::doAction(name);
+  }
+
+ private:
+  [[nodiscard]] bool isTab() const {
+    const QString name = m_pill->objectName();
+    return name.startsWith(QLatin1String("tab_")) || name.startsWith(QLatin1String("face_"));
+  }
+
+  PillButton* m_pill;
+};
+
+QAccessibleInterface* pillFactory(const QString&, QObject* object) {
+  auto* pill = qobject_cast<PillButton*>(object);
+  return pill != nullptr ? new PillAccess(pill) : nullptr;
+}
 }  // namespace
 
 PillButton::PillButton(Look* look, Form form, const QString& text, QWidget* parent)
     : QAbstractButton(parent), m_look(look), m_form(form) {
+  static const bool installed = (QAccessible::installFactory(pillFactory), true);
+  Q_UNUSED(installed);
   setText(text);
   setAccessibleName(text);
   setFocusPolicy(Qt::TabFocus);

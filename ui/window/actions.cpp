@@ -65,6 +65,7 @@ void Actions::addFile(QMenu* menu) {
   print = add(menu, QStringLiteral("print"), tr("Handout on paper…"), QKeySequence::Print);
   exportFile = add(menu, QStringLiteral("exportFile"), tr("Handout as PDF or picture…"),
                    QKeySequence(Qt::CTRL | Qt::Key_E));
+  m_out = menu->addMenu(tr("Pictures and tables"));
 }
 
 QAction* Actions::addFace(const QString& key, const QString& words) {
@@ -102,6 +103,11 @@ void Actions::addEdit(QMenu* menu, QUndoGroup* stacks) {
   moveToFly = ofLine("moveToFly", tr("Move towards the fly"), tr("Alt+Right"));
   duplicate = ofLine("duplicate", tr("Duplicate"), tr("Ctrl+D"));
   remove = ofLine("remove", tr("Remove"), tr("Delete"));
+  menu->addSeparator();
+  copyPicture = add(menu, QStringLiteral("copyPicture"), tr("Copy picture"),
+                    QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_I));
+  copyTable = add(menu, QStringLiteral("copyTable"), tr("Copy table"),
+                  QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_T));
   menu->addSeparator();
   rename = add(menu, QStringLiteral("rename"), tr("Name and notes…"), QKeySequence(Qt::Key_F9));
   rod = add(menu, QStringLiteral("rod"), tr("Rod…"), QKeySequence(Qt::CTRL | Qt::Key_R));

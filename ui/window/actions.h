@@ -29,6 +29,8 @@ class Actions : public QObject {
   [[nodiscard]] QMenu* unitsMenu() const { return m_units; }
   [[nodiscard]] QMenu* recentMenu() const { return m_recent; }
   [[nodiscard]] QMenu* samplesMenu() const { return m_samples; }
+  /// The pictures and tables on screen; filled when it opens.
+  [[nodiscard]] QMenu* outMenu() const { return m_out; }
   [[nodiscard]] const QList<QAction*>& all() const { return m_all; }
 
   QAction* newRig;
@@ -38,6 +40,8 @@ class Actions : public QObject {
   QAction* saveAs;
   QAction* print;
   QAction* exportFile;
+  QAction* copyPicture;
+  QAction* copyTable;
   QAction* quit;
   QAction* undo;
   QAction* redo;
@@ -95,6 +99,7 @@ class Actions : public QObject {
   QMenu* m_units;
   QMenu* m_recent;
   QMenu* m_samples;
+  QMenu* m_out;
   QMenu* m_view;
   QActionGroup* m_faces;
   QAction* m_firstOfView;

@@ -9,6 +9,8 @@
 #include <QVBoxLayout>
 
 #include "ui/charts/profile_chart.h"
+#include "ui/charts/rig_tables.h"
+#include "ui/charts/way_out.h"
 #include "ui/document/own_store.h"
 #include "ui/document/rig_document.h"
 #include "ui/document/trial.h"
@@ -73,6 +75,24 @@ BenchFace::BenchFace(Look* look, RigDocument* document, AnalysisFeed* feed, Pool
   addTrialBar();
   layOut();
   connectParts();
+  addWaysOut();
+}
+
+/// The line, what each foot weighs and the readings, as pictures and as tables of their numbers.
+void BenchFace::addWaysOut() {
+  const auto units = [this] { return m_look->units(); };
+  (new WayOut(m_look, m_strip))
+      ->add(
+          tr("The line"), [=, this] { return partsTable(*m_feed->rig(), m_feed->analysis(), units()); },
+          [=, this] { return linePicture(*m_feed->rig(), m_feed->conditions(), tr("The line"), units()); })
+      ->add(tr("Joints"), [=, this] { return jointsTable(*m_feed->rig(), m_feed->analysis(), units()); });
+  const QString weighs = tr("What each foot weighs");
+  (new WayOut(m_look, m_chart))
+      ->add(
+          weighs, [=, this] { return profileTable(m_feed->analysis(), units()); },
+          [=, this] { return profilePicture({*m_feed->rig()}, m_feed->conditions(), weighs, units()); });
+  (new WayOut(m_look, m_tiles))
+      ->add(tr("Readings"), [=, this] { return readingsTable(*m_feed->rig(), m_feed->analysis(), units()); });
 }
 
 void BenchFace::layOut() {

@@ -75,6 +75,7 @@ class BenchFace : public QWidget {
  private:
   void layOut();
   void addPages();
+  void addWaysOut();
   void addWaterPages();
   void addChoicePages();
   void addPassingPages();

@@ -40,6 +40,7 @@
 #include "ui/window/compare_host.h"
 #include "ui/window/faces.h"
 #include "ui/window/notice_bar.h"
+#include "ui/window/out_menu.h"
 #include "ui/window/top_bar.h"
 #include "ui/work/analysis_feed.h"
 
@@ -226,6 +227,7 @@ void MainWindow::connectActions() {
   on(a.about, [this] { about(); });
   on(a.help, [this] { showHelp(); });
   addSamples();
+  new OutMenu(m_actions, this);
   connect(m_top, &TopBar::nameRequested, m_bench, &BenchFace::openName);
   connect(m_top, &TopBar::rodRequested, m_bench, [this] { m_bench->openRod(false); });
   connect(m_top, &TopBar::waterRequested, m_bench, &BenchFace::openWater);
@@ -271,6 +273,11 @@ void MainWindow::openHere(const QString& path) {
 void MainWindow::showProblems(const QString& title, const Problems& problems) {
   if (m_compare->shown()) return m_compare->face()->showProblems(title, problems);
   m_bench->showProblems(title, problems);
+}
+
+void MainWindow::hear(const QString& words) {
+  if (m_clinic->shown()) return m_clinic->face()->say(words);
+  (m_compare->shown() ? m_compare->face()->drawer() : m_bench->drawer())->say(words);
 }
 
 bool MainWindow::openBeside(const QString& path) {

@@ -8,6 +8,7 @@
 #include "core/model/rig.h"
 #include "core/model/shelf.h"
 #include "ui/document/autosave.h"
+#include "ui/theme/hearer.h"
 #include "ui/theme/look.h"
 #include "ui/theme/system_scheme.h"
 #include "ui/window/settings.h"
@@ -31,7 +32,7 @@ class TopBar;
 class WalletWindow;
 
 /// The window: one open rig, its face, its actions, its files.
-class MainWindow : public QMainWindow {
+class MainWindow : public QMainWindow, public Hearer {
   Q_OBJECT
  public:
   explicit MainWindow(const Shelf& shelf, QWidget* parent = nullptr);
@@ -64,6 +65,9 @@ class MainWindow : public QMainWindow {
   [[nodiscard]] Actions* actionSet() { return m_actions; }
   [[nodiscard]] Look* look() { return &m_look; }
   [[nodiscard]] NoticeBar* notice() { return m_notice; }
+
+  /// In the place for words of the face that is shown.
+  void hear(const QString& words) override;
 
   /// What to do with unsaved work; asked with a dialog unless a test answers.
   enum class Unsaved { save, discard, cancel };
