@@ -41,10 +41,10 @@ std::optional<int> withoutValue(const char* command, const char* option,
 }
 
 PoolChoice answerFor(const Rig& rig, const Shelf& shelf, const Pool& pool,
-                     const ChoiceLimits& limits) {
+                     const Conditions& conditions) {
   PoolChoice answer;
   answer.pool = pool;
-  TipQuestion question{rig, pool, shelf, limits};
+  TipQuestion question{rig, pool, shelf, conditions};
   answer.choice = chooseTip(question);
   answer.advice = adviceBeforeTip(question, answer.choice);
   return answer;
@@ -88,12 +88,12 @@ int chooseCommand(const Words& given) {
   const auto pools = loaded<Pools>(*poolsFile, loadPools);
   const auto shelf = shelfOf(shelfFile);
   if (!rig || !pools || !shelf) return kBadInput;
-  const ChoiceLimits limits;
+  const Conditions conditions;
   std::vector<PoolChoice> answers;
   std::string names;
   for (const Pool& pool : pools->pools) {
     names += (names.empty() ? "" : ", ") + pool.name;
-    if (!poolName || pool.name == *poolName) answers.push_back(answerFor(*rig, *shelf, pool, limits));
+    if (!poolName || pool.name == *poolName) answers.push_back(answerFor(*rig, *shelf, pool, conditions));
   }
   if (answers.empty()) {
     complain(*poolsFile + (poolName ? ": no pool '" + *poolName + "'" : ": no pools") +
@@ -103,7 +103,7 @@ int chooseCommand(const Words& given) {
   const ChoiceNeed need = answers.front().choice.need;
   const std::string faulty =
       need == ChoiceNeed::shelf ? shelfFile.value_or("the shelf") : line->files.front();
-  return print(line->has("--json") ? choiceJson(*rig, *shelf, answers, limits)
+  return print(line->has("--json") ? choiceJson(*rig, *shelf, answers, conditions.rules)
                                    : choiceText(*rig, *shelf, answers),
                codeFor(need, faulty, words::needText(need)));
 }

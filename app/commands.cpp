@@ -83,6 +83,8 @@ Commands:
       --pools FILE  depths in these pools, on a handout
       --four     four cards to a page, with lines for notes
 
+Every command judges by the usual limits, whatever the window's settings say.
+
 Options:
       --help     print this help and exit
       --version  print the version and exit

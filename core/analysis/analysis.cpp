@@ -116,22 +116,22 @@ Analysis analyse(const Rig& rig, const Conditions& conditions) {
   const MassProfile& profile = analysis.profile;
   analysis.rows = profileRows(profile);
   analysis.totals = totalsOf(rig, profile);
-  analysis.junctions = junctions(rig, profile, conditions.junctions);
+  analysis.junctions = junctions(rig, profile, conditions.rules.junctions);
   analysis.worstJunction = worstJunction(analysis.junctions);
-  analysis.rod = rodFit(rig, profile, conditions.rod);
-  analysis.grip = grip(rig, profile, conditions.grip);
-  analysis.fly = flyFit(rig, profile, conditions.grip);
+  analysis.rod = rodFit(rig, profile, conditions.rules.rod);
+  analysis.grip = grip(rig, profile, conditions.rules.grip);
+  analysis.fly = flyFit(rig, profile, conditions.rules.grip);
   analysis.singleHandRow = singleHandRowOf(rig);
   if (conditions.strokeReference) {
     analysis.stroke =
-        stroke(*conditions.strokeReference, strokeBasis(rig, profile), conditions.stroke);
+        stroke(*conditions.strokeReference, strokeBasis(rig, profile), conditions.rules.stroke);
   }
   if (const auto inWater = rigInWater(rig, profile, conditions.current)) {
     analysis.hang = hangDown(inWater->line, inWater->river);
     analysis.depthBand = liveBand(*analysis.hang, *rig.water->depth,
                                   currentShareOf(rig, conditions.waterUncertainty.current));
   }
-  if (auto read = turnover(rig, profile, analysis.junctions, conditions.turnover)) {
+  if (auto read = turnover(rig, profile, analysis.junctions, conditions.turnover())) {
     analysis.turnover = std::move(*read);
   } else {
     analysis.noTurnover = read.error();

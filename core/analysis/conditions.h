@@ -2,9 +2,7 @@
 #pragma once
 
 #include "core/air/turnover.h"
-#include "core/mass/grip.h"
-#include "core/mass/junctions.h"
-#include "core/mass/rod_fit.h"
+#include "core/analysis/rules.h"
 #include "core/mass/stroke.h"
 #include "core/water/band.h"
 
@@ -12,14 +10,16 @@ namespace grainwise {
 
 /// Everything `analyse` depends on besides the rig: preferences are arguments, never globals.
 struct Conditions {
-  JunctionLimits junctions;
-  RodLimits rod;
-  GripLimits grip;
-  StrokeLimits stroke;
-  TurnoverConditions turnover;  ///< air, limits and the learner switch
+  Rules rules;  ///< every limit that a verdict goes by
+  AirSettings air;
+  bool learner = false;                        ///< 20 % less line speed
   std::optional<StrokeBasis> strokeReference;  ///< of the rig to compare the stroke with
   CurrentProfile current;
   WaterUncertainty waterUncertainty;  ///< narrower where a river has been measured
+  bool operator==(const Conditions&) const = default;
+
+  /// What turnover depends on of all this.
+  [[nodiscard]] TurnoverConditions turnover() const { return {air, rules.turnover, learner}; }
 };
 
 }  // namespace grainwise

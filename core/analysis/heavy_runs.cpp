@@ -24,7 +24,7 @@ void addCast(HeavyRuns& runs, const Rig& rig, const Conditions& conditions, std:
              const std::function<void(double)>& progress) {
   runs.cast.reset();
   runs.noCast.reset();
-  const auto model = castModel(rig, massProfile(rig), conditions.turnover);
+  const auto model = castModel(rig, massProfile(rig), conditions.turnover());
   if (!model) {
     runs.noCast = model.error();
     return;

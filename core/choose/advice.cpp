@@ -198,7 +198,7 @@ std::vector<WaterChange> adviceBeforeTip(const TipQuestion& question, const Choi
   }
   if (!depthIsOff) return {};
   return waterAdvice(inPool(question.rig, *question.pool), *choice.wanted,
-                     question.limits.bench.current, stop, progress);
+                     question.conditions.current, stop, progress);
 }
 
 }  // namespace grainwise

@@ -36,16 +36,16 @@ double offMiddle(const TipChoice& choice, const std::optional<WantedWater>& want
   return std::abs((choice.figures.depth->band->middle - middle).value());
 }
 
-double strokeChange(const TipChoice& choice) {
+double strokeChange(const TipChoice& choice, const StrokeLimits& limits) {
   if (!choice.figures.stroke) return 0.0;
   const Stroke& s = *choice.figures.stroke;
-  const StrokeLimits limits;
   return std::abs(s.lengthChange.value()) / limits.sameLength.value() +
          std::abs(s.massChange) / limits.sameMass +
          std::abs(s.sinkingChange.value()) / limits.slowerLift.value();
 }
 
-auto rankKey(const TipChoice& choice, const std::optional<WantedWater>& wanted) {
+auto rankKey(const TipChoice& choice, const std::optional<WantedWater>& wanted,
+             const StrokeLimits& stroke) {
   const bool rejected = choice.standing == Standing::rejected;
   double sum = 0.0;
   for (const Judged& j : choice.judged) sum += j.grade;
@@ -53,7 +53,7 @@ auto rankKey(const TipChoice& choice, const std::optional<WantedWater>& wanted) 
   return std::make_tuple(choice.standing, rejected ? choice.reasons() : 0,
                          -std::llround(worth * kFinestScore),
                          std::llround(offMiddle(choice, wanted) * kFinestScore),
-                         std::llround(strokeChange(choice) * kFinestScore));
+                         std::llround(strokeChange(choice, stroke) * kFinestScore));
 }
 
 Standing standingOf(const std::vector<Judged>& judged) {
@@ -93,17 +93,17 @@ std::size_t Choice::count(Standing standing) const {
                     [&](const TipChoice& choice) { return choice.standing == standing; }));
 }
 
-TipTrial::TipTrial(const Rig& rig, const ChoiceLimits& limits,
+TipTrial::TipTrial(const Rig& rig, const Conditions& conditions,
                    const std::optional<StrokeBasis>& reference)
-    : m_rig(rig), m_limits(limits), m_style(headStyle(rig)) {
+    : m_rig(rig), m_conditions(conditions), m_style(headStyle(rig)) {
   Rig dry = rig;
   dry.water.reset();  // the depth is asked for pool by pool
-  Conditions conditions = limits.bench;
-  conditions.strokeReference = reference;
-  Analysis analysis = analyse(dry, conditions);
+  Conditions against = conditions;
+  against.strokeReference = reference;
+  Analysis analysis = analyse(dry, against);
   m_figures = figuresOf(analysis);
   m_profile = std::move(analysis.profile);
-  m_refused = standingOf(judge(m_figures, m_style, limits)) == Standing::rejected;
+  m_refused = standingOf(judge(m_figures, m_style, conditions.rules)) == Standing::rejected;
   if (const Part* tip = tipOf(m_rig)) m_size = tipSize(*tip);
 }
 
@@ -111,9 +111,9 @@ TipChoice TipTrial::judged(const std::optional<DepthFit>& depth) const {
   TipChoice choice;
   choice.figures = m_figures;
   choice.figures.depth = depth;
-  choice.judged = judge(choice.figures, m_style, m_limits);
+  choice.judged = judge(choice.figures, m_style, m_conditions.rules);
   choice.standing = standingOf(choice.judged);
-  choice.score = geometricMean(choice.judged);
+  choice.score = geometricMean(choice.judged, m_conditions.rules.weights);
   choice.size = m_size;
   return choice;
 }
@@ -121,7 +121,7 @@ TipChoice TipTrial::judged(const std::optional<DepthFit>& depth) const {
 TipChoice TipTrial::inWater(const std::optional<Pool>& pool) const {
   const Rig rig = pool ? inPool(m_rig, *pool) : m_rig;
   return judged(depthFit(rig, m_profile, pool ? wantedWater(*pool) : std::nullopt,
-                         m_limits.bench.current, m_limits.bottomTouch));
+                         m_conditions.current, m_conditions.rules.choice.bottomTouch));
 }
 
 TipChoice TipTrial::inAir() const { return judged(std::nullopt); }
@@ -130,13 +130,13 @@ Choice chooseTip(const TipQuestion& question, const std::stop_token& stop,
                  const std::function<void(double)>& progress) {
   Choice choice;
   const Rig& rig = question.rig;
-  const ChoiceLimits& limits = question.limits;
+  const Conditions& conditions = question.conditions;
   choice.need = needOf(rig, question.shelf);
   if (question.pool) choice.wanted = wantedWater(*question.pool);
   if (choice.need != ChoiceNeed::none) return choice;
 
   const std::optional<StrokeBasis> reference = strokeAsItStands(rig);
-  choice.asItStands = TipTrial(rig, limits, reference).inWater(question.pool);
+  choice.asItStands = TipTrial(rig, conditions, reference).inWater(question.pool);
   choice.asItStands->asItStands = true;
 
   std::vector<std::optional<std::size_t>> places{std::nullopt};
@@ -149,7 +149,7 @@ Choice chooseTip(const TipQuestion& question, const std::stop_token& stop,
       places.size(),
       [&](std::size_t i) {
         const Part* tip = places[i] ? &question.shelf.parts[*places[i]] : nullptr;
-        list[i] = TipTrial(withTip(rig, tip), limits, reference).inWater(question.pool);
+        list[i] = TipTrial(withTip(rig, tip), conditions, reference).inWater(question.pool);
         list[i].shelf = places[i];
         list[i].asItStands = tip == nullptr ? fitted == nullptr
                                             : fitted != nullptr && samePart(*tip, *fitted);
@@ -160,7 +160,8 @@ Choice chooseTip(const TipQuestion& question, const std::stop_token& stop,
     return choice;
   }
   std::stable_sort(list.begin(), list.end(), [&](const TipChoice& a, const TipChoice& b) {
-    return rankKey(a, choice.wanted) < rankKey(b, choice.wanted);
+    const StrokeLimits& stroke = conditions.rules.stroke;
+    return rankKey(a, choice.wanted, stroke) < rankKey(b, choice.wanted, stroke);
   });
   choice.ranked = std::move(list);
   if (choice.count(Standing::rejected) == choice.ranked.size()) {

@@ -44,7 +44,7 @@ struct TipQuestion {
   Rig rig;
   std::optional<Pool> pool;  ///< none: the rig's own water, with nothing wanted
   Shelf shelf;
-  ChoiceLimits limits;
+  Conditions conditions;
 };
 
 struct Choice {
@@ -72,7 +72,7 @@ std::optional<StrokeBasis> strokeAsItStands(const Rig& rig);
 /// One rig judged as a tip choice is: its air side once, `inWater` for each pool.
 class TipTrial {
  public:
-  TipTrial(const Rig& rig, const ChoiceLimits& limits, const std::optional<StrokeBasis>& reference);
+  TipTrial(const Rig& rig, const Conditions& conditions, const std::optional<StrokeBasis>& reference);
   /// In a pool, or in the rig's own water.
   [[nodiscard]] TipChoice inWater(const std::optional<Pool>& pool) const;
   /// Without any water.
@@ -84,7 +84,7 @@ class TipTrial {
   [[nodiscard]] TipChoice judged(const std::optional<DepthFit>& depth) const;
 
   Rig m_rig;
-  const ChoiceLimits& m_limits;  // outlives the trial
+  const Conditions& m_conditions;  // outlives the trial
   MassProfile m_profile;
   std::optional<Style> m_style;
   TipFigures m_figures;

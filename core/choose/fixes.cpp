@@ -145,14 +145,14 @@ class Bench {
   [[nodiscard]] Analysis analysisOf(const Rig& rig) const {
     Rig dry = rig;
     dry.water.reset();
-    return analyse(dry, m_question.limits.bench);
+    return analyse(dry, m_question.conditions);
   }
 
   /// The share of its depth band in the wanted water is nothing.
   [[nodiscard]] bool depthWrong(const Rig& rig, const MassProfile& profile) const {
     if (!m_wanted) return false;
     const auto fit = depthFit(inPool(rig, *m_question.pool), profile, m_wanted,
-                              m_question.limits.bench.current, m_question.limits.bottomTouch);
+                              m_question.conditions.current, m_question.conditions.rules.choice.bottomTouch);
     return fit && fit->share && *fit->share <= 0.0;
   }
 
@@ -173,7 +173,7 @@ std::vector<Ranked> onTheWater(const FixQuestion& question, const Bench& bench,
   std::vector<Ranked> list;
   const Rig there = inPool(question.rig, *question.pool);
   for (const WaterChange& change :
-       waterAdvice(there, *bench.wanted(), question.limits.bench.current, stop)) {
+       waterAdvice(there, *bench.wanted(), question.conditions.current, stop)) {
     if (change.share <= 0.0) continue;
     Ranked ranked;
     ranked.fix.change.kind = kindOf(change.handle);
@@ -204,7 +204,7 @@ Fixes fixesFor(const FixQuestion& question, const std::stop_token& stop,
   fixes.nothingWrong = fixes.faults.empty();
   if (fixes.nothingWrong && fixes.watches.empty()) return fixes;
 
-  const StrokeLimits& strokeLimits = question.limits.bench.stroke;
+  const StrokeLimits& strokeLimits = question.conditions.rules.stroke;
   const StrokeBasis reference = strokeBasis(question.rig, asItStands.profile);
   const std::vector<Trial> trials = trialsFor(question);
   std::vector<std::optional<Ranked>> results(trials.size());

@@ -59,7 +59,7 @@ struct FixQuestion {
   Shelf shelf;                  ///< what the bench has: heads, extensions, spare parts
   std::optional<Shelf> wallet;  ///< what is along on the water; none: the shelf
   std::optional<Pool> pool;     ///< where a depth is wanted
-  ChoiceLimits limits;
+  Conditions conditions;
 };
 
 struct Fixes {

@@ -29,34 +29,34 @@ double graded(double figure, std::initializer_list<Knot> knots) {
   return before->grade;
 }
 
-double jointGrade(const Junction& j, const ChoiceLimits& limits) {
-  const JunctionLimits& bench = limits.bench.junctions;
+double jointGrade(const Junction& j, const Rules& rules) {
+  const JunctionLimits& bench = rules.junctions;
   if (j.toNylon) {
     if (!(j.nylonLength > bench.nylonFree)) return 1.0;
     return graded(j.ratio3ft, {{bench.nylonThin, 0.0}, {bench.nylonFine, 1.0}});
   }
   return graded(j.ratio3ft, {{bench.collapse, 0.0},
-                             {limits.dropFull, 1.0},
+                             {rules.choice.dropFull, 1.0},
                              {1.0, 1.0},
-                             {bench.stepUp, limits.stepGrade},
+                             {bench.stepUp, rules.choice.stepGrade},
                              {bench.hinge, 0.0}});
 }
 
-double shareGrade(double share, bool shortHead, const ChoiceLimits& limits) {
-  const GripLimits& bench = limits.bench.grip;
+double shareGrade(double share, bool shortHead, const Rules& rules) {
+  const GripLimits& bench = rules.grip;
   if (!shortHead) return graded(share, {{bench.longHeadMost, 1.0}, {bench.heavy, 0.0}});
   return graded(share, {{bench.noGrip, 0.0},
-                        {bench.light, limits.shareEdge},
-                        {limits.shareBest, 1.0},
-                        {bench.right, limits.shareEdge},
+                        {bench.light, rules.choice.shareEdge},
+                        {rules.choice.shareBest, 1.0},
+                        {bench.right, rules.choice.shareEdge},
                         {bench.heavy, 0.0}});
 }
 
-double anchorGrade(double rods, const ChoiceLimits& limits) {
-  const GripLimits& bench = limits.bench.grip;
+double anchorGrade(double rods, const Rules& rules) {
+  const GripLimits& bench = rules.grip;
   return graded(rods, {{bench.anchorLeast, 0.0},
-                       {bench.anchorGood, limits.anchorEdge},
-                       {limits.anchorFull, 1.0},
+                       {bench.anchorGood, rules.choice.anchorEdge},
+                       {rules.choice.anchorFull, 1.0},
                        {bench.anchorMost, 1.0},
                        {bench.anchorMost + 1.0, 0.5}});
 }
@@ -66,12 +66,12 @@ double lengthGrade(LengthVerdict verdict) {
   return zone == Grade::fits ? 1.0 : zone == Grade::watch ? 0.5 : 0.0;
 }
 
-double strokeGrade(const Stroke& stroke, const ChoiceLimits& limits) {
-  const StrokeLimits& bench = limits.bench.stroke;
+double strokeGrade(const Stroke& stroke, const Rules& rules) {
+  const StrokeLimits& bench = rules.stroke;
   const auto part = [&](double change, double same, double adjust) {
     return graded(std::abs(change), {{same, 1.0},
-                                     {adjust, limits.strokeAdjust},
-                                     {2.0 * adjust, limits.strokeLeast}});
+                                     {adjust, rules.choice.strokeAdjust},
+                                     {2.0 * adjust, rules.choice.strokeLeast}});
   };
   return std::min(part(stroke.lengthChange.value(), bench.sameLength.value(),
                        bench.adjustLength.value()),
@@ -91,6 +91,30 @@ Grade depthZone(const DepthFit& depth) {
 std::optional<Junction> worstJoint(const std::vector<Junction>& joints) {
   const auto worst = worstJunction(joints);
   return worst ? std::optional(joints[*worst]) : std::nullopt;
+}
+
+double weightOf(Criterion criterion, const ChoiceWeights& weights) {
+  switch (criterion) {
+    case Criterion::junction:
+      return weights.junction;
+    case Criterion::tipShare:
+      return weights.tipShare;
+    case Criterion::anchor:
+      return weights.anchor;
+    case Criterion::workingLength:
+      return weights.workingLength;
+    case Criterion::flyAgainstTip:
+      return weights.flyAgainstTip;
+    case Criterion::drive:
+      return weights.drive;
+    case Criterion::reserve:
+      return weights.reserve;
+    case Criterion::depth:
+      return weights.depth;
+    case Criterion::stroke:
+      break;
+  }
+  return weights.stroke;
 }
 
 }  // namespace
@@ -113,24 +137,24 @@ TipFigures figuresOf(const Analysis& analysis) {
 }
 
 std::vector<Judged> judge(const TipFigures& f, std::optional<Style> style,
-                          const ChoiceLimits& limits) {
+                          const Rules& rules) {
   std::vector<Judged> list;
   list.reserve(9);
   const auto add = [&](Criterion criterion, double figure, double grade, Grade zone) {
     list.push_back({criterion, figure, zone == Grade::wrong ? 0.0 : grade, zone});
   };
-  const TurnoverLimits& air = limits.bench.turnover.limits;
+  const TurnoverLimits& air = rules.turnover;
   if (f.joint) {
-    add(Criterion::junction, f.joint->ratio3ft, jointGrade(*f.joint, limits),
+    add(Criterion::junction, f.joint->ratio3ft, jointGrade(*f.joint, rules),
         grade(f.joint->verdict));
   }
   if (f.grip.tipShareVerdict) {
     add(Criterion::tipShare, *f.grip.tipShare,
-        shareGrade(*f.grip.tipShare, style == Style::shortHead, limits),
+        shareGrade(*f.grip.tipShare, style == Style::shortHead, rules),
         grade(*f.grip.tipShareVerdict));
   }
   if (f.grip.anchorVerdict) {
-    add(Criterion::anchor, *f.grip.anchorRatio, anchorGrade(*f.grip.anchorRatio, limits),
+    add(Criterion::anchor, *f.grip.anchorRatio, anchorGrade(*f.grip.anchorRatio, rules),
         grade(*f.grip.anchorVerdict));
   }
   if (f.lengthVerdict) {
@@ -138,7 +162,7 @@ std::vector<Judged> judge(const TipFigures& f, std::optional<Style> style,
         grade(*f.lengthVerdict));
   }
   if (f.fly.tipToFlyVerdict) {
-    const GripLimits& bench = limits.bench.grip;
+    const GripLimits& bench = rules.grip;
     add(Criterion::flyAgainstTip, *f.fly.tipToFly,
         graded(*f.fly.tipToFly, {{bench.flyHeavy, 0.0}, {bench.flyCarries, 1.0}}),
         grade(*f.fly.tipToFlyVerdict));
@@ -156,20 +180,22 @@ std::vector<Judged> judge(const TipFigures& f, std::optional<Style> style,
     add(Criterion::depth, *f.depth->share, *f.depth->share, depthZone(*f.depth));
   }
   if (f.stroke) {
-    add(Criterion::stroke, f.stroke->lengthChange.value(), strokeGrade(*f.stroke, limits),
+    add(Criterion::stroke, f.stroke->lengthChange.value(), strokeGrade(*f.stroke, rules),
         strokeZone(*f.stroke));
   }
   return list;
 }
 
-double geometricMean(const std::vector<Judged>& judged) {
-  if (judged.empty()) return 1.0;
-  double logs = 0.0;
+double geometricMean(const std::vector<Judged>& judged, const ChoiceWeights& weights) {
+  double logs = 0.0, sum = 0.0;
   for (const Judged& j : judged) {
+    const double weight = weightOf(j.criterion, weights);
+    if (weight <= 0.0) continue;
     if (j.grade <= 0.0) return 0.0;
-    logs += std::log(j.grade);
+    logs += weight * std::log(j.grade);
+    sum += weight;
   }
-  return std::exp(logs / static_cast<double>(judged.size()));
+  return sum > 0.0 ? std::exp(logs / sum) : 1.0;
 }
 
 }  // namespace grainwise

@@ -6,7 +6,7 @@
 
 #include "core/analysis/analysis.h"
 #include "core/choose/candidate.h"
-#include "core/choose/limits.h"
+#include "core/analysis/rules.h"
 
 namespace grainwise {
 
@@ -54,9 +54,10 @@ TipFigures figuresOf(const Analysis& analysis);
 /// fly against tip under 2, drive under 0.7, reserve under 1, and nothing of the depth band in the
 /// wanted water. A depth fits when its middle lies there. A stroke is never refused.
 std::vector<Judged> judge(const TipFigures& figures, std::optional<Style> style,
-                          const ChoiceLimits& limits);
+                          const Rules& rules);
 
-/// Geometric mean of the grades; 1 for none.
-double geometricMean(const std::vector<Judged>& judged);
+/// Geometric mean of the grades, each by its weight; 1 for none, and where none counts. A grade of 0
+/// that counts makes it 0.
+double geometricMean(const std::vector<Judged>& judged, const ChoiceWeights& weights = {});
 
 }  // namespace grainwise

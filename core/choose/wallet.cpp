@@ -265,7 +265,7 @@ WalletGrid walletGrid(const WalletQuestion& question, const std::stop_token& sto
     const std::size_t t = i / grid.rigs, r = i % grid.rigs;
     if (!grid.usable[r]) return;
     const Part* tip = grid.tips[t] ? &question.shelf.parts[*grid.tips[t]] : nullptr;
-    const TipTrial trial(withTip(question.rigs[r], tip), question.limits, strokes[r]);
+    const TipTrial trial(withTip(question.rigs[r], tip), question.conditions, strokes[r]);
     const TipChoice dry = trial.refusedInAir() ? trial.inAir() : TipChoice{};
     for (std::size_t p = 0; p < grid.pools; ++p) {
       grid.cells[i * grid.pools + p] =

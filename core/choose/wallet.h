@@ -19,7 +19,7 @@ struct WalletQuestion {
   bool oneLength = false;           ///< tips of one length only, so that the stroke stays
   std::vector<std::size_t> keep;      ///< shelf indices that come along in any case
   std::vector<std::size_t> leaveOut;  ///< and those that stay at home
-  ChoiceLimits limits;
+  Conditions conditions;
 };
 
 /// How a tip (or none) serves a pool and a fly.

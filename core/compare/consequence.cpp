@@ -243,7 +243,7 @@ void addStroke(List& list, const ComparedRig& a, const ComparedRig& b,
   if (basis.mass <= Grains(0)) return;
   Consequence c;
   c.effect = Effect::stroke;
-  c.stroke = stroke(basis, strokeBasis(b.rig, b.analysis.profile), conditions.stroke);
+  c.stroke = stroke(basis, strokeBasis(b.rig, b.analysis.profile), conditions.rules.stroke);
   const bool changes = c.stroke->verdict != StrokeVerdict::same || c.stroke->slowerLift ||
                        c.stroke->quickerLift;
   if (changes) list.items.push_back(c);

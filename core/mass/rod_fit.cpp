@@ -55,14 +55,14 @@ std::optional<GrainWindow> statedWindow(const Rod& rod, std::optional<Style> sty
   return rod.window;
 }
 
-/// Working length / rod. Common practice, no source; on two-handed rods the band of a short head or
-/// a long belly is that of the head with its tip, so that without one there is nothing to judge.
-std::optional<LengthBand> bandFor(Style style, bool hasTip, bool singleHandRod) {
-  if (style == Style::fine) return LengthBand{2.0, 2.3, 3.0, 3.3};
-  if (style == Style::shortHead && singleHandRod) return LengthBand{2.0, 2.2, 2.8, 3.2};
+/// A head that is judged with its tip has no band without one.
+std::optional<LengthBand> bandFor(Style style, bool hasTip, bool singleHandRod,
+                                  const RodLimits& limits) {
+  if (style == Style::fine) return limits.fine;
+  if (style == Style::shortHead && singleHandRod) return limits.shortOneHand;
   if (!hasTip) return std::nullopt;
-  if (style == Style::shortHead) return LengthBand{2.0, 2.3, 2.9, 3.2};
-  if (style == Style::longBelly) return LengthBand{3.3, 3.8, 5.0, 5.5};
+  if (style == Style::shortHead) return limits.shortHead;
+  if (style == Style::longBelly) return limits.longBelly;
   return std::nullopt;
 }
 
@@ -107,11 +107,12 @@ HeadAndTips headAndTips(const Rig& rig, const MassProfile& profile) {
   return sum;
 }
 
-void fitLength(RodFit& fit, const HeadAndTips& line, std::optional<Style> style, const Rod& rod) {
+void fitLength(RodFit& fit, const HeadAndTips& line, std::optional<Style> style, const Rod& rod,
+               const RodLimits& limits) {
   if (!rod.length) return;
   fit.lengthRatio = *fit.workingLength / *rod.length;
   if (!style) return;
-  fit.lengthBand = bandFor(*style, line.hasTip, oneHanded(rod));
+  fit.lengthBand = bandFor(*style, line.hasTip, oneHanded(rod), limits);
   if (fit.lengthBand) fit.lengthVerdict = judgeLength(*fit.lengthRatio, *fit.lengthBand);
 }
 
@@ -154,7 +155,7 @@ RodFit rodFit(const Rig& rig, const MassProfile& profile, const RodLimits& limit
     fit.windowFromLineNumber = fit.window.has_value();
   }
   if (fit.window && fit.head) fit.headVerdict = judgeHead(*fit.head, *fit.window, limits);
-  if (fit.workingLength) fitLength(fit, line, style, rod);
+  if (fit.workingLength) fitLength(fit, line, style, rod, limits);
   return fit;
 }
 

@@ -11,15 +11,22 @@ namespace grainwise {
 enum class HeadVerdict { fits, touchLight, touchHeavy, wrongLight, wrongHeavy };
 enum class LengthVerdict { usual, shortish, longish, tooShort, tooLong };
 
-struct RodLimits {
-  Grains inside{15.0};  ///< within this of the window: fits
-  Grains touch{40.0};   ///< up to this: a touch light or heavy; beyond: wrong head for this rod
-  bool operator==(const RodLimits&) const = default;
-};
-
+/// Working length in rods.
 struct LengthBand {
   double low, usualLow, usualHigh, high;
   bool operator==(const LengthBand&) const = default;
+};
+
+/// Common practice, no source; the tolerances of the window are ours. On two-handed rods the band of a
+/// short head or a long belly is that of the head with its tip.
+struct RodLimits {
+  Grains inside{15.0};  ///< within this of the window: fits
+  Grains touch{40.0};   ///< up to this: a touch light or heavy; beyond: wrong head for this rod
+  LengthBand shortHead{2.0, 2.3, 2.9, 3.2};
+  LengthBand shortOneHand{2.0, 2.2, 2.8, 3.2};  ///< a short head on a single-hand rod
+  LengthBand fine{2.0, 2.3, 3.0, 3.3};
+  LengthBand longBelly{3.3, 3.8, 5.0, 5.5};
+  bool operator==(const RodLimits&) const = default;
 };
 
 /// The head against the rod. Absent members: the rod, the head or its style is not known.

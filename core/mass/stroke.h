@@ -20,6 +20,7 @@ struct StrokeBasis {
   Feet workingLength;  ///< rear of head to end of tip
   Grains mass;         ///< heads, tips and coated leaders
   Grains sinking;
+  bool operator==(const StrokeBasis&) const = default;
 };
 StrokeBasis strokeBasis(const Rig& rig, const MassProfile& profile);
 

@@ -2,6 +2,7 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 
+#include "core/analysis/rule_table.h"
 #include "core/report/choice_text.h"
 #include "core/report/choice_words.h"
 #include "core/report/words.h"
@@ -85,14 +86,14 @@ Json adviceJson(const std::vector<WaterChange>& advice) {
   return list;
 }
 
-Json limitsJson(const ChoiceLimits& limits) {
+Json limitsJson(const Rules& rules) {
   Json list = Json::array();
-  for (const LimitLine& line : limitLines(limits)) {
+  for (const RuleRow& row : ruleRows()) {
     Json entry = Json::object();
-    entry["what"] = line.what;
-    put(entry, "value", line.value);
-    if (!line.unit.empty()) entry["unit"] = line.unit;
-    entry["origin"] = line.origin == LimitOrigin::ours ? "ours" : "common practice";
+    entry["what"] = row.what;
+    put(entry, "value", row.get(rules));
+    if (const std::string unit = unitOf(row.unit); !unit.empty()) entry["unit"] = unit;
+    entry["origin"] = row.origin == RuleOrigin::ours ? "ours" : "common practice";
     list.push_back(std::move(entry));
   }
   return list;
@@ -134,7 +135,7 @@ std::string flyName(const Rig& rig) {
 }  // namespace
 
 std::string choiceJson(const Rig& rig, const Shelf& shelf, const std::vector<PoolChoice>& pools,
-                       const ChoiceLimits& limits) {
+                       const Rules& rules) {
   Json json = heading("grainwise-choice");
   json["rig"] = rig.name;
   json["fly"] = flyName(rig);
@@ -162,7 +163,7 @@ std::string choiceJson(const Rig& rig, const Shelf& shelf, const std::vector<Poo
     list.push_back(std::move(block));
   }
   json["pools"] = std::move(list);
-  json["limits"] = limitsJson(limits);
+  json["limits"] = limitsJson(rules);
   return written(json);
 }
 

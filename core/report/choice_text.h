@@ -22,7 +22,7 @@ struct PoolChoice {
 
 std::string choiceText(const Rig& rig, const Shelf& shelf, const std::vector<PoolChoice>& pools);
 std::string choiceJson(const Rig& rig, const Shelf& shelf, const std::vector<PoolChoice>& pools,
-                       const ChoiceLimits& limits);
+                       const Rules& rules);
 
 std::string walletText(const WalletQuestion& question, const WalletGrid& grid,
                        const Wallet& wallet);

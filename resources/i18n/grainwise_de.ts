@@ -1627,6 +1627,445 @@
     </message>
 </context>
 <context>
+    <name>RuleWords</name>
+    <message>
+        <source>a joint hinges over this ratio, fly side to rod side</source>
+        <translation>ein Übergang knickt über diesem Verhältnis, Fliegenseite zu Rutenseite</translation>
+    </message>
+    <message>
+        <source>over this it hinges unless the stroke is slow and open</source>
+        <translation>darüber knickt er, wenn die Wurfbewegung nicht langsam und offen ist</translation>
+    </message>
+    <message>
+        <source>over this it steps up and has to be forced</source>
+        <translation>darüber ist er eine Stufe aufwärts und muss gezwungen werden</translation>
+    </message>
+    <message>
+        <source>under this it is a drop, no longer level</source>
+        <translation>darunter ist er ein Abfall, nicht mehr eben</translation>
+    </message>
+    <message>
+        <source>under this the front collapses</source>
+        <translation>darunter fällt die Front zusammen</translation>
+    </message>
+    <message>
+        <source>line on each side whose mean is taken</source>
+        <translation>Schnur auf jeder Seite, deren Mittel gilt</translation>
+    </message>
+    <message>
+        <source>bare nylon up to this length has no rule</source>
+        <translation>für bloßes Nylon bis zu dieser Länge gilt keine Regel</translation>
+    </message>
+    <message>
+        <source>longer nylon is stout enough from this ratio on</source>
+        <translation>längeres Nylon ist ab diesem Verhältnis kräftig genug</translation>
+    </message>
+    <message>
+        <source>longer nylon piles under this ratio</source>
+        <translation>längeres Nylon häuft sich unter diesem Verhältnis</translation>
+    </message>
+    <message>
+        <source>a head fits within this of the rod&apos;s window</source>
+        <translation>ein Kopf passt bis so weit neben dem Fenster der Rute</translation>
+    </message>
+    <message>
+        <source>beyond this it is the wrong head</source>
+        <translation>darüber hinaus ist es der falsche Kopf</translation>
+    </message>
+    <message>
+        <source>short head with its tip: too short under</source>
+        <translation>kurzer Kopf mit seiner Spitze: zu kurz unter</translation>
+    </message>
+    <message>
+        <source>short head with its tip: usual from</source>
+        <translation>kurzer Kopf mit seiner Spitze: üblich ab</translation>
+    </message>
+    <message>
+        <source>short head with its tip: usual to</source>
+        <translation>kurzer Kopf mit seiner Spitze: üblich bis</translation>
+    </message>
+    <message>
+        <source>short head with its tip: too long over</source>
+        <translation>kurzer Kopf mit seiner Spitze: zu lang über</translation>
+    </message>
+    <message>
+        <source>short head on a single-hand rod: too short under</source>
+        <translation>kurzer Kopf auf einer Einhandrute: zu kurz unter</translation>
+    </message>
+    <message>
+        <source>short head on a single-hand rod: usual from</source>
+        <translation>kurzer Kopf auf einer Einhandrute: üblich ab</translation>
+    </message>
+    <message>
+        <source>short head on a single-hand rod: usual to</source>
+        <translation>kurzer Kopf auf einer Einhandrute: üblich bis</translation>
+    </message>
+    <message>
+        <source>short head on a single-hand rod: too long over</source>
+        <translation>kurzer Kopf auf einer Einhandrute: zu lang über</translation>
+    </message>
+    <message>
+        <source>fine taper: too short under</source>
+        <translation>fein verjüngter Kopf: zu kurz unter</translation>
+    </message>
+    <message>
+        <source>fine taper: usual from</source>
+        <translation>fein verjüngter Kopf: üblich ab</translation>
+    </message>
+    <message>
+        <source>fine taper: usual to</source>
+        <translation>fein verjüngter Kopf: üblich bis</translation>
+    </message>
+    <message>
+        <source>fine taper: too long over</source>
+        <translation>fein verjüngter Kopf: zu lang über</translation>
+    </message>
+    <message>
+        <source>long belly with its tip: too short under</source>
+        <translation>lange Keule mit ihrer Spitze: zu kurz unter</translation>
+    </message>
+    <message>
+        <source>long belly with its tip: usual from</source>
+        <translation>lange Keule mit ihrer Spitze: üblich ab</translation>
+    </message>
+    <message>
+        <source>long belly with its tip: usual to</source>
+        <translation>lange Keule mit ihrer Spitze: üblich bis</translation>
+    </message>
+    <message>
+        <source>long belly with its tip: too long over</source>
+        <translation>lange Keule mit ihrer Spitze: zu lang über</translation>
+    </message>
+    <message>
+        <source>no grip under this share of the head</source>
+        <translation>kein Halt unter diesem Anteil des Kopfes</translation>
+    </message>
+    <message>
+        <source>light under this</source>
+        <translation>leicht unter diesem Anteil</translation>
+    </message>
+    <message>
+        <source>right up to this</source>
+        <translation>richtig bis zu diesem Anteil</translation>
+    </message>
+    <message>
+        <source>too much tip over this</source>
+        <translation>zu viel Spitze über diesem Anteil</translation>
+    </message>
+    <message>
+        <source>right up to this on a fine taper or long belly</source>
+        <translation>richtig bis hierher auf fein verjüngtem Kopf oder langer Keule</translation>
+    </message>
+    <message>
+        <source>too little in the water under this, head to fly</source>
+        <translation>darunter zu wenig im Wasser, vom Kopf bis zur Fliege</translation>
+    </message>
+    <message>
+        <source>enough in the water from this on</source>
+        <translation>ab hier genug im Wasser</translation>
+    </message>
+    <message>
+        <source>much in the water over this</source>
+        <translation>darüber viel im Wasser</translation>
+    </message>
+    <message>
+        <source>the tip carries a fly when it weighs this many times as much</source>
+        <translation>die Spitze trägt eine Fliege, wenn sie so viele Male so viel wiegt</translation>
+    </message>
+    <message>
+        <source>under this the fly is too heavy for the tip</source>
+        <translation>darunter ist die Fliege zu schwer für die Spitze</translation>
+    </message>
+    <message>
+        <source>line that is weighed against the fly</source>
+        <translation>Schnur, die gegen die Fliege gewogen wird</translation>
+    </message>
+    <message>
+        <source>nylon longer than this is weighed against the fly too</source>
+        <translation>längeres Nylon wird auch gegen die Fliege gewogen</translation>
+    </message>
+    <message>
+        <source>such nylon carries the fly from this many times its weight on</source>
+        <translation>solches Nylon trägt die Fliege ab so vielen Malen ihres Gewichts</translation>
+    </message>
+    <message>
+        <source>under this the fly is too heavy for the leader</source>
+        <translation>darunter ist die Fliege zu schwer für das Vorfach</translation>
+    </message>
+    <message>
+        <source>lands in a heap under this, line speed against the least that turns over</source>
+        <translation>fällt darunter in einem Haufen, Schnurgeschwindigkeit zur kleinsten, die abrollt</translation>
+    </message>
+    <message>
+        <source>probably does not turn over under this</source>
+        <translation>rollt darunter wohl nicht ab</translation>
+    </message>
+    <message>
+        <source>speed to spare from this on</source>
+        <translation>ab hier Geschwindigkeit übrig</translation>
+    </message>
+    <message>
+        <source>the front does not carry under this, pull against need</source>
+        <translation>die Front trägt darunter nicht, Zug gegen Bedarf</translation>
+    </message>
+    <message>
+        <source>the front carries from this on</source>
+        <translation>die Front trägt ab hier</translation>
+    </message>
+    <message>
+        <source>front of the line in which that is asked</source>
+        <translation>vorderes Stück der Schnur, in dem das gefragt wird</translation>
+    </message>
+    <message>
+        <source>the fly dies under this share of the line speed</source>
+        <translation>die Fliege stirbt unter diesem Anteil der Schnurgeschwindigkeit ab</translation>
+    </message>
+    <message>
+        <source>it arrives firmly from this on</source>
+        <translation>sie kommt ab hier fest an</translation>
+    </message>
+    <message>
+        <source>it arrives lively from this on</source>
+        <translation>sie kommt ab hier lebhaft an</translation>
+    </message>
+    <message>
+        <source>it kicks over this</source>
+        <translation>sie schlägt darüber nach</translation>
+    </message>
+    <message>
+        <source>behind a joint that steps up by more than this, lively is a kick</source>
+        <translation>nach einem Übergang mit größerer Stufe aufwärts ist lebhaft ein Nachschlagen</translation>
+    </message>
+    <message>
+        <source>the fly is too bulky when the nylon keeps less of its speed</source>
+        <translation>die Fliege ist zu voluminös, wenn das Nylon weniger ihrer Geschwindigkeit erhält</translation>
+    </message>
+    <message>
+        <source>the same stroke within this change of working length</source>
+        <translation>gleiche Wurfbewegung bis zu dieser Änderung der Arbeitslänge</translation>
+    </message>
+    <message>
+        <source>a different cast from this change of length on</source>
+        <translation>ein anderer Wurf ab dieser Änderung der Länge</translation>
+    </message>
+    <message>
+        <source>the same stroke within this change of weight</source>
+        <translation>gleiche Wurfbewegung bis zu dieser Änderung des Gewichts</translation>
+    </message>
+    <message>
+        <source>a different cast from this change of weight on</source>
+        <translation>ein anderer Wurf ab dieser Änderung des Gewichts</translation>
+    </message>
+    <message>
+        <source>a slower lift from this much more sinking line</source>
+        <translation>ein langsameres Anheben ab so viel mehr sinkender Schnur</translation>
+    </message>
+    <message>
+        <source>a weighed part is as meant within this</source>
+        <translation>ein gewogenes Teil ist bis hierher wie gedacht</translation>
+    </message>
+    <message>
+        <source>a drop down to this ratio has the full grade</source>
+        <translation>ein Abfall bis zu diesem Verhältnis hat die volle Note</translation>
+    </message>
+    <message>
+        <source>grade where a joint starts to step up</source>
+        <translation>Note, wo ein Übergang eine Stufe aufwärts wird</translation>
+    </message>
+    <message>
+        <source>tip share of a short head with the full grade</source>
+        <translation>Spitzenanteil eines kurzen Kopfes mit der vollen Note</translation>
+    </message>
+    <message>
+        <source>grade where the tip share turns light or heavy</source>
+        <translation>Note, wo der Spitzenanteil leicht oder schwer wird</translation>
+    </message>
+    <message>
+        <source>line from head to fly with the full grade</source>
+        <translation>Schnur vom Kopf bis zur Fliege mit der vollen Note</translation>
+    </message>
+    <message>
+        <source>grade where that line turns short</source>
+        <translation>Note, wo diese Schnur kurz wird</translation>
+    </message>
+    <message>
+        <source>wanted this near the bottom, lying on it is right</source>
+        <translation>so nah am Grund gewünscht, ist Aufliegen richtig</translation>
+    </message>
+    <message>
+        <source>grade where the stroke becomes a different cast</source>
+        <translation>Note, wo die Wurfbewegung ein anderer Wurf wird</translation>
+    </message>
+    <message>
+        <source>grade of the most different cast</source>
+        <translation>Note des verschiedensten Wurfs</translation>
+    </message>
+    <message>
+        <source>weight of: the worst joint</source>
+        <translation>Gewicht von: schlechtester Übergang</translation>
+    </message>
+    <message>
+        <source>weight of: tip share</source>
+        <translation>Gewicht von: Spitzenanteil</translation>
+    </message>
+    <message>
+        <source>weight of: line from head to fly</source>
+        <translation>Gewicht von: Schnur vom Kopf bis zur Fliege</translation>
+    </message>
+    <message>
+        <source>weight of: working length</source>
+        <translation>Gewicht von: Arbeitslänge</translation>
+    </message>
+    <message>
+        <source>weight of: fly against tip</source>
+        <translation>Gewicht von: Fliege zur Spitze</translation>
+    </message>
+    <message>
+        <source>weight of: pull of the front</source>
+        <translation>Gewicht von: Zug der Front</translation>
+    </message>
+    <message>
+        <source>weight of: line speed to spare</source>
+        <translation>Gewicht von: übrige Schnurgeschwindigkeit</translation>
+    </message>
+    <message>
+        <source>weight of: depth</source>
+        <translation>Gewicht von: Tiefe</translation>
+    </message>
+    <message>
+        <source>weight of: change of the stroke</source>
+        <translation>Gewicht von: Änderung der Wurfbewegung</translation>
+    </message>
+    <message>
+        <source>Joints</source>
+        <translation>Übergänge</translation>
+    </message>
+    <message>
+        <source>Head on rod and working length</source>
+        <translation>Kopf zur Rute und Arbeitslänge</translation>
+    </message>
+    <message>
+        <source>Tip share and line in the water</source>
+        <translation>Spitzenanteil und Schnur im Wasser</translation>
+    </message>
+    <message>
+        <source>Fly against tip and leader</source>
+        <translation>Fliege zu Spitze und Vorfach</translation>
+    </message>
+    <message>
+        <source>Turnover</source>
+        <translation>Abrollen</translation>
+    </message>
+    <message>
+        <source>Stroke</source>
+        <translation>Wurfbewegung</translation>
+    </message>
+    <message>
+        <source>Weigh-in</source>
+        <translation>Wiegen</translation>
+    </message>
+    <message>
+        <source>Grades from 0 to 1, between the limits</source>
+        <translation>Noten von 0 bis 1, zwischen den Grenzen</translation>
+    </message>
+    <message>
+        <source>How much each counts in the ranking; at 0 it only refuses</source>
+        <translation>Wie viel jedes in der Reihung zählt; bei 0 lehnt es nur ab</translation>
+    </message>
+    <message>
+        <source>ours</source>
+        <translation>von uns</translation>
+    </message>
+    <message>
+        <source>common practice</source>
+        <translation>gängige Praxis</translation>
+    </message>
+    <message>
+        <source>rods</source>
+        <translation>Ruten</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>a figure, its unit</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Must be over %1: %2</source>
+        <translation>Muss über %1 liegen: %2</translation>
+    </message>
+    <message>
+        <source>Must be under %1: %2</source>
+        <translation>Muss unter %1 liegen: %2</translation>
+    </message>
+    <message>
+        <source>Outside what is possible; give %1 to %2.</source>
+        <translation>Außerhalb des Möglichen; %1 bis %2 angeben.</translation>
+    </message>
+</context>
+<context>
+    <name>SettingsFile</name>
+    <message>
+        <source>a number from %1 to %2</source>
+        <translation>eine Zahl von %1 bis %2</translation>
+    </message>
+    <message>
+        <source>true or false</source>
+        <translation>true oder false</translation>
+    </message>
+    <message>
+        <source>one of %1</source>
+        <translation>eines von %1</translation>
+    </message>
+    <message>
+        <source>nothing, or one of %1</source>
+        <translation>nichts oder eines von %1</translation>
+    </message>
+    <message>
+        <source>nothing, or %1</source>
+        <translation>nichts oder %1</translation>
+    </message>
+    <message>
+        <source>%1 is %2; it must be under %3, which is %4.</source>
+        <translation>%1 ist %2; es muss unter %3 liegen, und das ist %4.</translation>
+    </message>
+    <message>
+        <source>and more: %1 in all</source>
+        <translation>und weitere: insgesamt %1</translation>
+    </message>
+    <message>
+        <source>The file cannot be read.</source>
+        <translation>Die Datei lässt sich nicht lesen.</translation>
+    </message>
+    <message>
+        <source>This is no settings file of Grainwise: it is too large to be one.</source>
+        <translation>Das ist keine Einstellungsdatei von Grainwise: dafür ist sie zu groß.</translation>
+    </message>
+    <message>
+        <source>This is no settings file of Grainwise. Choose one that was exported here.</source>
+        <translation>Das ist keine Einstellungsdatei von Grainwise. Wählen Sie eine, die hier ausgegeben wurde.</translation>
+    </message>
+    <message>
+        <source>The file ends in the middle of a line: it was cut off. Export it anew.</source>
+        <translation>Die Datei endet mitten in einer Zeile: sie wurde abgeschnitten. Geben Sie sie neu aus.</translation>
+    </message>
+    <message>
+        <source>The file is broken: line %1 is neither a [group] nor a key with its value.</source>
+        <translation>Die Datei ist beschädigt: Zeile %1 ist weder eine [Gruppe] noch ein Schlüssel mit seinem Wert.</translation>
+    </message>
+    <message>
+        <source>Settings of version “%1” are not known here; version %2 is.</source>
+        <translation>Einstellungen der Version „%1“ sind hier nicht bekannt; bekannt ist Version %2.</translation>
+    </message>
+    <message>
+        <source>%1 is missing; it wants %2.</source>
+        <translation>%1 fehlt; nötig ist %2.</translation>
+    </message>
+    <message>
+        <source>%1 is “%2”; it wants %3.</source>
+        <translation>%1 ist „%2“; nötig ist %3.</translation>
+    </message>
+</context>
+<context>
     <name>ShelfWords</name>
     <message>
         <source>Running lines</source>
@@ -3444,6 +3883,10 @@
         <source>Copy table</source>
         <translation>Tabelle kopieren</translation>
     </message>
+    <message>
+        <source>Settings…</source>
+        <translation>Einstellungen…</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::Autosave</name>
@@ -3537,6 +3980,65 @@
     <message>
         <source>Readings</source>
         <translation>Anzeigen</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::BenchPage</name>
+    <message>
+        <source>A welded loop takes</source>
+        <translation>Eine geschweißte Schlaufe braucht</translation>
+    </message>
+    <message>
+        <source>A sleeved loop takes</source>
+        <translation>Eine Schlaufe in Hülse braucht</translation>
+    </message>
+    <message>
+        <source>A tied loop takes</source>
+        <translation>Eine geknotete Schlaufe braucht</translation>
+    </message>
+    <message>
+        <source>A splice takes, each side</source>
+        <translation>Ein Spleiß braucht, je Seite</translation>
+    </message>
+    <message>
+        <source>A knot takes, each side</source>
+        <translation>Ein Knoten braucht, je Seite</translation>
+    </message>
+    <message>
+        <source>The knot at the fly takes</source>
+        <translation>Der Knoten an der Fliege braucht</translation>
+    </message>
+    <message>
+        <source>The line that loops, splices and knots take over the finished length, for cut sheets, divided spools and leaders.</source>
+        <translation>Die Schnur, die Schlaufen, Spleiße und Knoten über die fertige Länge hinaus brauchen, für Zuschnitte, geteilte Spulen und Vorfächer.</translation>
+    </message>
+    <message>
+        <source>Put this page back to usual</source>
+        <translation>Diese Seite auf das Übliche zurücksetzen</translation>
+    </message>
+    <message>
+        <source>Loops of tips</source>
+        <translation>Schlaufen der Spitzen</translation>
+    </message>
+    <message>
+        <source>no loops</source>
+        <translation>keine Schlaufen</translation>
+    </message>
+    <message>
+        <source>welded loops</source>
+        <translation>geschweißte Schlaufen</translation>
+    </message>
+    <message>
+        <source>sleeved loops</source>
+        <translation>Schlaufen in Hülse</translation>
+    </message>
+    <message>
+        <source>tied loops</source>
+        <translation>geknotete Schlaufen</translation>
+    </message>
+    <message>
+        <source>usual: %1, common practice</source>
+        <translation>üblich: %1, gängige Praxis</translation>
     </message>
 </context>
 <context>
@@ -4787,6 +5289,91 @@
     </message>
 </context>
 <context>
+    <name>grainwise::ui::FilePage</name>
+    <message>
+        <source>Export the settings</source>
+        <translation>Einstellungen ausgeben</translation>
+    </message>
+    <message>
+        <source>Settings (*.conf);;All files (*)</source>
+        <translation>Einstellungen (*.conf);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Import settings</source>
+        <translation>Einstellungen einlesen</translation>
+    </message>
+    <message>
+        <source>Copies of unsaved work</source>
+        <translation>Kopien ungesicherter Arbeit</translation>
+    </message>
+    <message>
+        <source>A copy at most so long after a change</source>
+        <translation>Eine Kopie höchstens so lange nach einer Änderung</translation>
+    </message>
+    <message>
+        <source>All settings as a file</source>
+        <translation>Alle Einstellungen als Datei</translation>
+    </message>
+    <message>
+        <source>For another machine or another person: units, looks, limits, weights, new rigs and bench habits. Rigs, pools, own parts and what was open last are not in it.</source>
+        <translation>Für einen anderen Rechner oder jemand anderen: Einheiten, Aussehen, Grenzen, Gewichte, neue Montagen und Gewohnheiten der Werkbank. Montagen, Pools, eigene Teile und das zuletzt Geöffnete sind nicht dabei.</translation>
+    </message>
+    <message>
+        <source>Export…</source>
+        <translation>Ausgeben…</translation>
+    </message>
+    <message>
+        <source>Import…</source>
+        <translation>Einlesen…</translation>
+    </message>
+    <message>
+        <source>Put all settings back to usual</source>
+        <translation>Alle Einstellungen auf das Übliche zurücksetzen</translation>
+    </message>
+    <message>
+        <source>All settings are as usual.</source>
+        <translation>Alle Einstellungen sind wie üblich.</translation>
+    </message>
+    <message>
+        <source>Take that back</source>
+        <translation>Das zurücknehmen</translation>
+    </message>
+    <message>
+        <source>The settings are as they were before.</source>
+        <translation>Die Einstellungen sind wie zuvor.</translation>
+    </message>
+    <message>
+        <source>They are kept in this file:</source>
+        <translation>Sie liegen in dieser Datei:</translation>
+    </message>
+    <message>
+        <source>Where the settings are kept</source>
+        <translation>Wo die Einstellungen liegen</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Geschrieben: %1</translation>
+    </message>
+    <message>
+        <source>%1 was not written: %2</source>
+        <translation>%1 wurde nicht geschrieben: %2</translation>
+    </message>
+    <message>
+        <source>%1 was not taken; all settings stay as they are.
+%2</source>
+        <translation>%1 wurde nicht übernommen; alle Einstellungen bleiben, wie sie sind.
+%2</translation>
+    </message>
+    <message>
+        <source>Taken: %1</source>
+        <translation>Übernommen: %1</translation>
+    </message>
+    <message>
+        <source>usual: %1 s, ours</source>
+        <translation>üblich: %1 s, von uns</translation>
+    </message>
+</context>
+<context>
     <name>grainwise::ui::FixesPanel</name>
     <message>
         <source>From the wallet, now</source>
@@ -5283,6 +5870,97 @@ Winterspitze, 113.5, 10</translation>
     </message>
 </context>
 <context>
+    <name>grainwise::ui::LookPage</name>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Units</source>
+        <translation>Einheiten</translation>
+    </message>
+    <message>
+        <source>Lengths</source>
+        <translation>Längen</translation>
+    </message>
+    <message>
+        <source>Feet and inches</source>
+        <translation>Fuß und Zoll</translation>
+    </message>
+    <message>
+        <source>Metres and millimetres</source>
+        <translation>Meter und Millimeter</translation>
+    </message>
+    <message>
+        <source>Weights</source>
+        <translation>Gewichte</translation>
+    </message>
+    <message>
+        <source>Grains</source>
+        <translation>Grain</translation>
+    </message>
+    <message>
+        <source>Grams</source>
+        <translation>Gramm</translation>
+    </message>
+    <message>
+        <source>Temperatures</source>
+        <translation>Temperaturen</translation>
+    </message>
+    <message>
+        <source>Fahrenheit</source>
+        <translation>Fahrenheit</translation>
+    </message>
+    <message>
+        <source>Celsius</source>
+        <translation>Celsius</translation>
+    </message>
+    <message>
+        <source>Looks</source>
+        <translation>Aussehen</translation>
+    </message>
+    <message>
+        <source>Colours</source>
+        <translation>Farben</translation>
+    </message>
+    <message>
+        <source>As the system</source>
+        <translation>Wie das System</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Hell</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Dunkel</translation>
+    </message>
+    <message>
+        <source>Sunlight</source>
+        <translation>Sonnenlicht</translation>
+    </message>
+    <message>
+        <source>Projector</source>
+        <translation>Beamer</translation>
+    </message>
+    <message>
+        <source>Size of type and diagrams</source>
+        <translation>Größe von Schrift und Bildern</translation>
+    </message>
+    <message>
+        <source>Reduce motion: nothing slides or plays by itself</source>
+        <translation>Weniger Bewegung: nichts gleitet oder läuft von selbst</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Sprache</translation>
+    </message>
+    <message>
+        <source>Language of words and numbers, from the next start</source>
+        <translation>Sprache von Wörtern und Zahlen, ab dem nächsten Start</translation>
+    </message>
+</context>
+<context>
     <name>grainwise::ui::LoopHabits</name>
     <message>
         <source>no loops</source>
@@ -5655,6 +6333,85 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
     <message>
         <source>Change the notes</source>
         <translation>Notizen ändern</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::NewRigPage</name>
+    <message>
+        <source>Line speed</source>
+        <translation>Schnurgeschwindigkeit</translation>
+    </message>
+    <message>
+        <source>Height of the loop</source>
+        <translation>Höhe der Schlaufe</translation>
+    </message>
+    <message>
+        <source>Launch angle</source>
+        <translation>Abwurfwinkel</translation>
+    </message>
+    <message>
+        <source>Rod tip above the water</source>
+        <translation>Rutenspitze über dem Wasser</translation>
+    </message>
+    <message>
+        <source>Running line outside the rod tip</source>
+        <translation>Runningline vor der Rutenspitze</translation>
+    </message>
+    <message>
+        <source>Speed of the surface</source>
+        <translation>Geschwindigkeit der Oberfläche</translation>
+    </message>
+    <message>
+        <source>Depth of the water</source>
+        <translation>Tiefe des Wassers</translation>
+    </message>
+    <message>
+        <source>Temperature of the water</source>
+        <translation>Temperatur des Wassers</translation>
+    </message>
+    <message>
+        <source>Salt</source>
+        <translation>Salz</translation>
+    </message>
+    <message>
+        <source>Line out</source>
+        <translation>Schnur draußen</translation>
+    </message>
+    <message>
+        <source>Angle of the cast, down from straight across</source>
+        <translation>Winkel des Wurfs, von quer nach stromab</translation>
+    </message>
+    <message>
+        <source>Mend, seconds of slack</source>
+        <translation>Mend, Sekunden lose Schnur</translation>
+    </message>
+    <message>
+        <source>What a new rig has from the start. What is left open is as usual for its head; rigs that are there already keep their own.</source>
+        <translation>Was eine neue Montage von Anfang an hat. Was offen bleibt, ist wie für ihren Kopf üblich; vorhandene Montagen behalten das Ihre.</translation>
+    </message>
+    <message>
+        <source>Put this page back to usual</source>
+        <translation>Diese Seite auf das Übliche zurücksetzen</translation>
+    </message>
+    <message>
+        <source>Cast</source>
+        <translation>Wurf</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation>Wasser</translation>
+    </message>
+    <message>
+        <source>Swing</source>
+        <translation>Swing</translation>
+    </message>
+    <message>
+        <source>usual: by the head, common practice</source>
+        <translation>üblich: nach dem Kopf, gängige Praxis</translation>
+    </message>
+    <message>
+        <source>usual: left open</source>
+        <translation>üblich: offen</translation>
     </message>
 </context>
 <context>
@@ -6496,6 +7253,18 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
     </message>
 </context>
 <context>
+    <name>grainwise::ui::RulesPage</name>
+    <message>
+        <source>Put this page back to usual</source>
+        <translation>Diese Seite auf das Übliche zurücksetzen</translation>
+    </message>
+    <message>
+        <source>usual: %1, %2</source>
+        <comment>the usual value, whose it is</comment>
+        <translation>üblich: %1, %2</translation>
+    </message>
+</context>
+<context>
     <name>grainwise::ui::SectionRow</name>
     <message>
         <source>floats</source>
@@ -6572,6 +7341,49 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
     <message>
         <source>Sinks</source>
         <translation>Sinkt</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::SettingsWindow</name>
+    <message>
+        <source>Settings - Grainwise</source>
+        <translation>Einstellungen - Grainwise</translation>
+    </message>
+    <message>
+        <source>Pages of the settings</source>
+        <translation>Seiten der Einstellungen</translation>
+    </message>
+    <message>
+        <source>Units, looks, language</source>
+        <translation>Einheiten, Aussehen, Sprache</translation>
+    </message>
+    <message>
+        <source>Limits of the verdicts</source>
+        <translation>Grenzen der Urteile</translation>
+    </message>
+    <message>
+        <source>Where a reading turns from one word to the next. No limit is a rod maker&apos;s; a rod&apos;s own window comes first. The commands go by the usual limits.</source>
+        <translation>Wo eine Anzeige von einem Wort zum nächsten wechselt. Keine Grenze stammt von einem Rutenbauer; das eigene Fenster der Rute geht vor. Die Befehle richten sich nach den üblichen Grenzen.</translation>
+    </message>
+    <message>
+        <source>Choosing tips</source>
+        <translation>Spitzen wählen</translation>
+    </message>
+    <message>
+        <source>What is refused, the verdicts decide. This orders the rest, in the Tip chooser and the wallet.</source>
+        <translation>Was abgelehnt wird, entscheiden die Urteile. Das hier ordnet den Rest, in der Spitzenwahl und im Etui.</translation>
+    </message>
+    <message>
+        <source>New rigs</source>
+        <translation>Neue Montagen</translation>
+    </message>
+    <message>
+        <source>Habits of the bench</source>
+        <translation>Gewohnheiten der Werkbank</translation>
+    </message>
+    <message>
+        <source>Copies and file</source>
+        <translation>Kopien und Datei</translation>
     </message>
 </context>
 <context>
@@ -7224,6 +8036,22 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
     <message>
         <source>Turnover: why? (%1)</source>
         <translation>Abrollen: warum? (%1)</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::ValueRow</name>
+    <message>
+        <source>Reset</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Reset: %1</source>
+        <translation>Zurücksetzen: %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a name, its unit</comment>
+        <translation>%1, %2</translation>
     </message>
 </context>
 <context>

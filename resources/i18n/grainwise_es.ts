@@ -1627,6 +1627,445 @@
     </message>
 </context>
 <context>
+    <name>RuleWords</name>
+    <message>
+        <source>a joint hinges over this ratio, fly side to rod side</source>
+        <translation>una unión hace bisagra por encima de esta razón, lado de la mosca a lado de la caña</translation>
+    </message>
+    <message>
+        <source>over this it hinges unless the stroke is slow and open</source>
+        <translation>por encima hace bisagra si el gesto no es lento y abierto</translation>
+    </message>
+    <message>
+        <source>over this it steps up and has to be forced</source>
+        <translation>por encima sube y hay que forzarla</translation>
+    </message>
+    <message>
+        <source>under this it is a drop, no longer level</source>
+        <translation>por debajo es una caída, ya no es pareja</translation>
+    </message>
+    <message>
+        <source>under this the front collapses</source>
+        <translation>por debajo el frente se desploma</translation>
+    </message>
+    <message>
+        <source>line on each side whose mean is taken</source>
+        <translation>línea a cada lado de la que se toma la media</translation>
+    </message>
+    <message>
+        <source>bare nylon up to this length has no rule</source>
+        <translation>nailon desnudo hasta este largo no tiene regla</translation>
+    </message>
+    <message>
+        <source>longer nylon is stout enough from this ratio on</source>
+        <translation>nailon más largo es bastante fuerte desde esta razón</translation>
+    </message>
+    <message>
+        <source>longer nylon piles under this ratio</source>
+        <translation>nailon más largo se amontona por debajo de esta razón</translation>
+    </message>
+    <message>
+        <source>a head fits within this of the rod&apos;s window</source>
+        <translation>una cabeza va bien hasta esto fuera de la ventana de la caña</translation>
+    </message>
+    <message>
+        <source>beyond this it is the wrong head</source>
+        <translation>más allá es la cabeza equivocada</translation>
+    </message>
+    <message>
+        <source>short head with its tip: too short under</source>
+        <translation>cabeza corta con su punta: demasiado corta por debajo de</translation>
+    </message>
+    <message>
+        <source>short head with its tip: usual from</source>
+        <translation>cabeza corta con su punta: usual desde</translation>
+    </message>
+    <message>
+        <source>short head with its tip: usual to</source>
+        <translation>cabeza corta con su punta: usual hasta</translation>
+    </message>
+    <message>
+        <source>short head with its tip: too long over</source>
+        <translation>cabeza corta con su punta: demasiado larga por encima de</translation>
+    </message>
+    <message>
+        <source>short head on a single-hand rod: too short under</source>
+        <translation>cabeza corta en caña de una mano: demasiado corta por debajo de</translation>
+    </message>
+    <message>
+        <source>short head on a single-hand rod: usual from</source>
+        <translation>cabeza corta en caña de una mano: usual desde</translation>
+    </message>
+    <message>
+        <source>short head on a single-hand rod: usual to</source>
+        <translation>cabeza corta en caña de una mano: usual hasta</translation>
+    </message>
+    <message>
+        <source>short head on a single-hand rod: too long over</source>
+        <translation>cabeza corta en caña de una mano: demasiado larga por encima de</translation>
+    </message>
+    <message>
+        <source>fine taper: too short under</source>
+        <translation>perfil fino: demasiado corta por debajo de</translation>
+    </message>
+    <message>
+        <source>fine taper: usual from</source>
+        <translation>perfil fino: usual desde</translation>
+    </message>
+    <message>
+        <source>fine taper: usual to</source>
+        <translation>perfil fino: usual hasta</translation>
+    </message>
+    <message>
+        <source>fine taper: too long over</source>
+        <translation>perfil fino: demasiado larga por encima de</translation>
+    </message>
+    <message>
+        <source>long belly with its tip: too short under</source>
+        <translation>vientre largo con su punta: demasiado corto por debajo de</translation>
+    </message>
+    <message>
+        <source>long belly with its tip: usual from</source>
+        <translation>vientre largo con su punta: usual desde</translation>
+    </message>
+    <message>
+        <source>long belly with its tip: usual to</source>
+        <translation>vientre largo con su punta: usual hasta</translation>
+    </message>
+    <message>
+        <source>long belly with its tip: too long over</source>
+        <translation>vientre largo con su punta: demasiado largo por encima de</translation>
+    </message>
+    <message>
+        <source>no grip under this share of the head</source>
+        <translation>sin agarre por debajo de esta parte de la cabeza</translation>
+    </message>
+    <message>
+        <source>light under this</source>
+        <translation>ligera por debajo</translation>
+    </message>
+    <message>
+        <source>right up to this</source>
+        <translation>justa hasta esto</translation>
+    </message>
+    <message>
+        <source>too much tip over this</source>
+        <translation>demasiada punta por encima</translation>
+    </message>
+    <message>
+        <source>right up to this on a fine taper or long belly</source>
+        <translation>justa hasta esto en perfil fino o vientre largo</translation>
+    </message>
+    <message>
+        <source>too little in the water under this, head to fly</source>
+        <translation>demasiado poco en el agua por debajo, de la cabeza a la mosca</translation>
+    </message>
+    <message>
+        <source>enough in the water from this on</source>
+        <translation>bastante en el agua desde esto</translation>
+    </message>
+    <message>
+        <source>much in the water over this</source>
+        <translation>mucho en el agua por encima</translation>
+    </message>
+    <message>
+        <source>the tip carries a fly when it weighs this many times as much</source>
+        <translation>la punta lleva una mosca si pesa estas veces más</translation>
+    </message>
+    <message>
+        <source>under this the fly is too heavy for the tip</source>
+        <translation>por debajo la mosca es demasiado pesada para la punta</translation>
+    </message>
+    <message>
+        <source>line that is weighed against the fly</source>
+        <translation>línea que se pesa contra la mosca</translation>
+    </message>
+    <message>
+        <source>nylon longer than this is weighed against the fly too</source>
+        <translation>nailon más largo se pesa también contra la mosca</translation>
+    </message>
+    <message>
+        <source>such nylon carries the fly from this many times its weight on</source>
+        <translation>ese nailon lleva la mosca desde estas veces su peso</translation>
+    </message>
+    <message>
+        <source>under this the fly is too heavy for the leader</source>
+        <translation>por debajo la mosca es demasiado pesada para el bajo</translation>
+    </message>
+    <message>
+        <source>lands in a heap under this, line speed against the least that turns over</source>
+        <translation>cae amontonada por debajo, velocidad de línea frente a la mínima que despliega</translation>
+    </message>
+    <message>
+        <source>probably does not turn over under this</source>
+        <translation>por debajo probablemente no se despliega</translation>
+    </message>
+    <message>
+        <source>speed to spare from this on</source>
+        <translation>velocidad de sobra desde esto</translation>
+    </message>
+    <message>
+        <source>the front does not carry under this, pull against need</source>
+        <translation>el frente no lleva por debajo, tirón frente a necesidad</translation>
+    </message>
+    <message>
+        <source>the front carries from this on</source>
+        <translation>el frente lleva desde esto</translation>
+    </message>
+    <message>
+        <source>front of the line in which that is asked</source>
+        <translation>frente de la línea en que se pregunta</translation>
+    </message>
+    <message>
+        <source>the fly dies under this share of the line speed</source>
+        <translation>la mosca muere por debajo de esta parte de la velocidad de línea</translation>
+    </message>
+    <message>
+        <source>it arrives firmly from this on</source>
+        <translation>llega firme desde esto</translation>
+    </message>
+    <message>
+        <source>it arrives lively from this on</source>
+        <translation>llega viva desde esto</translation>
+    </message>
+    <message>
+        <source>it kicks over this</source>
+        <translation>da latigazo por encima</translation>
+    </message>
+    <message>
+        <source>behind a joint that steps up by more than this, lively is a kick</source>
+        <translation>tras una unión que sube más que esto, viva es un latigazo</translation>
+    </message>
+    <message>
+        <source>the fly is too bulky when the nylon keeps less of its speed</source>
+        <translation>la mosca es demasiado voluminosa si el nailon guarda menos de su velocidad</translation>
+    </message>
+    <message>
+        <source>the same stroke within this change of working length</source>
+        <translation>el mismo gesto dentro de este cambio del largo de trabajo</translation>
+    </message>
+    <message>
+        <source>a different cast from this change of length on</source>
+        <translation>otro lance desde este cambio de largo</translation>
+    </message>
+    <message>
+        <source>the same stroke within this change of weight</source>
+        <translation>el mismo gesto dentro de este cambio de peso</translation>
+    </message>
+    <message>
+        <source>a different cast from this change of weight on</source>
+        <translation>otro lance desde este cambio de peso</translation>
+    </message>
+    <message>
+        <source>a slower lift from this much more sinking line</source>
+        <translation>una levantada más lenta desde tanta más línea hundible</translation>
+    </message>
+    <message>
+        <source>a weighed part is as meant within this</source>
+        <translation>una parte pesada es como se quería dentro de esto</translation>
+    </message>
+    <message>
+        <source>a drop down to this ratio has the full grade</source>
+        <translation>una caída hasta esta razón tiene la nota entera</translation>
+    </message>
+    <message>
+        <source>grade where a joint starts to step up</source>
+        <translation>nota donde una unión empieza a subir</translation>
+    </message>
+    <message>
+        <source>tip share of a short head with the full grade</source>
+        <translation>parte de punta de una cabeza corta con la nota entera</translation>
+    </message>
+    <message>
+        <source>grade where the tip share turns light or heavy</source>
+        <translation>nota donde la parte de punta pasa a ligera o pesada</translation>
+    </message>
+    <message>
+        <source>line from head to fly with the full grade</source>
+        <translation>línea de la cabeza a la mosca con la nota entera</translation>
+    </message>
+    <message>
+        <source>grade where that line turns short</source>
+        <translation>nota donde esa línea pasa a corta</translation>
+    </message>
+    <message>
+        <source>wanted this near the bottom, lying on it is right</source>
+        <translation>si se quiere tan cerca del fondo, posarse es lo justo</translation>
+    </message>
+    <message>
+        <source>grade where the stroke becomes a different cast</source>
+        <translation>nota donde el gesto pasa a ser otro lance</translation>
+    </message>
+    <message>
+        <source>grade of the most different cast</source>
+        <translation>nota del lance más distinto</translation>
+    </message>
+    <message>
+        <source>weight of: the worst joint</source>
+        <translation>peso de: la peor unión</translation>
+    </message>
+    <message>
+        <source>weight of: tip share</source>
+        <translation>peso de: parte de punta</translation>
+    </message>
+    <message>
+        <source>weight of: line from head to fly</source>
+        <translation>peso de: línea de la cabeza a la mosca</translation>
+    </message>
+    <message>
+        <source>weight of: working length</source>
+        <translation>peso de: largo de trabajo</translation>
+    </message>
+    <message>
+        <source>weight of: fly against tip</source>
+        <translation>peso de: mosca contra punta</translation>
+    </message>
+    <message>
+        <source>weight of: pull of the front</source>
+        <translation>peso de: tirón del frente</translation>
+    </message>
+    <message>
+        <source>weight of: line speed to spare</source>
+        <translation>peso de: velocidad de línea de sobra</translation>
+    </message>
+    <message>
+        <source>weight of: depth</source>
+        <translation>peso de: profundidad</translation>
+    </message>
+    <message>
+        <source>weight of: change of the stroke</source>
+        <translation>peso de: cambio del gesto</translation>
+    </message>
+    <message>
+        <source>Joints</source>
+        <translation>Uniones</translation>
+    </message>
+    <message>
+        <source>Head on rod and working length</source>
+        <translation>Cabeza en caña y largo de trabajo</translation>
+    </message>
+    <message>
+        <source>Tip share and line in the water</source>
+        <translation>Parte de punta y línea en el agua</translation>
+    </message>
+    <message>
+        <source>Fly against tip and leader</source>
+        <translation>Mosca contra punta y bajo</translation>
+    </message>
+    <message>
+        <source>Turnover</source>
+        <translation>Despliegue</translation>
+    </message>
+    <message>
+        <source>Stroke</source>
+        <translation>Gesto</translation>
+    </message>
+    <message>
+        <source>Weigh-in</source>
+        <translation>Pesada</translation>
+    </message>
+    <message>
+        <source>Grades from 0 to 1, between the limits</source>
+        <translation>Notas de 0 a 1, entre los límites</translation>
+    </message>
+    <message>
+        <source>How much each counts in the ranking; at 0 it only refuses</source>
+        <translation>Cuánto cuenta cada uno en el orden; con 0 solo rechaza</translation>
+    </message>
+    <message>
+        <source>ours</source>
+        <translation>nuestro</translation>
+    </message>
+    <message>
+        <source>common practice</source>
+        <translation>práctica común</translation>
+    </message>
+    <message>
+        <source>rods</source>
+        <translation>cañas</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>a figure, its unit</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Must be over %1: %2</source>
+        <translation>Debe pasar de %1: %2</translation>
+    </message>
+    <message>
+        <source>Must be under %1: %2</source>
+        <translation>Debe quedar por debajo de %1: %2</translation>
+    </message>
+    <message>
+        <source>Outside what is possible; give %1 to %2.</source>
+        <translation>Fuera de lo posible; dé de %1 a %2.</translation>
+    </message>
+</context>
+<context>
+    <name>SettingsFile</name>
+    <message>
+        <source>a number from %1 to %2</source>
+        <translation>un número de %1 a %2</translation>
+    </message>
+    <message>
+        <source>true or false</source>
+        <translation>true o false</translation>
+    </message>
+    <message>
+        <source>one of %1</source>
+        <translation>uno de %1</translation>
+    </message>
+    <message>
+        <source>nothing, or one of %1</source>
+        <translation>nada, o uno de %1</translation>
+    </message>
+    <message>
+        <source>nothing, or %1</source>
+        <translation>nada, o %1</translation>
+    </message>
+    <message>
+        <source>%1 is %2; it must be under %3, which is %4.</source>
+        <translation>%1 es %2; debe quedar por debajo de %3, que es %4.</translation>
+    </message>
+    <message>
+        <source>and more: %1 in all</source>
+        <translation>y más: %1 en total</translation>
+    </message>
+    <message>
+        <source>The file cannot be read.</source>
+        <translation>El archivo no se puede leer.</translation>
+    </message>
+    <message>
+        <source>This is no settings file of Grainwise: it is too large to be one.</source>
+        <translation>No es un archivo de ajustes de Grainwise: es demasiado grande para serlo.</translation>
+    </message>
+    <message>
+        <source>This is no settings file of Grainwise. Choose one that was exported here.</source>
+        <translation>No es un archivo de ajustes de Grainwise. Elija uno exportado aquí.</translation>
+    </message>
+    <message>
+        <source>The file ends in the middle of a line: it was cut off. Export it anew.</source>
+        <translation>El archivo acaba en mitad de una línea: está cortado. Expórtelo de nuevo.</translation>
+    </message>
+    <message>
+        <source>The file is broken: line %1 is neither a [group] nor a key with its value.</source>
+        <translation>El archivo está dañado: la línea %1 no es ni un [grupo] ni una clave con su valor.</translation>
+    </message>
+    <message>
+        <source>Settings of version “%1” are not known here; version %2 is.</source>
+        <translation>Aquí no se conocen ajustes de la versión «%1»; sí la versión %2.</translation>
+    </message>
+    <message>
+        <source>%1 is missing; it wants %2.</source>
+        <translation>Falta %1; pide %2.</translation>
+    </message>
+    <message>
+        <source>%1 is “%2”; it wants %3.</source>
+        <translation>%1 es «%2»; pide %3.</translation>
+    </message>
+</context>
+<context>
     <name>ShelfWords</name>
     <message>
         <source>Running lines</source>
@@ -3444,6 +3883,10 @@
         <source>Copy table</source>
         <translation>Copiar tabla</translation>
     </message>
+    <message>
+        <source>Settings…</source>
+        <translation>Ajustes…</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::Autosave</name>
@@ -3537,6 +3980,65 @@
     <message>
         <source>Readings</source>
         <translation>Lecturas</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::BenchPage</name>
+    <message>
+        <source>A welded loop takes</source>
+        <translation>Un lazo soldado toma</translation>
+    </message>
+    <message>
+        <source>A sleeved loop takes</source>
+        <translation>Un lazo con funda toma</translation>
+    </message>
+    <message>
+        <source>A tied loop takes</source>
+        <translation>Un lazo anudado toma</translation>
+    </message>
+    <message>
+        <source>A splice takes, each side</source>
+        <translation>Un empalme toma, por lado</translation>
+    </message>
+    <message>
+        <source>A knot takes, each side</source>
+        <translation>Un nudo toma, por lado</translation>
+    </message>
+    <message>
+        <source>The knot at the fly takes</source>
+        <translation>El nudo de la mosca toma</translation>
+    </message>
+    <message>
+        <source>The line that loops, splices and knots take over the finished length, for cut sheets, divided spools and leaders.</source>
+        <translation>La línea que lazos, empalmes y nudos toman además del largo acabado, para hojas de corte, bobinas divididas y bajos.</translation>
+    </message>
+    <message>
+        <source>Put this page back to usual</source>
+        <translation>Reponer esta página a lo usual</translation>
+    </message>
+    <message>
+        <source>Loops of tips</source>
+        <translation>Lazos de las puntas</translation>
+    </message>
+    <message>
+        <source>no loops</source>
+        <translation>sin lazos</translation>
+    </message>
+    <message>
+        <source>welded loops</source>
+        <translation>lazos soldados</translation>
+    </message>
+    <message>
+        <source>sleeved loops</source>
+        <translation>lazos con funda</translation>
+    </message>
+    <message>
+        <source>tied loops</source>
+        <translation>lazos anudados</translation>
+    </message>
+    <message>
+        <source>usual: %1, common practice</source>
+        <translation>usual: %1, práctica común</translation>
     </message>
 </context>
 <context>
@@ -4787,6 +5289,91 @@
     </message>
 </context>
 <context>
+    <name>grainwise::ui::FilePage</name>
+    <message>
+        <source>Export the settings</source>
+        <translation>Exportar los ajustes</translation>
+    </message>
+    <message>
+        <source>Settings (*.conf);;All files (*)</source>
+        <translation>Ajustes (*.conf);;Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>Import settings</source>
+        <translation>Importar ajustes</translation>
+    </message>
+    <message>
+        <source>Copies of unsaved work</source>
+        <translation>Copias del trabajo sin guardar</translation>
+    </message>
+    <message>
+        <source>A copy at most so long after a change</source>
+        <translation>Una copia a lo más tanto tiempo tras un cambio</translation>
+    </message>
+    <message>
+        <source>All settings as a file</source>
+        <translation>Todos los ajustes como archivo</translation>
+    </message>
+    <message>
+        <source>For another machine or another person: units, looks, limits, weights, new rigs and bench habits. Rigs, pools, own parts and what was open last are not in it.</source>
+        <translation>Para otra máquina u otra persona: unidades, aspecto, límites, pesos, montajes nuevos y hábitos del banco. Montajes, pozos, partes propias y lo último abierto no van en él.</translation>
+    </message>
+    <message>
+        <source>Export…</source>
+        <translation>Exportar…</translation>
+    </message>
+    <message>
+        <source>Import…</source>
+        <translation>Importar…</translation>
+    </message>
+    <message>
+        <source>Put all settings back to usual</source>
+        <translation>Reponer todos los ajustes a lo usual</translation>
+    </message>
+    <message>
+        <source>All settings are as usual.</source>
+        <translation>Todos los ajustes son los usuales.</translation>
+    </message>
+    <message>
+        <source>Take that back</source>
+        <translation>Deshacer eso</translation>
+    </message>
+    <message>
+        <source>The settings are as they were before.</source>
+        <translation>Los ajustes son como antes.</translation>
+    </message>
+    <message>
+        <source>They are kept in this file:</source>
+        <translation>Se guardan en este archivo:</translation>
+    </message>
+    <message>
+        <source>Where the settings are kept</source>
+        <translation>Dónde se guardan los ajustes</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Escrito: %1</translation>
+    </message>
+    <message>
+        <source>%1 was not written: %2</source>
+        <translation>%1 no se escribió: %2</translation>
+    </message>
+    <message>
+        <source>%1 was not taken; all settings stay as they are.
+%2</source>
+        <translation>%1 no se tomó; todos los ajustes quedan como están.
+%2</translation>
+    </message>
+    <message>
+        <source>Taken: %1</source>
+        <translation>Tomado: %1</translation>
+    </message>
+    <message>
+        <source>usual: %1 s, ours</source>
+        <translation>usual: %1 s, nuestro</translation>
+    </message>
+</context>
+<context>
     <name>grainwise::ui::FixesPanel</name>
     <message>
         <source>From the wallet, now</source>
@@ -5283,6 +5870,97 @@ punta de invierno, 113.5, 10</translation>
     </message>
 </context>
 <context>
+    <name>grainwise::ui::LookPage</name>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Units</source>
+        <translation>Unidades</translation>
+    </message>
+    <message>
+        <source>Lengths</source>
+        <translation>Largos</translation>
+    </message>
+    <message>
+        <source>Feet and inches</source>
+        <translation>Pies y pulgadas</translation>
+    </message>
+    <message>
+        <source>Metres and millimetres</source>
+        <translation>Metros y milímetros</translation>
+    </message>
+    <message>
+        <source>Weights</source>
+        <translation>Pesos</translation>
+    </message>
+    <message>
+        <source>Grains</source>
+        <translation>Grains</translation>
+    </message>
+    <message>
+        <source>Grams</source>
+        <translation>Gramos</translation>
+    </message>
+    <message>
+        <source>Temperatures</source>
+        <translation>Temperaturas</translation>
+    </message>
+    <message>
+        <source>Fahrenheit</source>
+        <translation>Fahrenheit</translation>
+    </message>
+    <message>
+        <source>Celsius</source>
+        <translation>Celsius</translation>
+    </message>
+    <message>
+        <source>Looks</source>
+        <translation>Aspecto</translation>
+    </message>
+    <message>
+        <source>Colours</source>
+        <translation>Colores</translation>
+    </message>
+    <message>
+        <source>As the system</source>
+        <translation>Como el sistema</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Claro</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Oscuro</translation>
+    </message>
+    <message>
+        <source>Sunlight</source>
+        <translation>Sol</translation>
+    </message>
+    <message>
+        <source>Projector</source>
+        <translation>Proyector</translation>
+    </message>
+    <message>
+        <source>Size of type and diagrams</source>
+        <translation>Tamaño de letra y diagramas</translation>
+    </message>
+    <message>
+        <source>Reduce motion: nothing slides or plays by itself</source>
+        <translation>Menos movimiento: nada se desliza ni corre por sí solo</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Idioma</translation>
+    </message>
+    <message>
+        <source>Language of words and numbers, from the next start</source>
+        <translation>Idioma de palabras y números, desde el próximo inicio</translation>
+    </message>
+</context>
+<context>
     <name>grainwise::ui::LoopHabits</name>
     <message>
         <source>no loops</source>
@@ -5655,6 +6333,85 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
     <message>
         <source>Change the notes</source>
         <translation>Cambiar las notas</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::NewRigPage</name>
+    <message>
+        <source>Line speed</source>
+        <translation>Velocidad de línea</translation>
+    </message>
+    <message>
+        <source>Height of the loop</source>
+        <translation>Altura del bucle</translation>
+    </message>
+    <message>
+        <source>Launch angle</source>
+        <translation>Ángulo de salida</translation>
+    </message>
+    <message>
+        <source>Rod tip above the water</source>
+        <translation>Puntera sobre el agua</translation>
+    </message>
+    <message>
+        <source>Running line outside the rod tip</source>
+        <translation>Línea de disparo fuera de la puntera</translation>
+    </message>
+    <message>
+        <source>Speed of the surface</source>
+        <translation>Velocidad de la superficie</translation>
+    </message>
+    <message>
+        <source>Depth of the water</source>
+        <translation>Profundidad del agua</translation>
+    </message>
+    <message>
+        <source>Temperature of the water</source>
+        <translation>Temperatura del agua</translation>
+    </message>
+    <message>
+        <source>Salt</source>
+        <translation>Sal</translation>
+    </message>
+    <message>
+        <source>Line out</source>
+        <translation>Línea fuera</translation>
+    </message>
+    <message>
+        <source>Angle of the cast, down from straight across</source>
+        <translation>Ángulo del lance, río abajo desde recto al frente</translation>
+    </message>
+    <message>
+        <source>Mend, seconds of slack</source>
+        <translation>Mend, segundos de línea floja</translation>
+    </message>
+    <message>
+        <source>What a new rig has from the start. What is left open is as usual for its head; rigs that are there already keep their own.</source>
+        <translation>Lo que un montaje nuevo tiene desde el principio. Lo que queda abierto es lo usual para su cabeza; los montajes que ya hay conservan lo suyo.</translation>
+    </message>
+    <message>
+        <source>Put this page back to usual</source>
+        <translation>Reponer esta página a lo usual</translation>
+    </message>
+    <message>
+        <source>Cast</source>
+        <translation>Lance</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation>Agua</translation>
+    </message>
+    <message>
+        <source>Swing</source>
+        <translation>Swing</translation>
+    </message>
+    <message>
+        <source>usual: by the head, common practice</source>
+        <translation>usual: según la cabeza, práctica común</translation>
+    </message>
+    <message>
+        <source>usual: left open</source>
+        <translation>usual: abierto</translation>
     </message>
 </context>
 <context>
@@ -6496,6 +7253,18 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
     </message>
 </context>
 <context>
+    <name>grainwise::ui::RulesPage</name>
+    <message>
+        <source>Put this page back to usual</source>
+        <translation>Reponer esta página a lo usual</translation>
+    </message>
+    <message>
+        <source>usual: %1, %2</source>
+        <comment>the usual value, whose it is</comment>
+        <translation>usual: %1, %2</translation>
+    </message>
+</context>
+<context>
     <name>grainwise::ui::SectionRow</name>
     <message>
         <source>floats</source>
@@ -6572,6 +7341,49 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
     <message>
         <source>Sinks</source>
         <translation>Se hunde</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::SettingsWindow</name>
+    <message>
+        <source>Settings - Grainwise</source>
+        <translation>Ajustes - Grainwise</translation>
+    </message>
+    <message>
+        <source>Pages of the settings</source>
+        <translation>Páginas de los ajustes</translation>
+    </message>
+    <message>
+        <source>Units, looks, language</source>
+        <translation>Unidades, aspecto, idioma</translation>
+    </message>
+    <message>
+        <source>Limits of the verdicts</source>
+        <translation>Límites de los veredictos</translation>
+    </message>
+    <message>
+        <source>Where a reading turns from one word to the next. No limit is a rod maker&apos;s; a rod&apos;s own window comes first. The commands go by the usual limits.</source>
+        <translation>Dónde una lectura pasa de una palabra a la siguiente. Ningún límite es de un fabricante de cañas; la ventana propia de la caña va primero. Las órdenes usan los límites usuales.</translation>
+    </message>
+    <message>
+        <source>Choosing tips</source>
+        <translation>Elegir puntas</translation>
+    </message>
+    <message>
+        <source>What is refused, the verdicts decide. This orders the rest, in the Tip chooser and the wallet.</source>
+        <translation>Lo que se rechaza lo deciden los veredictos. Esto ordena el resto, en el selector de puntas y la cartera.</translation>
+    </message>
+    <message>
+        <source>New rigs</source>
+        <translation>Montajes nuevos</translation>
+    </message>
+    <message>
+        <source>Habits of the bench</source>
+        <translation>Hábitos del banco</translation>
+    </message>
+    <message>
+        <source>Copies and file</source>
+        <translation>Copias y archivo</translation>
     </message>
 </context>
 <context>
@@ -7224,6 +8036,22 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
     <message>
         <source>Turnover: why? (%1)</source>
         <translation>Despliegue: ¿por qué? (%1)</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::ValueRow</name>
+    <message>
+        <source>Reset</source>
+        <translation>Reponer</translation>
+    </message>
+    <message>
+        <source>Reset: %1</source>
+        <translation>Reponer: %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a name, its unit</comment>
+        <translation>%1, %2</translation>
     </message>
 </context>
 <context>

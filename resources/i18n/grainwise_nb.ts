@@ -1627,6 +1627,445 @@
     </message>
 </context>
 <context>
+    <name>RuleWords</name>
+    <message>
+        <source>a joint hinges over this ratio, fly side to rod side</source>
+        <translation>en skjøt knekker over dette forholdet, flueside til stangside</translation>
+    </message>
+    <message>
+        <source>over this it hinges unless the stroke is slow and open</source>
+        <translation>over dette knekker den om ikke kastbevegelsen er langsom og åpen</translation>
+    </message>
+    <message>
+        <source>over this it steps up and has to be forced</source>
+        <translation>over dette går den opp og må tvinges</translation>
+    </message>
+    <message>
+        <source>under this it is a drop, no longer level</source>
+        <translation>under dette er den et fall, ikke lenger jevn</translation>
+    </message>
+    <message>
+        <source>under this the front collapses</source>
+        <translation>under dette faller fronten sammen</translation>
+    </message>
+    <message>
+        <source>line on each side whose mean is taken</source>
+        <translation>line på hver side som det tas middel av</translation>
+    </message>
+    <message>
+        <source>bare nylon up to this length has no rule</source>
+        <translation>bar nylon opp til denne lengden har ingen regel</translation>
+    </message>
+    <message>
+        <source>longer nylon is stout enough from this ratio on</source>
+        <translation>lengre nylon er kraftig nok fra dette forholdet</translation>
+    </message>
+    <message>
+        <source>longer nylon piles under this ratio</source>
+        <translation>lengre nylon legger seg i haug under dette forholdet</translation>
+    </message>
+    <message>
+        <source>a head fits within this of the rod&apos;s window</source>
+        <translation>en klump passer så langt utenfor stangas vindu</translation>
+    </message>
+    <message>
+        <source>beyond this it is the wrong head</source>
+        <translation>utover dette er det feil klump</translation>
+    </message>
+    <message>
+        <source>short head with its tip: too short under</source>
+        <translation>kort klump med tupp: for kort under</translation>
+    </message>
+    <message>
+        <source>short head with its tip: usual from</source>
+        <translation>kort klump med tupp: vanlig fra</translation>
+    </message>
+    <message>
+        <source>short head with its tip: usual to</source>
+        <translation>kort klump med tupp: vanlig til</translation>
+    </message>
+    <message>
+        <source>short head with its tip: too long over</source>
+        <translation>kort klump med tupp: for lang over</translation>
+    </message>
+    <message>
+        <source>short head on a single-hand rod: too short under</source>
+        <translation>kort klump på enhåndsstang: for kort under</translation>
+    </message>
+    <message>
+        <source>short head on a single-hand rod: usual from</source>
+        <translation>kort klump på enhåndsstang: vanlig fra</translation>
+    </message>
+    <message>
+        <source>short head on a single-hand rod: usual to</source>
+        <translation>kort klump på enhåndsstang: vanlig til</translation>
+    </message>
+    <message>
+        <source>short head on a single-hand rod: too long over</source>
+        <translation>kort klump på enhåndsstang: for lang over</translation>
+    </message>
+    <message>
+        <source>fine taper: too short under</source>
+        <translation>langtaperet klump: for kort under</translation>
+    </message>
+    <message>
+        <source>fine taper: usual from</source>
+        <translation>langtaperet klump: vanlig fra</translation>
+    </message>
+    <message>
+        <source>fine taper: usual to</source>
+        <translation>langtaperet klump: vanlig til</translation>
+    </message>
+    <message>
+        <source>fine taper: too long over</source>
+        <translation>langtaperet klump: for lang over</translation>
+    </message>
+    <message>
+        <source>long belly with its tip: too short under</source>
+        <translation>long belly med tupp: for kort under</translation>
+    </message>
+    <message>
+        <source>long belly with its tip: usual from</source>
+        <translation>long belly med tupp: vanlig fra</translation>
+    </message>
+    <message>
+        <source>long belly with its tip: usual to</source>
+        <translation>long belly med tupp: vanlig til</translation>
+    </message>
+    <message>
+        <source>long belly with its tip: too long over</source>
+        <translation>long belly med tupp: for lang over</translation>
+    </message>
+    <message>
+        <source>no grip under this share of the head</source>
+        <translation>ikke noe grep under denne delen av klumpen</translation>
+    </message>
+    <message>
+        <source>light under this</source>
+        <translation>lett under dette</translation>
+    </message>
+    <message>
+        <source>right up to this</source>
+        <translation>riktig opp til dette</translation>
+    </message>
+    <message>
+        <source>too much tip over this</source>
+        <translation>for mye tupp over dette</translation>
+    </message>
+    <message>
+        <source>right up to this on a fine taper or long belly</source>
+        <translation>riktig opp til dette på langtaperet klump eller long belly</translation>
+    </message>
+    <message>
+        <source>too little in the water under this, head to fly</source>
+        <translation>for lite i vannet under dette, fra klump til flue</translation>
+    </message>
+    <message>
+        <source>enough in the water from this on</source>
+        <translation>nok i vannet fra dette</translation>
+    </message>
+    <message>
+        <source>much in the water over this</source>
+        <translation>mye i vannet over dette</translation>
+    </message>
+    <message>
+        <source>the tip carries a fly when it weighs this many times as much</source>
+        <translation>tuppen bærer en flue når den veier så mange ganger så mye</translation>
+    </message>
+    <message>
+        <source>under this the fly is too heavy for the tip</source>
+        <translation>under dette er flua for tung for tuppen</translation>
+    </message>
+    <message>
+        <source>line that is weighed against the fly</source>
+        <translation>line som veies mot flua</translation>
+    </message>
+    <message>
+        <source>nylon longer than this is weighed against the fly too</source>
+        <translation>nylon lengre enn dette veies også mot flua</translation>
+    </message>
+    <message>
+        <source>such nylon carries the fly from this many times its weight on</source>
+        <translation>slik nylon bærer flua fra så mange ganger vekta dens</translation>
+    </message>
+    <message>
+        <source>under this the fly is too heavy for the leader</source>
+        <translation>under dette er flua for tung for fortommen</translation>
+    </message>
+    <message>
+        <source>lands in a heap under this, line speed against the least that turns over</source>
+        <translation>faller i en haug under dette, linefart mot den minste som ruller ut</translation>
+    </message>
+    <message>
+        <source>probably does not turn over under this</source>
+        <translation>ruller trolig ikke ut under dette</translation>
+    </message>
+    <message>
+        <source>speed to spare from this on</source>
+        <translation>fart å avse fra dette</translation>
+    </message>
+    <message>
+        <source>the front does not carry under this, pull against need</source>
+        <translation>fronten bærer ikke under dette, drag mot behov</translation>
+    </message>
+    <message>
+        <source>the front carries from this on</source>
+        <translation>fronten bærer fra dette</translation>
+    </message>
+    <message>
+        <source>front of the line in which that is asked</source>
+        <translation>fronten av lina der dette spørres om</translation>
+    </message>
+    <message>
+        <source>the fly dies under this share of the line speed</source>
+        <translation>flua dør under denne delen av linefarten</translation>
+    </message>
+    <message>
+        <source>it arrives firmly from this on</source>
+        <translation>den kommer fast fram fra dette</translation>
+    </message>
+    <message>
+        <source>it arrives lively from this on</source>
+        <translation>den kommer livlig fram fra dette</translation>
+    </message>
+    <message>
+        <source>it kicks over this</source>
+        <translation>den slår over utover dette</translation>
+    </message>
+    <message>
+        <source>behind a joint that steps up by more than this, lively is a kick</source>
+        <translation>bak en skjøt som går opp mer enn dette, er livlig et slag over</translation>
+    </message>
+    <message>
+        <source>the fly is too bulky when the nylon keeps less of its speed</source>
+        <translation>flua er for omfangsrik når nylonen beholder mindre av farten</translation>
+    </message>
+    <message>
+        <source>the same stroke within this change of working length</source>
+        <translation>samme kastbevegelse innenfor denne endringen i arbeidslengde</translation>
+    </message>
+    <message>
+        <source>a different cast from this change of length on</source>
+        <translation>et annet kast fra denne endringen i lengde</translation>
+    </message>
+    <message>
+        <source>the same stroke within this change of weight</source>
+        <translation>samme kastbevegelse innenfor denne endringen i vekt</translation>
+    </message>
+    <message>
+        <source>a different cast from this change of weight on</source>
+        <translation>et annet kast fra denne endringen i vekt</translation>
+    </message>
+    <message>
+        <source>a slower lift from this much more sinking line</source>
+        <translation>langsommere løft fra så mye mer synkende line</translation>
+    </message>
+    <message>
+        <source>a weighed part is as meant within this</source>
+        <translation>en veid del er som ment innenfor dette</translation>
+    </message>
+    <message>
+        <source>a drop down to this ratio has the full grade</source>
+        <translation>et fall ned til dette forholdet har full karakter</translation>
+    </message>
+    <message>
+        <source>grade where a joint starts to step up</source>
+        <translation>karakter der en skjøt begynner å gå opp</translation>
+    </message>
+    <message>
+        <source>tip share of a short head with the full grade</source>
+        <translation>tuppandel på en kort klump med full karakter</translation>
+    </message>
+    <message>
+        <source>grade where the tip share turns light or heavy</source>
+        <translation>karakter der tuppandelen blir lett eller tung</translation>
+    </message>
+    <message>
+        <source>line from head to fly with the full grade</source>
+        <translation>line fra klump til flue med full karakter</translation>
+    </message>
+    <message>
+        <source>grade where that line turns short</source>
+        <translation>karakter der den lina blir kort</translation>
+    </message>
+    <message>
+        <source>wanted this near the bottom, lying on it is right</source>
+        <translation>ønsket så nær bunnen er det riktig å ligge på den</translation>
+    </message>
+    <message>
+        <source>grade where the stroke becomes a different cast</source>
+        <translation>karakter der kastbevegelsen blir et annet kast</translation>
+    </message>
+    <message>
+        <source>grade of the most different cast</source>
+        <translation>karakter for det mest ulike kastet</translation>
+    </message>
+    <message>
+        <source>weight of: the worst joint</source>
+        <translation>vekt av: den verste skjøten</translation>
+    </message>
+    <message>
+        <source>weight of: tip share</source>
+        <translation>vekt av: tuppandel</translation>
+    </message>
+    <message>
+        <source>weight of: line from head to fly</source>
+        <translation>vekt av: line fra klump til flue</translation>
+    </message>
+    <message>
+        <source>weight of: working length</source>
+        <translation>vekt av: arbeidslengde</translation>
+    </message>
+    <message>
+        <source>weight of: fly against tip</source>
+        <translation>vekt av: flue mot tupp</translation>
+    </message>
+    <message>
+        <source>weight of: pull of the front</source>
+        <translation>vekt av: draget i fronten</translation>
+    </message>
+    <message>
+        <source>weight of: line speed to spare</source>
+        <translation>vekt av: linefart å avse</translation>
+    </message>
+    <message>
+        <source>weight of: depth</source>
+        <translation>vekt av: dybde</translation>
+    </message>
+    <message>
+        <source>weight of: change of the stroke</source>
+        <translation>vekt av: endring i kastbevegelsen</translation>
+    </message>
+    <message>
+        <source>Joints</source>
+        <translation>Skjøter</translation>
+    </message>
+    <message>
+        <source>Head on rod and working length</source>
+        <translation>Klump på stang og arbeidslengde</translation>
+    </message>
+    <message>
+        <source>Tip share and line in the water</source>
+        <translation>Tuppandel og line i vannet</translation>
+    </message>
+    <message>
+        <source>Fly against tip and leader</source>
+        <translation>Flue mot tupp og fortom</translation>
+    </message>
+    <message>
+        <source>Turnover</source>
+        <translation>Utrulling</translation>
+    </message>
+    <message>
+        <source>Stroke</source>
+        <translation>Kastbevegelse</translation>
+    </message>
+    <message>
+        <source>Weigh-in</source>
+        <translation>Veiing</translation>
+    </message>
+    <message>
+        <source>Grades from 0 to 1, between the limits</source>
+        <translation>Karakterer fra 0 til 1, mellom grensene</translation>
+    </message>
+    <message>
+        <source>How much each counts in the ranking; at 0 it only refuses</source>
+        <translation>Hvor mye hver teller i rangeringen; ved 0 avviser den bare</translation>
+    </message>
+    <message>
+        <source>ours</source>
+        <translation>vår</translation>
+    </message>
+    <message>
+        <source>common practice</source>
+        <translation>vanlig praksis</translation>
+    </message>
+    <message>
+        <source>rods</source>
+        <translation>stenger</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>a figure, its unit</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Must be over %1: %2</source>
+        <translation>Må være over %1: %2</translation>
+    </message>
+    <message>
+        <source>Must be under %1: %2</source>
+        <translation>Må være under %1: %2</translation>
+    </message>
+    <message>
+        <source>Outside what is possible; give %1 to %2.</source>
+        <translation>Utenfor det mulige; gi %1 til %2.</translation>
+    </message>
+</context>
+<context>
+    <name>SettingsFile</name>
+    <message>
+        <source>a number from %1 to %2</source>
+        <translation>et tall fra %1 til %2</translation>
+    </message>
+    <message>
+        <source>true or false</source>
+        <translation>true eller false</translation>
+    </message>
+    <message>
+        <source>one of %1</source>
+        <translation>ett av %1</translation>
+    </message>
+    <message>
+        <source>nothing, or one of %1</source>
+        <translation>ingenting, eller ett av %1</translation>
+    </message>
+    <message>
+        <source>nothing, or %1</source>
+        <translation>ingenting, eller %1</translation>
+    </message>
+    <message>
+        <source>%1 is %2; it must be under %3, which is %4.</source>
+        <translation>%1 er %2; det må være under %3, som er %4.</translation>
+    </message>
+    <message>
+        <source>and more: %1 in all</source>
+        <translation>og flere: %1 i alt</translation>
+    </message>
+    <message>
+        <source>The file cannot be read.</source>
+        <translation>Fila kan ikke leses.</translation>
+    </message>
+    <message>
+        <source>This is no settings file of Grainwise: it is too large to be one.</source>
+        <translation>Dette er ingen innstillingsfil fra Grainwise: den er for stor til å være det.</translation>
+    </message>
+    <message>
+        <source>This is no settings file of Grainwise. Choose one that was exported here.</source>
+        <translation>Dette er ingen innstillingsfil fra Grainwise. Velg en som er eksportert her.</translation>
+    </message>
+    <message>
+        <source>The file ends in the middle of a line: it was cut off. Export it anew.</source>
+        <translation>Fila slutter midt i en linje: den er kuttet av. Eksporter den på nytt.</translation>
+    </message>
+    <message>
+        <source>The file is broken: line %1 is neither a [group] nor a key with its value.</source>
+        <translation>Fila er ødelagt: linje %1 er verken en [gruppe] eller en nøkkel med verdi.</translation>
+    </message>
+    <message>
+        <source>Settings of version “%1” are not known here; version %2 is.</source>
+        <translation>Innstillinger av versjon «%1» er ikke kjent her; versjon %2 er det.</translation>
+    </message>
+    <message>
+        <source>%1 is missing; it wants %2.</source>
+        <translation>%1 mangler; den vil ha %2.</translation>
+    </message>
+    <message>
+        <source>%1 is “%2”; it wants %3.</source>
+        <translation>%1 er «%2»; den vil ha %3.</translation>
+    </message>
+</context>
+<context>
     <name>ShelfWords</name>
     <message>
         <source>Running lines</source>
@@ -3444,6 +3883,10 @@
         <source>Copy table</source>
         <translation>Kopier tabell</translation>
     </message>
+    <message>
+        <source>Settings…</source>
+        <translation>Innstillinger…</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::Autosave</name>
@@ -3537,6 +3980,65 @@
     <message>
         <source>Readings</source>
         <translation>Avlesninger</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::BenchPage</name>
+    <message>
+        <source>A welded loop takes</source>
+        <translation>En sveiset løkke tar</translation>
+    </message>
+    <message>
+        <source>A sleeved loop takes</source>
+        <translation>En løkke i hylse tar</translation>
+    </message>
+    <message>
+        <source>A tied loop takes</source>
+        <translation>En knyttet løkke tar</translation>
+    </message>
+    <message>
+        <source>A splice takes, each side</source>
+        <translation>En spleis tar, hver side</translation>
+    </message>
+    <message>
+        <source>A knot takes, each side</source>
+        <translation>En knute tar, hver side</translation>
+    </message>
+    <message>
+        <source>The knot at the fly takes</source>
+        <translation>Knuten ved flua tar</translation>
+    </message>
+    <message>
+        <source>The line that loops, splices and knots take over the finished length, for cut sheets, divided spools and leaders.</source>
+        <translation>Lina som løkker, spleiser og knuter tar ut over ferdig lengde, for kappelister, delte spoler og fortommer.</translation>
+    </message>
+    <message>
+        <source>Put this page back to usual</source>
+        <translation>Sett denne siden tilbake til vanlig</translation>
+    </message>
+    <message>
+        <source>Loops of tips</source>
+        <translation>Løkker på tupper</translation>
+    </message>
+    <message>
+        <source>no loops</source>
+        <translation>ingen løkker</translation>
+    </message>
+    <message>
+        <source>welded loops</source>
+        <translation>sveiste løkker</translation>
+    </message>
+    <message>
+        <source>sleeved loops</source>
+        <translation>løkker i hylse</translation>
+    </message>
+    <message>
+        <source>tied loops</source>
+        <translation>knyttede løkker</translation>
+    </message>
+    <message>
+        <source>usual: %1, common practice</source>
+        <translation>vanlig: %1, vanlig praksis</translation>
     </message>
 </context>
 <context>
@@ -4787,6 +5289,91 @@
     </message>
 </context>
 <context>
+    <name>grainwise::ui::FilePage</name>
+    <message>
+        <source>Export the settings</source>
+        <translation>Eksporter innstillingene</translation>
+    </message>
+    <message>
+        <source>Settings (*.conf);;All files (*)</source>
+        <translation>Innstillinger (*.conf);;Alle filer (*)</translation>
+    </message>
+    <message>
+        <source>Import settings</source>
+        <translation>Importer innstillinger</translation>
+    </message>
+    <message>
+        <source>Copies of unsaved work</source>
+        <translation>Kopier av ulagret arbeid</translation>
+    </message>
+    <message>
+        <source>A copy at most so long after a change</source>
+        <translation>En kopi senest så lenge etter en endring</translation>
+    </message>
+    <message>
+        <source>All settings as a file</source>
+        <translation>Alle innstillinger som fil</translation>
+    </message>
+    <message>
+        <source>For another machine or another person: units, looks, limits, weights, new rigs and bench habits. Rigs, pools, own parts and what was open last are not in it.</source>
+        <translation>For en annen maskin eller en annen person: enheter, utseende, grenser, vekter, nye oppsett og benkens vaner. Oppsett, høler, egne deler og det som sist var åpent, er ikke med.</translation>
+    </message>
+    <message>
+        <source>Export…</source>
+        <translation>Eksporter…</translation>
+    </message>
+    <message>
+        <source>Import…</source>
+        <translation>Importer…</translation>
+    </message>
+    <message>
+        <source>Put all settings back to usual</source>
+        <translation>Sett alle innstillinger tilbake til vanlig</translation>
+    </message>
+    <message>
+        <source>All settings are as usual.</source>
+        <translation>Alle innstillinger er som vanlig.</translation>
+    </message>
+    <message>
+        <source>Take that back</source>
+        <translation>Ta det tilbake</translation>
+    </message>
+    <message>
+        <source>The settings are as they were before.</source>
+        <translation>Innstillingene er som før.</translation>
+    </message>
+    <message>
+        <source>They are kept in this file:</source>
+        <translation>De ligger i denne fila:</translation>
+    </message>
+    <message>
+        <source>Where the settings are kept</source>
+        <translation>Hvor innstillingene ligger</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Skrevet: %1</translation>
+    </message>
+    <message>
+        <source>%1 was not written: %2</source>
+        <translation>%1 ble ikke skrevet: %2</translation>
+    </message>
+    <message>
+        <source>%1 was not taken; all settings stay as they are.
+%2</source>
+        <translation>%1 ble ikke tatt inn; alle innstillinger er som de var.
+%2</translation>
+    </message>
+    <message>
+        <source>Taken: %1</source>
+        <translation>Tatt inn: %1</translation>
+    </message>
+    <message>
+        <source>usual: %1 s, ours</source>
+        <translation>vanlig: %1 s, vår</translation>
+    </message>
+</context>
+<context>
     <name>grainwise::ui::FixesPanel</name>
     <message>
         <source>From the wallet, now</source>
@@ -5283,6 +5870,97 @@ vintertupp, 113.5, 10</translation>
     </message>
 </context>
 <context>
+    <name>grainwise::ui::LookPage</name>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Units</source>
+        <translation>Enheter</translation>
+    </message>
+    <message>
+        <source>Lengths</source>
+        <translation>Lengder</translation>
+    </message>
+    <message>
+        <source>Feet and inches</source>
+        <translation>Fot og tommer</translation>
+    </message>
+    <message>
+        <source>Metres and millimetres</source>
+        <translation>Meter og millimeter</translation>
+    </message>
+    <message>
+        <source>Weights</source>
+        <translation>Vekter</translation>
+    </message>
+    <message>
+        <source>Grains</source>
+        <translation>Grain</translation>
+    </message>
+    <message>
+        <source>Grams</source>
+        <translation>Gram</translation>
+    </message>
+    <message>
+        <source>Temperatures</source>
+        <translation>Temperaturer</translation>
+    </message>
+    <message>
+        <source>Fahrenheit</source>
+        <translation>Fahrenheit</translation>
+    </message>
+    <message>
+        <source>Celsius</source>
+        <translation>Celsius</translation>
+    </message>
+    <message>
+        <source>Looks</source>
+        <translation>Utseende</translation>
+    </message>
+    <message>
+        <source>Colours</source>
+        <translation>Farger</translation>
+    </message>
+    <message>
+        <source>As the system</source>
+        <translation>Som systemet</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Lys</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Mørk</translation>
+    </message>
+    <message>
+        <source>Sunlight</source>
+        <translation>Sollys</translation>
+    </message>
+    <message>
+        <source>Projector</source>
+        <translation>Projektor</translation>
+    </message>
+    <message>
+        <source>Size of type and diagrams</source>
+        <translation>Størrelse på skrift og diagrammer</translation>
+    </message>
+    <message>
+        <source>Reduce motion: nothing slides or plays by itself</source>
+        <translation>Mindre bevegelse: ingenting glir eller spiller av seg selv</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Språk</translation>
+    </message>
+    <message>
+        <source>Language of words and numbers, from the next start</source>
+        <translation>Språk for ord og tall, fra neste start</translation>
+    </message>
+</context>
+<context>
     <name>grainwise::ui::LoopHabits</name>
     <message>
         <source>no loops</source>
@@ -5655,6 +6333,85 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
     <message>
         <source>Change the notes</source>
         <translation>Endre notatene</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::NewRigPage</name>
+    <message>
+        <source>Line speed</source>
+        <translation>Linefart</translation>
+    </message>
+    <message>
+        <source>Height of the loop</source>
+        <translation>Høyde på bukta</translation>
+    </message>
+    <message>
+        <source>Launch angle</source>
+        <translation>Utkastvinkel</translation>
+    </message>
+    <message>
+        <source>Rod tip above the water</source>
+        <translation>Stangtupp over vannet</translation>
+    </message>
+    <message>
+        <source>Running line outside the rod tip</source>
+        <translation>Skyteline utenfor stangtuppen</translation>
+    </message>
+    <message>
+        <source>Speed of the surface</source>
+        <translation>Fart på overflaten</translation>
+    </message>
+    <message>
+        <source>Depth of the water</source>
+        <translation>Vanndybde</translation>
+    </message>
+    <message>
+        <source>Temperature of the water</source>
+        <translation>Vanntemperatur</translation>
+    </message>
+    <message>
+        <source>Salt</source>
+        <translation>Salt</translation>
+    </message>
+    <message>
+        <source>Line out</source>
+        <translation>Line ute</translation>
+    </message>
+    <message>
+        <source>Angle of the cast, down from straight across</source>
+        <translation>Kastvinkel, ned fra rett over</translation>
+    </message>
+    <message>
+        <source>Mend, seconds of slack</source>
+        <translation>Mending, sekunder slakk</translation>
+    </message>
+    <message>
+        <source>What a new rig has from the start. What is left open is as usual for its head; rigs that are there already keep their own.</source>
+        <translation>Det et nytt oppsett har fra start. Det som står åpent, er som vanlig for klumpen; oppsett som finnes, beholder sitt.</translation>
+    </message>
+    <message>
+        <source>Put this page back to usual</source>
+        <translation>Sett denne siden tilbake til vanlig</translation>
+    </message>
+    <message>
+        <source>Cast</source>
+        <translation>Kast</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation>Vann</translation>
+    </message>
+    <message>
+        <source>Swing</source>
+        <translation>Sving</translation>
+    </message>
+    <message>
+        <source>usual: by the head, common practice</source>
+        <translation>vanlig: etter klumpen, vanlig praksis</translation>
+    </message>
+    <message>
+        <source>usual: left open</source>
+        <translation>vanlig: åpen</translation>
     </message>
 </context>
 <context>
@@ -6496,6 +7253,18 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
     </message>
 </context>
 <context>
+    <name>grainwise::ui::RulesPage</name>
+    <message>
+        <source>Put this page back to usual</source>
+        <translation>Sett denne siden tilbake til vanlig</translation>
+    </message>
+    <message>
+        <source>usual: %1, %2</source>
+        <comment>the usual value, whose it is</comment>
+        <translation>vanlig: %1, %2</translation>
+    </message>
+</context>
+<context>
     <name>grainwise::ui::SectionRow</name>
     <message>
         <source>floats</source>
@@ -6572,6 +7341,49 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
     <message>
         <source>Sinks</source>
         <translation>Synker</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::SettingsWindow</name>
+    <message>
+        <source>Settings - Grainwise</source>
+        <translation>Innstillinger - Grainwise</translation>
+    </message>
+    <message>
+        <source>Pages of the settings</source>
+        <translation>Sider i innstillingene</translation>
+    </message>
+    <message>
+        <source>Units, looks, language</source>
+        <translation>Enheter, utseende, språk</translation>
+    </message>
+    <message>
+        <source>Limits of the verdicts</source>
+        <translation>Grenser for dommene</translation>
+    </message>
+    <message>
+        <source>Where a reading turns from one word to the next. No limit is a rod maker&apos;s; a rod&apos;s own window comes first. The commands go by the usual limits.</source>
+        <translation>Der en avlesning går fra ett ord til det neste. Ingen grense er en stangmakers; stangas eget vindu går først. Kommandoene følger de vanlige grensene.</translation>
+    </message>
+    <message>
+        <source>Choosing tips</source>
+        <translation>Velge tupper</translation>
+    </message>
+    <message>
+        <source>What is refused, the verdicts decide. This orders the rest, in the Tip chooser and the wallet.</source>
+        <translation>Hva som avvises, avgjør dommene. Dette ordner resten, i tuppvelgeren og mappa.</translation>
+    </message>
+    <message>
+        <source>New rigs</source>
+        <translation>Nye oppsett</translation>
+    </message>
+    <message>
+        <source>Habits of the bench</source>
+        <translation>Benkens vaner</translation>
+    </message>
+    <message>
+        <source>Copies and file</source>
+        <translation>Kopier og fil</translation>
     </message>
 </context>
 <context>
@@ -7224,6 +8036,22 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
     <message>
         <source>Turnover: why? (%1)</source>
         <translation>Utrulling: hvorfor? (%1)</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::ValueRow</name>
+    <message>
+        <source>Reset</source>
+        <translation>Nullstill</translation>
+    </message>
+    <message>
+        <source>Reset: %1</source>
+        <translation>Nullstill: %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a name, its unit</comment>
+        <translation>%1, %2</translation>
     </message>
 </context>
 <context>

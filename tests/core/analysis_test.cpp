@@ -153,10 +153,10 @@ TEST_CASE("A stroke is compared only when there is something to compare it with"
 
 TEST_CASE("The limits of the conditions reach every reading") {
   Conditions strict;
-  strict.junctions.drop = 0.5;
-  strict.rod.inside = Grains(-10);
-  strict.grip.flyCarries = 9;
-  strict.grip.flyHeavy = 8;
+  strict.rules.junctions.drop = 0.5;
+  strict.rules.rod.inside = Grains(-10);
+  strict.rules.grip.flyCarries = 9;
+  strict.rules.grip.flyHeavy = 8;
   const Analysis analysis = analyse(plainWinter(), strict);
   CHECK(analysis.junctions[0].verdict == JunctionVerdict::level);
   CHECK(analysis.rod.headVerdict == HeadVerdict::touchLight);
@@ -208,7 +208,7 @@ TEST_CASE("The turnover sentence speaks of the worst, then of how the fly arrive
 TEST_CASE("Turnover is there with head and fly, and its absence is among what is missing") {
   CHECK(analyse(plainWinter()).turnover);
   Conditions learner;
-  learner.turnover.learner = true;
+  learner.learner = true;
   CHECK(analyse(plainWinter(), learner).turnover->reserve < analyse(plainWinter()).turnover->reserve);
   Rig rig = plainWinter();
   rig.cast = Cast{};

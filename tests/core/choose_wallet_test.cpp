@@ -153,7 +153,7 @@ TEST_CASE("a wallet judges every tip as the chooser does, the stroke among it") 
   for (std::size_t r = 0; r < question.rigs.size(); ++r) {
     for (std::size_t p = 0; p < question.pools.pools.size(); ++p) {
       const Choice choice =
-          chooseTip({question.rigs[r], question.pools.pools[p], question.shelf, question.limits});
+          chooseTip({question.rigs[r], question.pools.pools[p], question.shelf, question.conditions});
       REQUIRE(choice.ranked.size() == grid.tips.size());
       for (std::size_t t = 0; t < grid.tips.size(); ++t) {
         const auto same = std::find_if(choice.ranked.begin(), choice.ranked.end(),

@@ -6,7 +6,7 @@
 #include <regex>
 #include <sstream>
 
-#include "core/analysis/conditions.h"
+#include "core/analysis/rules.h"
 #include "core/model/limits.h"
 
 using namespace grainwise;
@@ -34,7 +34,7 @@ bool says(const std::string& text, const std::string& figure) {
 }  // namespace
 
 TEST_CASE("The figures of the help are those of the readings") {
-  const Conditions by;
+  const Rules by;
   const auto percent = [](double share) { return shortest(std::round(share * 1000) / 10); };
   const std::map<std::string, std::vector<std::string>> wanted{
       {"Hinge",
@@ -43,11 +43,11 @@ TEST_CASE("The figures of the help are those of the readings") {
       {"Tip share", {percent(by.grip.light), percent(by.grip.right), percent(by.grip.noGrip), percent(by.grip.heavy)}},
       {"Head on rod", {shortest(by.rod.inside.value()), shortest(by.rod.touch.value())}},
       {"Turnover",
-       {shortest(by.turnover.limits.heap), shortest(by.turnover.limits.probablyNot),
-        shortest(by.turnover.limits.toSpare), shortest(by.turnover.limits.doesNotCarry),
-        shortest(by.turnover.limits.carries), shortest(by.turnover.limits.dies),
-        shortest(by.turnover.limits.kicks), shortest(by.turnover.limits.lively),
-        shortest(by.turnover.limits.nylonKeep)}},
+       {shortest(by.turnover.heap), shortest(by.turnover.probablyNot),
+        shortest(by.turnover.toSpare), shortest(by.turnover.doesNotCarry),
+        shortest(by.turnover.carries), shortest(by.turnover.dies),
+        shortest(by.turnover.kicks), shortest(by.turnover.lively),
+        shortest(by.turnover.nylonKeep)}},
       {"Stroke", {percent(by.stroke.sameMass)}},
   };
   const auto sections = sectionsOf("2-readings.md");

@@ -42,6 +42,9 @@ const QSet<QString>& data() {
       QStringLiteral("Grainwise"), QStringLiteral("Qq"), QStringLiteral("AFFTA"),
       QStringLiteral("Qt"), QStringLiteral("Charts"), QStringLiteral("nlohmann"),
       QStringLiteral("json"), QStringLiteral("tl"), QStringLiteral("expected"),
+      // languages, in themselves
+      QStringLiteral("English"), QStringLiteral("Deutsch"), QStringLiteral("Norsk"),
+      QStringLiteral("bokmål"), QStringLiteral("Español"),
       // endings of files
       QStringLiteral("rig"), QStringLiteral("deck"), QStringLiteral("pdf"), QStringLiteral("png"),
       QStringLiteral("svg")};

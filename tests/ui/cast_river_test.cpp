@@ -255,7 +255,7 @@ TEST_CASE_METHOD(CastBench, "the sliders' ends are casts that a file may hold, a
   auto* reset = panel.findChild<QPushButton*>(QStringLiteral("usualCast"));
   const bool stated = document.rig().cast.has_value();
   CHECK(reset->isEnabled() == stated);
-  const double density = feed.conditions().turnover.air.density_kg_per_m3;
+  const double density = feed.conditions().air.density_kg_per_m3;
   for (const char* name : {"line_speed_ft_per_s", "loop_ft", "launch_deg", "rod_tip_ft"}) {
     QSlider* each = slider(name);
     for (const int end : {each->minimum(), each->maximum()}) {
@@ -267,14 +267,14 @@ TEST_CASE_METHOD(CastBench, "the sliders' ends are casts that a file may hold, a
   QSlider* altitude = slider("altitude");
   altitude->setValue(altitude->maximum());
   settle();
-  CHECK(feed.conditions().turnover.air.density_kg_per_m3 < 0.8 * density);
+  CHECK(feed.conditions().air.density_kg_per_m3 < 0.8 * density);
   const int steps = document.undoStack()->count();
   REQUIRE(reset->isEnabled());
   reset->click();
   settle();
   CHECK_FALSE(document.rig().cast);
   CHECK(document.undoStack()->count() == steps + 1);
-  CHECK(feed.conditions().turnover.air.density_kg_per_m3 == density);
+  CHECK(feed.conditions().air.density_kg_per_m3 == density);
   CHECK_FALSE(reset->isEnabled());
 }
 

@@ -30,6 +30,7 @@
 #include "ui/window/clinic_host.h"
 #include "ui/window/compare_host.h"
 #include "ui/window/main_window.h"
+#include "ui/window/settings_window.h"
 
 namespace grainwise::ui {
 namespace {
@@ -151,6 +152,17 @@ struct WindowReader : test::UiFixture {
       make->openTask(QLatin1String(task));
       read(QLatin1String(task));
     }
+  }
+
+  void readSettings() {
+    window->actionSet()->settings->trigger();
+    auto* settings = window->findChild<SettingsWindow*>();
+    REQUIRE(settings != nullptr);
+    for (int i = 0; i < settings->pages()->count(); ++i) {
+      settings->pages()->setCurrentRow(i);
+      readOthers(QStringLiteral("settings %1").arg(i));
+    }
+    closeOthers();
   }
 
   std::unique_ptr<MainWindow> window;
@@ -277,6 +289,7 @@ TEST_CASE_METHOD(PseudoFixture, "every window and menu goes through translation,
   actions.help->trigger();
   readOthers(QStringLiteral("help"));
   closeOthers();
+  readSettings();
   for (const QMenu* menu : window->findChildren<QMenu*>()) {
     if (menu == actions.samplesMenu() || menu == actions.recentMenu()) continue;
     const bool ofLanguages = !menu->actions().isEmpty() &&
@@ -299,6 +312,7 @@ TEST_CASE("in each of its languages the bench has room for all that it says") {
     INFO(one.code.toStdString());
     reader.readBench(kRigs.back());
     reader.readMake();
+    reader.readSettings();
     reader.hold();
   }
 }

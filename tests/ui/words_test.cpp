@@ -360,7 +360,7 @@ TEST_CASE("why gives figures, formula, limits and whose they are, for every read
 TEST_CASE("why follows the limits that are set, not the ones that are usual") {
   const Rig rig = sampleRig("01-plain-winter");
   Conditions conditions;
-  conditions.junctions.hinge = 2.5;
+  conditions.rules.junctions.hinge = 2.5;
   const WhyWords why = whyWords(Reading::junction, rig, analyse(rig, conditions), conditions, kTrade);
   CHECK(why.limits.front().startsWith(QStringLiteral("Over 2.5 it hinges")));
 }

@@ -59,7 +59,7 @@ void addTables(ShownCard& shown, const Conditions& conditions) {
   if (card.show == CardShow::pools) {
     shown.pools = depthTable(*shown.rigs.front().rig, pools, conditions);
   } else {
-    shown.tips = std::make_shared<const TipTable>(tipTable(*shown.rigs.front().rig, tips, pools));
+    shown.tips = std::make_shared<const TipTable>(tipTable(*shown.rigs.front().rig, tips, pools, conditions));
   }
 }
 

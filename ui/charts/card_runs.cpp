@@ -207,7 +207,7 @@ std::shared_ptr<const CardRuns> runsOf(CardShow show, const std::vector<PictureR
               ? std::make_shared<const SwingResult>(swing(there->line, there->river, there->setup, {}, stop))
               : nullptr);
     } else {
-      const auto model = castModel(*rig.rig, profile, conditions.turnover);
+      const auto model = castModel(*rig.rig, profile, conditions.turnover());
       runs->casts.push_back(
           model ? std::make_shared<const grainwise::CastResult>(unroll(*model, {}, stop)) : nullptr);
     }

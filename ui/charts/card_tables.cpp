@@ -162,11 +162,13 @@ void paintPool(QPainter& p, const QRectF& box, double top, double perFoot, const
 
 }  // namespace
 
-TipTable tipTable(const Rig& rig, const std::vector<Part>& tips, const std::vector<Pool>& pools) {
+TipTable tipTable(const Rig& rig, const std::vector<Part>& tips, const std::vector<Pool>& pools,
+                  const Conditions& conditions) {
   WalletQuestion question;
   question.rigs = {rig};
   question.pools.pools = pools;
   question.shelf.parts = tips;
+  question.conditions = conditions;
   const WalletGrid grid = walletGrid(question);
   TipTable table{tips, pools, {}};
   for (std::size_t tip = 0; tip < tips.size(); ++tip) {

@@ -22,7 +22,8 @@ struct TipTable {
   }
 };
 /// Each tip of `tips` between the rig's head and leader, in each pool. Cost: walletGrid's.
-TipTable tipTable(const Rig& rig, const std::vector<Part>& tips, const std::vector<Pool>& pools);
+TipTable tipTable(const Rig& rig, const std::vector<Part>& tips, const std::vector<Pool>& pools,
+                  const Conditions& conditions = {});
 
 /// Flies side by side, to one scale, by name; with the answer what each weighs wet.
 void paintFlies(QPainter& p, const QRectF& box, const std::vector<Part>& flies, const PictureStyle& style);

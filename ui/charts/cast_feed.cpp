@@ -93,7 +93,7 @@ void CastFeed::refresh() {
   if (!m_active) return;
   ++m_runs;
   Q_EMIT started();
-  m_runner.start([rig = m_feed->rig(), conditions = m_feed->conditions().turnover](
+  m_runner.start([rig = m_feed->rig(), conditions = m_feed->conditions().turnover()](
                      const std::stop_token& stop, const HeavyRunner::Progress& progress) {
     return unrolled(*rig, conditions, stop, progress);
   });

@@ -36,6 +36,7 @@
 #include "ui/clinic/remote_keys.h"
 #include "ui/clinic/show_window.h"
 #include "ui/clinic/teacher_view.h"
+#include "ui/document/preferences.h"
 #include "ui/panels/elided_choice.h"
 #include "ui/strip/quiet_bar.h"
 
@@ -65,7 +66,8 @@ ClinicFace::Unsaved askByDialog(QWidget* parent, const QString& name) {
 
 }  // namespace
 
-ClinicFace::ClinicFace(Look* look, const Shelf& shelf, QWidget* parent) : QWidget(parent), m_look(look) {
+ClinicFace::ClinicFace(Look* look, const Shelf& shelf, QWidget* parent, const Preferences* preferences)
+    : QWidget(parent), m_look(look), m_preferences(preferences) {
   setObjectName(QStringLiteral("clinic"));
   m_document = new DeckDocument(this);
   m_check = new QTimer(this);
@@ -76,7 +78,7 @@ ClinicFace::ClinicFace(Look* look, const Shelf& shelf, QWidget* parent) : QWidge
   m_teacher = new TeacherView(look, m_stack);
   m_stack->addWidget(m_desk);
   m_stack->addWidget(m_teacher);
-  m_edit = new EditPanel(look, shelf, this);
+  m_edit = new EditPanel(look, shelf, preferences, this);
   m_edit->hide();
   layOut();
   connectParts();
@@ -261,6 +263,12 @@ void ClinicFace::connectParts() {
     apply(step, deck_edits::replaced(deck(), std::size_t(at), card), at, one);
   });
   connect(m_document, &DeckDocument::deckChanged, this, &ClinicFace::refresh);
+  if (m_preferences != nullptr) {
+    connect(m_preferences, &Preferences::rulesChanged, this, [this] {
+      refreshCard();
+      if (m_run) m_run->setRules(m_preferences->rules());
+    });
+  }
   connect(m_document, &DeckDocument::fileChanged, this, &ClinicFace::refreshCard);
   connect(m_check, &QTimer::timeout, this, &ClinicFace::checkCards);
   connect(m_teacher, &TeacherView::editRequested, this, &ClinicFace::toggleEdit);
@@ -320,8 +328,14 @@ void ClinicFace::refreshCard() {
   state.index = at;
   state.count = int(deck.cards.size());
   state.answered = m_answer->isChecked();
-  m_preview->setCard(std::make_shared<const ShownCard>(shownCard(card, m_document->folder())), state);
+  m_preview->setCard(std::make_shared<const ShownCard>(shownCard(card, m_document->folder(), conditions())), state);
   m_form->setCard(card);
+}
+
+Conditions ClinicFace::conditions() const {
+  Conditions by;
+  by.rules = rulesOf(m_preferences);
+  return by;
 }
 
 void ClinicFace::checkCards() {
@@ -429,7 +443,7 @@ QScreen* ClinicFace::chosenScreen() const {
 
 void ClinicFace::startShow(int from) {
   if (m_run || m_document->deck().cards.empty()) return;
-  m_run = std::make_unique<DeckRun>(m_document->deck(), m_document->folder());
+  m_run = std::make_unique<DeckRun>(m_document->deck(), m_document->folder(), conditions());
   m_run->setStill(m_look->reduceMotion());
   m_run->goTo(from);
   m_keys = std::make_unique<RemoteKeys>(m_run.get());

@@ -6,6 +6,7 @@
 #include <memory>
 #include <optional>
 
+#include "core/analysis/conditions.h"
 #include "core/model/deck.h"
 #include "core/model/problem.h"
 #include "core/model/shelf.h"
@@ -27,6 +28,7 @@ class DeckDocument;
 class DeckRun;
 class EditPanel;
 class KeepAwake;
+class Preferences;
 class RemoteKeys;
 class ShowWindow;
 class TeacherView;
@@ -36,7 +38,8 @@ class TeacherView;
 class ClinicFace : public QWidget {
   Q_OBJECT
  public:
-  ClinicFace(Look* look, const Shelf& shelf, QWidget* parent = nullptr);
+  ClinicFace(Look* look, const Shelf& shelf, QWidget* parent = nullptr,
+             const Preferences* preferences = nullptr);
   ~ClinicFace() override;
 
   [[nodiscard]] DeckDocument* document() const { return m_document; }
@@ -54,6 +57,8 @@ class ClinicFace : public QWidget {
   /// A card of this rig and picture behind the card that is chosen.
   void addCard(const Card& card);
   [[nodiscard]] int current() const;
+  /// What cards are judged by.
+  [[nodiscard]] Conditions conditions() const;
   void choose(int card);
 
   void startShow(int from);
@@ -101,6 +106,7 @@ class ClinicFace : public QWidget {
   [[nodiscard]] QString rigFileName();
 
   Look* m_look;
+  const Preferences* m_preferences;
   DeckDocument* m_document;
   QStackedWidget* m_stack;
   QWidget* m_desk;

@@ -140,6 +140,16 @@ void DeckRun::setEdited(std::vector<Rig> rigs) {
   Q_EMIT changed();
 }
 
+void DeckRun::setRules(const Rules& rules) {
+  if (rules == m_conditions.rules) return;
+  m_conditions.rules = rules;
+  for (auto& card : m_cards) card.reset();
+  m_timer.stop();
+  m_time_s = -1;
+  startRuns();
+  Q_EMIT changed();
+}
+
 bool DeckRun::waiting() const { return m_runner->busy(); }
 
 void DeckRun::startRuns() {

@@ -46,6 +46,9 @@ class DeckRun : public QObject {
   /// Plays what moves on the card, slowly and at its own speed in turn.
   void toggleSlow();
 
+  /// Judges by other limits from here on; what stands is drawn anew.
+  void setRules(const Rules& rules);
+
   /// Nothing plays by itself, only when slow motion is asked for.
   void setStill(bool still) { m_still = still; }
 

@@ -13,10 +13,12 @@
 
 namespace grainwise::ui {
 
-EditDesk::EditDesk(Look* look, const Shelf& shelf, const QString& letter, QWidget* parent)
+EditDesk::EditDesk(Look* look, const Shelf& shelf, const QString& letter,
+                   const Preferences* preferences, QWidget* parent)
     : QWidget(parent) {
   m_document = new RigDocument(this);
   m_feed = new AnalysisFeed(m_document, this);
+  m_feed->follow(preferences);
   auto* ruler = new Ruler(this);
   m_strip = new StripView(look, m_document, m_feed, ruler, this);
   m_strip->setObjectName(QStringLiteral("cardStrip") + letter);

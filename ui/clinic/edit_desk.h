@@ -12,6 +12,7 @@ class QTabWidget;
 namespace grainwise::ui {
 
 class AnalysisFeed;
+class Preferences;
 class RigDocument;
 class StripView;
 
@@ -20,7 +21,8 @@ class EditDesk : public QWidget {
   Q_OBJECT
  public:
   /// `letter` ends the names of its widgets: empty, or B.
-  EditDesk(Look* look, const Shelf& shelf, const QString& letter, QWidget* parent = nullptr);
+  EditDesk(Look* look, const Shelf& shelf, const QString& letter,
+           const Preferences* preferences, QWidget* parent = nullptr);
 
   /// Starts on a copy of this rig, with nothing to undo.
   void begin(const Rig& rig);

@@ -20,7 +20,8 @@ constexpr int kTarget = 44;
 constexpr int kButtonRoom = 22;
 }
 
-EditPanel::EditPanel(Look* look, const Shelf& shelf, QWidget* parent) : QWidget(parent) {
+EditPanel::EditPanel(Look* look, const Shelf& shelf, const Preferences* preferences, QWidget* parent)
+    : QWidget(parent) {
   setObjectName(QStringLiteral("cardEdit"));
   m_words = new QLabel(this);
   m_words->setObjectName(QStringLiteral("cardEditWords"));
@@ -36,7 +37,7 @@ EditPanel::EditPanel(Look* look, const Shelf& shelf, QWidget* parent) : QWidget(
     button->setCheckable(true);
     m_group->addButton(button, i);
     row->addWidget(button);
-    auto* desk = m_desks[std::size_t(i)] = new EditDesk(look, shelf, i == 0 ? QString() : letter, m_stack);
+    auto* desk = m_desks[std::size_t(i)] = new EditDesk(look, shelf, i == 0 ? QString() : letter, preferences, m_stack);
     m_stack->addWidget(desk);
     connect(desk, &EditDesk::rigChanged, this, [this, i](const Rig& rig) { Q_EMIT rigChanged(rig, i); });
     connect(desk, &EditDesk::refused, this, &EditPanel::say);

@@ -17,6 +17,7 @@ namespace grainwise::ui {
 
 class EditDesk;
 class PillButton;
+class Preferences;
 class RigDocument;
 class StripView;
 
@@ -25,7 +26,8 @@ class StripView;
 class EditPanel : public QWidget {
   Q_OBJECT
  public:
-  EditPanel(Look* look, const Shelf& shelf, QWidget* parent = nullptr);
+  EditPanel(Look* look, const Shelf& shelf, const Preferences* preferences = nullptr,
+            QWidget* parent = nullptr);
 
   /// Starts on one rig or two, with the first.
   void begin(const std::vector<Rig>& rigs);

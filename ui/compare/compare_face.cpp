@@ -39,6 +39,7 @@ CompareFace::CompareFace(Look* look, RigDocument* bench, AnalysisFeed* benchFeed
   m_own->startFrom(bench->rig());
   m_ownFeed = new AnalysisFeed(m_own, this);
   m_ownFeed->setConditions(benchFeed->conditions());
+  m_ownFeed->follow(benchFeed->preferences());
   // The ruler and the scale of both lines stand before either lays itself out.
   for (AnalysisFeed* feed : {benchFeed, m_ownFeed}) {
     connect(feed, &AnalysisFeed::analysisChanged, this, &CompareFace::setRulers);

@@ -86,7 +86,7 @@ void CompareFeed::startRuns() {
     for (std::size_t i = 0; i < 2; ++i) {
       runs->rigs[i] = rigs[i];
       runs->runs[i] = swingRuns(*rigs[i], conditions, stop);
-      if (const auto model = castModel(*rigs[i], massProfile(*rigs[i]), conditions.turnover)) {
+      if (const auto model = castModel(*rigs[i], massProfile(*rigs[i]), conditions.turnover())) {
         runs->casts[i] = unroll(*model, {}, stop);
       }
       if (stop.stop_requested()) return nullptr;

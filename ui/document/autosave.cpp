@@ -12,6 +12,7 @@
 #include <QUuid>
 
 #include "core/io/rig_file.h"
+#include "ui/document/preferences.h"
 #include "ui/document/rig_document.h"
 
 // Three files a copy: NAME.rig.json, the work; NAME.from.json, which file it belongs to; NAME.lock,
@@ -20,7 +21,6 @@
 namespace grainwise::ui {
 namespace {
 
-constexpr int kPaceMs = 3000;
 constexpr auto kWork = ".rig.json";
 constexpr auto kFrom = ".from.json";
 constexpr auto kLock = ".lock";
@@ -69,7 +69,7 @@ Autosave::Autosave(RigDocument* document, const QString& folder, QObject* parent
       m_folder(folder),
       m_name(QUuid::createUuid().toString(QUuid::WithoutBraces)) {
   m_timer.setSingleShot(true);
-  m_timer.setInterval(kPaceMs);
+  m_timer.setInterval(kUsualAutosave_s * 1000);
   connect(&m_timer, &QTimer::timeout, this, &Autosave::keep);
   connect(document, &RigDocument::rigChanged, this, &Autosave::follow);
   connect(document, &RigDocument::fileChanged, this, &Autosave::follow);
@@ -77,6 +77,12 @@ Autosave::Autosave(RigDocument* document, const QString& folder, QObject* parent
 
 Autosave::~Autosave() {
   drop();
+}
+
+void Autosave::keepPaceOf(const Preferences* preferences) {
+  const auto take = [this, preferences] { setPace(preferences->autosave_s() * 1000); };
+  connect(preferences, &Preferences::autosaveChanged, this, take);
+  take();
 }
 
 QString Autosave::copy() const {

@@ -15,6 +15,7 @@ class QLockFile;
 
 namespace grainwise::ui {
 
+class Preferences;
 class RigDocument;
 
 /// Where copies of unsaved work are kept: in the user's data folder, never beside the user's files.
@@ -33,6 +34,8 @@ class Autosave : public QObject {
   /// Writes the copy now if there is unsaved work.
   void keep();
   void setPace(int ms) { m_timer.setInterval(ms); }
+  /// Keeps the person's pace, as it changes.
+  void keepPaceOf(const Preferences* preferences);
   /// The copy that is there now; empty when there is none.
   [[nodiscard]] QString copy() const;
 

@@ -6,41 +6,35 @@
 #include <QFileInfo>
 #include <QSettings>
 #include <QStandardPaths>
-#include <array>
+#include <memory>
 
 #include "core/io/shelf_file.h"
 #include "core/io/spools_file.h"
+#include "ui/document/bench_habits.h"
 #include "ui/document/whole_file.h"
 
 namespace grainwise::ui {
 namespace {
 constexpr auto kParts = "my-parts.shelf.json";
 constexpr auto kSpools = "my-spools.spools.json";
-constexpr auto kHabits = "my-bench.conf";
-constexpr auto kLoop = "loop";
+constexpr auto kOwnSettings = "settings.conf";  // beside the rest, where a folder is given
 constexpr std::size_t kMostSteps = 100;
-
-struct Habit {
-  const char* key;
-  Inches BenchRules::*length;
-};
-constexpr std::array<Habit, 6> kLengths{{{"welded_loop_in", &BenchRules::weldedLoop},
-                                         {"sleeved_loop_in", &BenchRules::sleevedLoop},
-                                         {"tied_loop_in", &BenchRules::tiedLoop},
-                                         {"splice_in", &BenchRules::splice},
-                                         {"joining_knot_in", &BenchRules::joiningKnot},
-                                         {"fly_knot_in", &BenchRules::flyKnot}}};
 
 QString nameOf(const char* file) { return QLatin1String(file); }
 }  // namespace
 
 OwnStore::OwnStore(const Shelf& generic, const QString& folder, QObject* parent)
-    : QObject(parent), m_generic(generic), m_folder(folder) {
+    : QObject(parent), m_generic(generic), m_folder(folder),
+      m_habits(folder.isEmpty() ? std::make_unique<QSettings>()
+                                : std::make_unique<QSettings>(QDir(folder).filePath(nameOf(kOwnSettings)),
+                                                              QSettings::IniFormat)) {
   if (m_folder.isEmpty()) {
     m_folder = QStandardPaths::writableLocation(QStandardPaths::AppDataLocation);
   }
   load();
 }
+
+OwnStore::~OwnStore() = default;
 
 void OwnStore::load() {
   const auto take = [this](const char* name, auto&& read, auto& into) {
@@ -60,12 +54,11 @@ void OwnStore::load() {
 }
 
 void OwnStore::loadRules() {
-  const QSettings file(QDir(m_folder).filePath(nameOf(kHabits)), QSettings::IniFormat);
-  const auto loop = loopKindNamed(file.value(nameOf(kLoop)).toString().toStdString());
+  const auto loop = loopKindNamed(m_habits->value(nameOf(kBenchLoop)).toString().toStdString());
   m_rules.lineLoop = loop.value_or(m_rules.lineLoop);
-  for (const Habit& habit : kLengths) {
+  for (const BenchHabit& habit : kBenchHabits) {
     bool good = false;
-    const double inches = file.value(nameOf(habit.key)).toDouble(&good);
+    const double inches = m_habits->value(nameOf(habit.key)).toDouble(&good);
     if (good) m_rules.*habit.length = Inches(inches);
   }
   m_rules = withinReason(m_rules);
@@ -74,10 +67,11 @@ void OwnStore::loadRules() {
 void OwnStore::setRules(const BenchRules& rules) {
   if (rules == m_rules) return;
   m_rules = rules;
-  QDir().mkpath(m_folder);
-  QSettings file(QDir(m_folder).filePath(nameOf(kHabits)), QSettings::IniFormat);
-  file.setValue(nameOf(kLoop), QLatin1String(wordOf(m_rules.lineLoop)));
-  for (const Habit& habit : kLengths) file.setValue(nameOf(habit.key), (m_rules.*habit.length).value());
+  m_habits->setValue(nameOf(kBenchLoop), QLatin1String(wordOf(m_rules.lineLoop)));
+  for (const BenchHabit& habit : kBenchHabits) {
+    m_habits->setValue(nameOf(habit.key), (m_rules.*habit.length).value());
+  }
+  m_habits->sync();
   Q_EMIT rulesChanged();
 }
 

@@ -4,6 +4,7 @@
 #include <QObject>
 #include <QString>
 #include <QStringList>
+#include <memory>
 #include <vector>
 
 #include "core/bench/loops.h"
@@ -11,17 +12,20 @@
 #include "core/model/shelf.h"
 #include "core/model/spool.h"
 
+class QSettings;
+
 namespace grainwise::ui {
 
 /// What belongs to the person rather than to a rig: own parts, the spools at the bench, and how loops
-/// and knots are made there. Kept in the
-/// user's data folder, written whole at each change. A file that cannot be read is never written over:
+/// and knots are made there. The former are kept in the user's data folder, written whole at each change,
+/// the last in the settings file. A file that cannot be read is never written over:
 /// before the first writing it is set aside under another name.
 class OwnStore : public QObject {
   Q_OBJECT
  public:
   /// In the user's data folder, or in `folder`.
   explicit OwnStore(const Shelf& generic, const QString& folder = {}, QObject* parent = nullptr);
+  ~OwnStore() override;
 
   [[nodiscard]] const Shelf& generic() const { return m_generic; }
   [[nodiscard]] const Shelf& own() const { return m_own; }
@@ -59,6 +63,7 @@ class OwnStore : public QObject {
 
   Shelf m_generic;
   QString m_folder;
+  std::unique_ptr<QSettings> m_habits;
   Shelf m_own;
   Spools m_spools;
   BenchRules m_rules;

@@ -121,13 +121,13 @@ void CastPanel::addSliders(QVBoxLayout* column) {
   m_altitude->setValue(kUsualAltitude_ft);
   connect(m_altitude, &SliderRow::moved, this, [this](double altitude_ft) {
     Conditions conditions = m_feed->conditions();
-    conditions.turnover.air.density_kg_per_m3 = standardAirDensity_kg_per_m3(Feet(altitude_ft));
+    conditions.air.density_kg_per_m3 = standardAirDensity_kg_per_m3(Feet(altitude_ft));
     m_feed->setConditions(conditions);
     showReset();
   });
   connect(m_learner, &QCheckBox::toggled, this, [this](bool learner) {
     Conditions conditions = m_feed->conditions();
-    conditions.turnover.learner = learner;
+    conditions.learner = learner;
     m_feed->setConditions(conditions);
   });
   for (SliderRow* row : {m_speed, m_loop, m_launch, m_rodTip, m_altitude}) {
@@ -152,7 +152,7 @@ void CastPanel::bind(SliderRow* row, const char* key, std::optional<Q> Cast::*me
 /// The rig says nothing of its cast any more, and the air is the readings' own.
 void CastPanel::reset() {
   Conditions conditions = m_feed->conditions();
-  conditions.turnover.air.density_kg_per_m3 = AirSettings{}.density_kg_per_m3;
+  conditions.air.density_kg_per_m3 = AirSettings{}.density_kg_per_m3;
   m_feed->setConditions(conditions);
   m_altitude->setValue(kUsualAltitude_ft);
   m_document->apply(tr("Usual cast"), edits::withCast(m_document->rig(), std::nullopt));
@@ -160,7 +160,7 @@ void CastPanel::reset() {
 }
 
 void CastPanel::showReset() {
-  const bool ownAir = m_feed->conditions().turnover.air != AirSettings{};
+  const bool ownAir = m_feed->conditions().air != AirSettings{};
   m_reset->setEnabled(ownAir || m_document->rig().cast);
 }
 

@@ -112,6 +112,7 @@ QWidget* ChooserPanel::makeSide() {
 
 void ChooserPanel::connectParts() {
   connect(m_document, &RigDocument::rigChanged, this, &ChooserPanel::ask);
+  connect(m_feed, &AnalysisFeed::analysisChanged, this, &ChooserPanel::ask);
   connect(m_trial, &Trial::changed, this, &ChooserPanel::markTrial);
   connect(m_pools, &PoolBook::changed, this, [this] {
     fillPools();
@@ -185,12 +186,14 @@ void ChooserPanel::ask() {
   fillPools();
   const Rig& rig = m_document->rig();
   const std::optional<Pool> pool = m_pools->poolOf(rig);
-  if (m_asked && *m_asked == rig && m_askedPool == pool) return;
+  Conditions by = m_feed->conditions();
+  by.strokeReference.reset();  // the rig as it stands is the reference here
+  if (m_asked && *m_asked == rig && m_askedPool == pool && m_askedBy == by) return;
   m_asked = rig;
   m_askedPool = pool;
+  m_askedBy = by;
   m_since.start();
-  TipQuestion question{rig, pool, m_shelf, {}};
-  question.limits.bench = m_feed->conditions();
+  const TipQuestion question{rig, pool, m_shelf, by};
   m_runner.start([question](const std::stop_token& stop, const HeavyRunner::Progress& tell)
                      -> HeavyRunner::Result {
     auto answer = std::make_shared<Answer>();

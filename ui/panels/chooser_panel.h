@@ -89,6 +89,7 @@ class ChooserPanel : public QWidget {
   std::shared_ptr<const Answer> m_answer;
   std::optional<Rig> m_asked;
   std::optional<Pool> m_askedPool;
+  Conditions m_askedBy;
   QElapsedTimer m_since;
   ChoiceList* m_list;
   PreviewList* m_view;

@@ -87,6 +87,7 @@ FixesPanel::FixesPanel(Look* look, RigDocument* document, AnalysisFeed* feed, Po
     row->addLayout(side, 1);
   }
   connect(document, &RigDocument::rigChanged, this, &FixesPanel::ask);
+  connect(feed, &AnalysisFeed::analysisChanged, this, &FixesPanel::ask);
   connect(pools, &PoolBook::changed, this, [this] {
     m_asked.reset();
     ask();
@@ -146,11 +147,12 @@ void FixesPanel::hideEvent(QHideEvent* event) {
 void FixesPanel::ask() {
   if (!isVisible()) return;
   const Rig& rig = m_document->rig();
-  if (m_asked && *m_asked == rig) return;
+  Conditions by = m_feed->conditions();
+  by.strokeReference.reset();  // the rig as it stands is the reference here
+  if (m_asked && *m_asked == rig && m_askedBy == by) return;
   m_asked = rig;
-  FixQuestion question{rig, m_shelf, m_wallet, m_pools->poolOf(rig), {}};
-  question.limits.bench = m_feed->conditions();
-  question.limits.bench.strokeReference.reset();
+  m_askedBy = by;
+  const FixQuestion question{rig, m_shelf, m_wallet, m_pools->poolOf(rig), by};
   m_runner.start([question](const std::stop_token& stop, const HeavyRunner::Progress& tell)
                      -> HeavyRunner::Result {
     auto fixes = std::make_shared<Fixes>(fixesFor(question, stop, tell));

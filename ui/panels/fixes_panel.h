@@ -70,6 +70,7 @@ class FixesPanel : public QWidget {
   HeavyRunner m_runner;
   std::shared_ptr<const Fixes> m_fixes;
   std::optional<Rig> m_asked;
+  Conditions m_askedBy;
   QLabel* m_message;
   Column m_now;
   Column m_later;

@@ -21,7 +21,7 @@ constexpr int kTaskRole = Qt::UserRole;
 }
 
 MakePanel::MakePanel(Look* look, RigDocument* document, OwnStore* store, PoolBook* pools,
-                     CutPaper paper, QWidget* parent)
+                     CutPaper paper, QWidget* parent, const Preferences* preferences)
     : QWidget(parent), m_look(look) {
   setObjectName(QStringLiteral("makePanel"));
   auto* row = new QHBoxLayout(this);
@@ -35,7 +35,7 @@ MakePanel::MakePanel(Look* look, RigDocument* document, OwnStore* store, PoolBoo
   m_stack = new QStackedWidget(this);
   row->addWidget(m_list);
   row->addWidget(m_stack, 1);
-  m_weigh = new WeighPage(look, document, this);
+  m_weigh = new WeighPage(look, document, this, preferences);
   m_cut = new CutPage(look, document, store, std::move(paper), this);
   addTask(tr("Cut sheet"), m_cut);
   addTask(tr("Spools"), new SpoolsPage(look, store, this));
@@ -44,7 +44,7 @@ MakePanel::MakePanel(Look* look, RigDocument* document, OwnStore* store, PoolBoo
   auto* fly = new FlyPage(look, document, store, this);
   connect(fly, &FlyPage::tied, this, &MakePanel::flyTied);
   addTask(tr("Dress a fly"), fly);
-  addTask(tr("Trim, divide, name"), new TipsPage(look, document, store, this));
+  addTask(tr("Trim, divide, name"), new TipsPage(look, document, store, this, preferences));
   addTask(tr("Tub and river"), new MeasurePage(look, document, pools, this));
   addTask(tr("My parts"), new OwnPartsPage(look, document, store, this));
   addTask(tr("Read a list"), new ListPage(look, store, this));

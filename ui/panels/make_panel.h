@@ -12,6 +12,7 @@ namespace grainwise::ui {
 
 class OwnStore;
 class PoolBook;
+class Preferences;
 class RigDocument;
 class WeighPage;
 
@@ -20,7 +21,7 @@ class MakePanel : public QWidget {
   Q_OBJECT
  public:
   MakePanel(Look* look, RigDocument* document, OwnStore* store, PoolBook* pools,
-            CutPaper paper, QWidget* parent = nullptr);
+            CutPaper paper, QWidget* parent = nullptr, const Preferences* preferences = nullptr);
 
   /// Opens a task: "makeCut", "makeSpools", "makeWeigh", "makeLeader", "makeFly", "makeTips",
   /// "makeMeasure", "makeParts", "makeList".

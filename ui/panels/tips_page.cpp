@@ -16,6 +16,7 @@
 #include "core/model/edits.h"
 #include "core/model/limits.h"
 #include "ui/document/own_store.h"
+#include "ui/document/preferences.h"
 #include "ui/document/rig_document.h"
 #include "ui/strip/number_field.h"
 #include "ui/text/bench_words.h"
@@ -27,8 +28,10 @@ namespace {
 constexpr Limit kTips{"number of tips", "", 1, 100};
 
 /// The joint of `part` that changes with its cut end, as the strip's tags say it.
-QString jointWords(const Rig& rig, std::size_t part, DisplayUnits units) {
-  const Analysis analysis = analyse(rig);
+QString jointWords(const Rig& rig, std::size_t part, const Rules& rules, DisplayUnits units) {
+  Conditions conditions;
+  conditions.rules = rules;
+  const Analysis analysis = analyse(rig, conditions);
   QStringList words;
   for (const Junction& joint : analysis.junctions) {
     if (joint.rodSide == part || joint.flySide == part) words.append(junctionTag(joint, units));
@@ -41,8 +44,9 @@ QString jointWords(const Rig& rig, std::size_t part, DisplayUnits units) {
 
 }  // namespace
 
-TipsPage::TipsPage(Look* look, RigDocument* document, OwnStore* store, QWidget* parent)
-    : MakePage(look, "makeTips", parent), m_document(document), m_store(store) {
+TipsPage::TipsPage(Look* look, RigDocument* document, OwnStore* store, QWidget* parent,
+                   const Preferences* preferences)
+    : MakePage(look, "makeTips", parent), m_document(document), m_store(store), m_preferences(preferences) {
   auto* row = new QHBoxLayout(this);
   row->setContentsMargins(0, 4, 8, 4);
   row->setSpacing(24);
@@ -209,7 +213,7 @@ void TipsPage::refreshTrim() {
                       .arg(massText(cut->before, units()), massText(cut->after, units()),
                            lengthText(cut->part.length(), units()),
                            lineMassText(cut->newEnd, units()));
-  const QString joints = jointWords(edits::replaced(rig, *index, cut->part), *index, units());
+  const QString joints = jointWords(edits::replaced(rig, *index, cut->part), *index, rulesOf(m_preferences), units());
   if (!joints.isEmpty()) words += QLatin1Char(' ') + joints + QLatin1Char('.');
   if (cut->loopLost) words += tr(" The loop goes with it.");
   m_trimWords->setText(words);

@@ -15,6 +15,7 @@ namespace grainwise::ui {
 
 class NumberField;
 class OwnStore;
+class Preferences;
 class RigDocument;
 
 /// Three questions before the knife: what is left of a head or tip when feet come off, what a spool
@@ -22,7 +23,8 @@ class RigDocument;
 class TipsPage : public MakePage {
   Q_OBJECT
  public:
-  TipsPage(Look* look, RigDocument* document, OwnStore* store, QWidget* parent);
+  TipsPage(Look* look, RigDocument* document, OwnStore* store, QWidget* parent,
+           const Preferences* preferences = nullptr);
 
  protected:
   void restyle() override;
@@ -45,6 +47,7 @@ class TipsPage : public MakePage {
 
   RigDocument* m_document;
   OwnStore* m_store;
+  const Preferences* m_preferences;
   QComboBox* m_part;
   QComboBox* m_end;
   QLabel* m_trimWords;

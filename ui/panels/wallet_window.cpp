@@ -61,7 +61,11 @@ WalletWindow::WalletWindow(Look* look, RigDocument* document, AnalysisFeed* feed
     fillPools();
     pack();
   });
-  connect(feed, &AnalysisFeed::analysisChanged, this, [this] { m_limitsStand = false; });
+  connect(feed, &AnalysisFeed::analysisChanged, this, [this] {
+    m_limitsStand = false;
+    const bool others = m_packed && !(m_packed->question.conditions.rules == m_feed->conditions().rules);
+    if (others && isVisible()) pack();
+  });
   connect(&m_runner, &HeavyRunner::finished, this, &WalletWindow::take);
   connect(&m_runner, &HeavyRunner::progress, this, [this](double share) {
     if (m_runner.busy()) m_progress->setValue(int(share * 100));
@@ -357,7 +361,7 @@ WalletQuestion WalletWindow::question() const {
   q.oneLength = m_oneLength->isChecked();
   q.keep = m_keep;
   q.leaveOut = m_leaveOut;
-  q.limits.bench = m_feed->conditions();
+  q.conditions = m_feed->conditions();
   return q;
 }
 

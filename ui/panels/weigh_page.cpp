@@ -18,6 +18,7 @@
 #include "core/model/edits.h"
 #include "core/model/limits.h"
 #include "ui/charts/way_out.h"
+#include "ui/document/preferences.h"
 #include "ui/document/rig_document.h"
 #include "ui/strip/number_field.h"
 #include "ui/text/bench_words.h"
@@ -34,8 +35,8 @@ std::optional<Grains> weighedMass(const Part& part) {
 
 }  // namespace
 
-WeighPage::WeighPage(Look* look, RigDocument* document, QWidget* parent)
-    : MakePage(look, "makeWeigh", parent), m_document(document) {
+WeighPage::WeighPage(Look* look, RigDocument* document, QWidget* parent, const Preferences* preferences)
+    : MakePage(look, "makeWeigh", parent), m_document(document), m_preferences(preferences) {
   auto* row = new QHBoxLayout(this);
   row->setContentsMargins(0, 4, 8, 4);
   row->setSpacing(20);
@@ -116,6 +117,7 @@ WeighRules WeighPage::rules() const {
   const std::array<Grains, 4> steps{Grains(0.1), Grains(1), grainsOf(0.1, MassUnit::grams),
                                     grainsOf(1, MassUnit::grams)};
   WeighRules rules;
+  rules.share = rulesOf(m_preferences).weighShare;
   rules.scaleStep = steps[std::size_t(std::clamp(m_scale->currentIndex(), 0, 3))];
   return rules;
 }

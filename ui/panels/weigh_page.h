@@ -15,6 +15,7 @@ class QTableWidget;
 namespace grainwise::ui {
 
 class NumberField;
+class Preferences;
 class RigDocument;
 
 /// Weigh-in with wet hands: one part, one field; a number and Enter go on to the next part. The table
@@ -22,7 +23,7 @@ class RigDocument;
 class WeighPage : public MakePage {
   Q_OBJECT
  public:
-  WeighPage(Look* look, RigDocument* document, QWidget* parent);
+  WeighPage(Look* look, RigDocument* document, QWidget* parent, const Preferences* preferences = nullptr);
 
   /// Starts at the first part that was not weighed, ready for a number.
   void start();
@@ -46,6 +47,7 @@ class WeighPage : public MakePage {
   [[nodiscard]] std::size_t after(std::size_t index) const;
 
   RigDocument* m_document;
+  const Preferences* m_preferences;
   QLabel* m_name;
   QLabel* m_live;
   NumberField* m_mass;

@@ -241,6 +241,7 @@ void Handout::plan(const Shelf& shelf) {
   question.rigs = {*m_rig.rig};
   question.pools.pools = m_pools;
   question.shelf = shelf;
+  question.conditions = m_conditions;
   question.oneLength = true;
   const WalletGrid grid = walletGrid(question);
   const bool usable = !grid.usable.empty() && grid.usable.front() && !m_pools.empty() && !shelf.parts.empty();

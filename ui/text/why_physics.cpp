@@ -85,11 +85,11 @@ WhyWords whyTurnover(const Rig& rig, const Analysis& a, const Conditions& c, Dis
   if (!a.turnover) {
     why.figures = {turnoverSentence(rig, a)};
   } else {
-    addCast(why.figures, a.turnover->cast, c.turnover.learner, units);
+    addCast(why.figures, a.turnover->cast, c.learner, units);
     addReadings(why.figures, rig, *a.turnover, units);
   }
-  const TurnoverLimits& l = c.turnover.limits;
-  const AirSettings& air = c.turnover.air;
+  const TurnoverLimits& l = c.rules.turnover;
+  const AirSettings& air = c.air;
   why.formula = {
       Why::tr("A loop rolls down the line. Each foot that passes through it pulls with half its "
               "mass per foot times the square of the speed at which the legs part."),

@@ -48,7 +48,7 @@ WhyWords whyHinge(const Rig& rig, const Analysis& a, const Conditions& c, Displa
   WhyWords why;
   why.figures = jointFigures(rig, a, units);
   addMissing(why.figures, a, {Missing::head, Missing::tip});
-  const JunctionLimits& l = c.junctions;
+  const JunctionLimits& l = c.rules.junctions;
   why.formula = {
       Why::tr("Ratio = mean weight per foot of the %1 on the fly's side / that of the %1 on the rod's "
               "side. Where the line is shorter, what there is; loops are not counted.")
@@ -97,7 +97,7 @@ WhyWords whyShare(const Rig& rig, const Analysis& a, const Conditions& c, Displa
   why.formula = {Why::tr("Tip share = grains of tips and coated leaders / grains of the head."),
                  Why::tr("Anchor = everything between head and fly / length of the rod: what the "
                          "water can hold.")};
-  const GripLimits& l = c.grip;
+  const GripLimits& l = c.rules.grip;
   why.limits = {
       Why::tr("Tip share, short heads: under %1 no grip, to %2 light, to %3 right, to %4 heavy, "
               "beyond too much tip.")
@@ -135,7 +135,7 @@ WhyWords whyFly(const Analysis& a, const Conditions& c, DisplayUnits units) {
     why.figures.append(line);
   }
   addMissing(why.figures, a, {Missing::fly, Missing::flyMass, Missing::head});
-  const GripLimits& l = c.grip;
+  const GripLimits& l = c.rules.grip;
   why.formula = {
       Why::tr("Fly = grains of the last %1 of line that is not bare nylon, loops not counted / grains "
               "of the wet fly.")
@@ -213,7 +213,7 @@ WhyWords whyHead(const Rig& rig, const Analysis& a, const Conditions& c, Display
                          "the head alone / length of the rod.")};
   why.limits = {Why::tr("Within %1 of the window it fits; to %2 a touch light or heavy; beyond, the "
                         "wrong head for this rod.")
-                    .arg(massText(c.rod.inside, units), massText(c.rod.touch, units))};
+                    .arg(massText(c.rules.rod.inside, units), massText(c.rules.rod.touch, units))};
   if (r.lengthBand) {
     const LengthBand& band = *r.lengthBand;
     why.limits.append(Why::tr("Working length for this head: usual %1\u2013%2 rods, limits %3\u2013%4.")

@@ -112,6 +112,9 @@ void Actions::addEdit(QMenu* menu, QUndoGroup* stacks) {
   rename = add(menu, QStringLiteral("rename"), tr("Name and notes…"), QKeySequence(Qt::Key_F9));
   rod = add(menu, QStringLiteral("rod"), tr("Rod…"), QKeySequence(Qt::CTRL | Qt::Key_R));
   water = add(menu, QStringLiteral("water"), tr("Water…"), QKeySequence(Qt::CTRL | Qt::Key_W));
+  menu->addSeparator();
+  settings = add(menu, QStringLiteral("settings"), tr("Settings…"), QKeySequence(Qt::CTRL | Qt::Key_Comma));
+  settings->setMenuRole(QAction::PreferencesRole);
 }
 
 QAction* Actions::addChoice(QMenu* menu, QActionGroup* group, const QString& words, bool checked) {
@@ -172,7 +175,7 @@ void Actions::addView(QMenu* menu) {
 }
 
 void Actions::addLanguages(QMenu* menu) {
-  auto* group = new QActionGroup(this);
+  auto* group = m_languages = new QActionGroup(this);
   const QString now = Settings().language();
   QList<Language> all = languages();
   all.prepend({QString(), tr("As the system")});
@@ -180,6 +183,12 @@ void Actions::addLanguages(QMenu* menu) {
     QAction* choice = addChoice(menu, group, one.name, one.code == now);
     choice->setObjectName(QStringLiteral("language_") + one.code);
     connect(choice, &QAction::triggered, this, [this, code = one.code] { Q_EMIT languageChosen(code); });
+  }
+}
+
+void Actions::showLanguage(const QString& code) {
+  for (QAction* choice : m_languages->actions()) {
+    choice->setChecked(choice->objectName() == QStringLiteral("language_") + code);
   }
 }
 

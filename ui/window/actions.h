@@ -31,6 +31,8 @@ class Actions : public QObject {
   [[nodiscard]] QMenu* samplesMenu() const { return m_samples; }
   /// The pictures and tables on screen; filled when it opens.
   [[nodiscard]] QMenu* outMenu() const { return m_out; }
+  /// Marks the language of the menu that is chosen.
+  void showLanguage(const QString& code);
   [[nodiscard]] const QList<QAction*>& all() const { return m_all; }
 
   QAction* newRig;
@@ -64,6 +66,7 @@ class Actions : public QObject {
   QAction* rod;
   QAction* water;
   QAction* rename;
+  QAction* settings;
   QAction* larger;
   QAction* smaller;
   QAction* help;
@@ -102,6 +105,7 @@ class Actions : public QObject {
   QMenu* m_out;
   QMenu* m_view;
   QActionGroup* m_faces;
+  QActionGroup* m_languages;
   QAction* m_firstOfView;
   QList<QAction*> m_all;
 };

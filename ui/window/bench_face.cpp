@@ -241,12 +241,12 @@ void BenchFace::buildFly() {
   m_backToTips = true;
 }
 
-void BenchFace::addMake(OwnStore* store) {
+void BenchFace::addMake(OwnStore* store, const Preferences* preferences) {
   m_store = store;
   m_drawer->addPage(
       kMake, tr("Make"),
-      [this, store](QWidget* parent) {
-        m_make = new MakePanel(m_look, m_document, store, m_pools, cutPaper(this), parent);
+      [this, store, preferences](QWidget* parent) {
+        m_make = new MakePanel(m_look, m_document, store, m_pools, cutPaper(this), parent, preferences);
         connect(m_make, &MakePanel::flyTied, this, [this] {
           if (m_backToTips) openTips();
         });

@@ -18,6 +18,7 @@ class OwnStore;
 class FixesPanel;
 class PartEditor;
 class PoolBook;
+class Preferences;
 class ProblemPanel;
 class ProfileChart;
 class RigDocument;
@@ -45,7 +46,7 @@ class BenchFace : public QWidget {
   [[nodiscard]] FixesPanel* fixes();
 
   /// The Make drawer, and own parts on the Shelf as they change. W on the line starts weighing.
-  void addMake(OwnStore* store);
+  void addMake(OwnStore* store, const Preferences* preferences);
   void openMake();
   void weigh();
   /// The cut sheet of these tips alone.

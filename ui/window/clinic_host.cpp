@@ -45,7 +45,7 @@ bool ClinicHost::shown() const { return m_face != nullptr && m_window->faces()->
 bool ClinicHost::isDeck(const QString& path) { return path.endsWith(QLatin1String(".deck.json")); }
 
 QWidget* ClinicHost::make(QWidget* parent) {
-  m_face = new ClinicFace(m_window->look(), m_shelf, parent);
+  m_face = new ClinicFace(m_window->look(), m_shelf, parent, m_window->preferences());
   m_face->benchRig = [this] { return std::optional(m_window->document()->rig()); };
   m_face->benchPools = [this] { return m_window->pools()->pools().pools; };
   m_face->printDeck = [this](bool four) { print(four); };
@@ -107,7 +107,7 @@ void ClinicHost::takeCard() {
 void ClinicHost::print(bool fourAPage) {
   const auto form = fourAPage ? DeckPages::Form::fourAPage : DeckPages::Form::cardAPage;
   preview(std::make_shared<DeckPages>(m_face->document()->deck(), m_face->document()->folder(), form,
-                                      m_window->look()->units()));
+                                      m_window->look()->units(), m_face->conditions()));
 }
 
 }  // namespace grainwise::ui

@@ -7,6 +7,7 @@
 
 #include "ui/compare/compare_face.h"
 #include "ui/document/autosave.h"
+#include "ui/document/preferences.h"
 #include "ui/document/rig_document.h"
 #include "ui/strip/strip_view.h"
 #include "ui/window/actions.h"
@@ -40,7 +41,7 @@ QWidget* CompareHost::make(QWidget* parent) {
   connect(m_face, &CompareFace::currentChanged, this, &CompareHost::follow);
   connect(m_face, &CompareFace::openWanted, m_window->actionSet()->open, &QAction::trigger);
   connect(m_face, &CompareFace::saveWanted, m_window->actionSet()->save, &QAction::trigger);
-  new Autosave(m_face->ownDocument(), recoveryFolder(), m_face);
+  (new Autosave(m_face->ownDocument(), recoveryFolder(), m_face))->keepPaceOf(m_window->preferences());
   connect(m_face->ownDocument(), &RigDocument::rigChanged, m_window, &MainWindow::refreshTitle);
   connect(m_face->ownDocument(), &RigDocument::fileChanged, m_window, &MainWindow::refreshTitle);
   return m_face;
@@ -109,7 +110,7 @@ bool CompareHost::openOwn(const QString& path) {
 }
 
 void CompareHost::startOwn() {
-  if (mayLeave()) m_face->ownDocument()->startFrom(Rig{});
+  if (mayLeave()) m_face->ownDocument()->startFrom(rigFrom(m_window->preferences()->newRig()));
 }
 
 bool CompareHost::saveOwn(bool elsewhere) {

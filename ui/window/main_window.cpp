@@ -22,6 +22,7 @@
 #include "ui/document/carried_shelf.h"
 #include "ui/document/own_store.h"
 #include "ui/document/pool_book.h"
+#include "ui/document/preferences.h"
 #include "ui/document/rig_document.h"
 #include "ui/panels/chooser_panel.h"
 #include "ui/panels/drawer.h"
@@ -41,6 +42,8 @@
 #include "ui/window/faces.h"
 #include "ui/window/notice_bar.h"
 #include "ui/window/out_menu.h"
+#include "ui/window/settings_desk.h"
+#include "ui/window/settings_window.h"
 #include "ui/window/top_bar.h"
 #include "ui/work/analysis_feed.h"
 
@@ -93,13 +96,16 @@ MainWindow::MainWindow(const Shelf& shelf, QWidget* parent) : QMainWindow(parent
   setObjectName(QStringLiteral("workbench"));
   setAcceptDrops(true);
   PlainWords::keep();
-  m_settings.restore(m_look);
   m_document = new RigDocument(this);
   m_autosave = new Autosave(m_document, recoveryFolder(), this);
+  m_preferences = new Preferences(this);
   m_feed = new AnalysisFeed(m_document, this);
+  m_feed->follow(m_preferences);
   m_pools = new PoolBook(this);
   m_own = new OwnStore(carriedShelf() != nullptr ? *carriedShelf() : shelf, {}, this);
   connect(m_own, &OwnStore::ownChanged, this, [this] { m_shelf = m_own->all(); });
+  m_desk = new SettingsDesk(&m_settings, &m_look, m_preferences, m_own, this);
+  m_autosave->keepPaceOf(m_preferences);
   m_undo = new QUndoGroup(this);
   m_undo->addStack(m_document->undoStack());
   m_undo->setActiveStack(m_document->undoStack());
@@ -120,7 +126,7 @@ MainWindow::MainWindow(const Shelf& shelf, QWidget* parent) : QMainWindow(parent
   m_faces = new Faces(m_top, m_actions, whole);
   m_faces->add(QStringLiteral("bench"), tr("Bench"), [this](QWidget* face) {
     m_bench = new BenchFace(&m_look, m_document, m_feed, m_pools, m_shelf, face);
-    m_bench->addMake(m_own);
+    m_bench->addMake(m_own, m_preferences);
     return m_bench;
   });
   m_compare = new CompareHost(this, shelf);
@@ -183,7 +189,7 @@ void MainWindow::connectActions() {
   toBench(a.weigh, [this] { m_bench->weigh(); });
   on(a.newRig, [this] {
     if (m_compare->own() != nullptr) return m_compare->startOwn();
-    if (mayLeave()) startFrom(Rig{});
+    if (mayLeave()) startFrom(rigFrom(m_preferences->newRig()));
   });
   onBench(a.fromRod, [this] { m_bench->openRod(true); });
   on(a.open, [this] {
@@ -219,13 +225,15 @@ void MainWindow::connectActions() {
   onBench(a.rod, [this] { m_bench->openRod(false); });
   onBench(a.water, [this] { m_bench->openWater(); });
   onBench(a.rename, [this] { m_bench->openName(); });
-  connect(&a, &Actions::languageChosen, this, [this](const QString& code) {
-    m_settings.setLanguage(code);
+  connect(&a, &Actions::languageChosen, m_desk, &SettingsDesk::setLanguage);
+  connect(m_desk, &SettingsDesk::languageChanged, this, [this](const QString& code) {
+    m_actions->showLanguage(code);
     m_notice->tell(QStringLiteral("language"),
                    tr("Grainwise speaks the chosen language from its next start."), {});
   });
   on(a.about, [this] { about(); });
   on(a.help, [this] { showHelp(); });
+  on(a.settings, [this] { showSettings(); });
   addSamples();
   new OutMenu(m_actions, this);
   connect(m_top, &TopBar::nameRequested, m_bench, &BenchFace::openName);
@@ -237,7 +245,6 @@ void MainWindow::applyLook() {
   m_system.wear();
   QApplication::setFont(m_look.font(15));
   for (QMenu* menu : findChildren<QMenu*>()) menu->setFont(m_look.font(15));
-  m_settings.store(m_look);
 }
 
 void MainWindow::refreshTitle() {
@@ -512,6 +519,13 @@ void MainWindow::showHelp() {
   m_help->show();
   m_help->raise();
   m_help->activateWindow();
+}
+
+void MainWindow::showSettings() {
+  if (m_settingsWindow == nullptr) m_settingsWindow = new SettingsWindow(m_desk, this);
+  m_settingsWindow->show();
+  m_settingsWindow->raise();
+  m_settingsWindow->activateWindow();
 }
 
 void MainWindow::print() {

@@ -26,7 +26,10 @@ class Faces;
 class NoticeBar;
 class OwnStore;
 class PoolBook;
+class Preferences;
 class RigDocument;
+class SettingsDesk;
+class SettingsWindow;
 class HelpWindow;
 class TopBar;
 class WalletWindow;
@@ -52,6 +55,7 @@ class MainWindow : public QMainWindow, public Hearer {
   [[nodiscard]] RigDocument* document() { return m_document; }
   [[nodiscard]] AnalysisFeed* feed() { return m_feed; }
   [[nodiscard]] OwnStore* own() { return m_own; }
+  [[nodiscard]] Preferences* preferences() { return m_preferences; }
   [[nodiscard]] PoolBook* pools() { return m_pools; }
   [[nodiscard]] BenchFace* bench() { return m_bench; }
   [[nodiscard]] CompareHost* compare() { return m_compare; }
@@ -103,6 +107,7 @@ class MainWindow : public QMainWindow, public Hearer {
   void exportHandout();
   void about();
   void showHelp();
+  void showSettings();
   void addSamples();
   void openWallet();
 
@@ -110,6 +115,7 @@ class MainWindow : public QMainWindow, public Hearer {
   Look m_look;
   SystemScheme m_system{&m_look};
   RigDocument* m_document;
+  Preferences* m_preferences;
   AnalysisFeed* m_feed;
   PoolBook* m_pools;
   QUndoGroup* m_undo;
@@ -118,10 +124,12 @@ class MainWindow : public QMainWindow, public Hearer {
   Recovery m_recovery;
   TopBar* m_top;
   OwnStore* m_own;
+  SettingsDesk* m_desk;
   NoticeBar* m_notice;
   BenchFace* m_bench = nullptr;
   Faces* m_faces;
   Shelf m_shelf;
+  SettingsWindow* m_settingsWindow = nullptr;  ///< made when first opened
   HelpWindow* m_help = nullptr;      ///< made when first opened
   WalletWindow* m_wallet = nullptr;  ///< made when first opened
   CompareHost* m_compare = nullptr;

@@ -6,14 +6,7 @@
 
 namespace grainwise::ui {
 namespace {
-constexpr auto kScheme = "look/scheme";
-constexpr auto kFollowsSystem = "look/follows_system";
-constexpr auto kTypeScale = "look/type_scale";
-constexpr auto kReduceMotion = "look/reduce_motion";
-constexpr auto kMetres = "units/metres";
-constexpr auto kGrams = "units/grams";
-constexpr auto kCelsius = "units/celsius";
-constexpr auto kLanguage = "language";
+constexpr auto kLanguage = "look/language";
 constexpr auto kGeometry = "window/geometry";
 constexpr auto kFace = "window/face";
 constexpr auto kDrawer = "window/drawer";
@@ -29,29 +22,11 @@ void keep(QSettings& s, const char* name, const QVariant& value) {
 }
 }  // namespace
 
-void Settings::restore(Look& look) const {
-  const QSettings s;
-  const int scheme = s.value(key(kScheme), 0).toInt();
-  if (scheme >= int(Scheme::light) && scheme <= int(Scheme::projector)) {
-    look.setScheme(static_cast<Scheme>(scheme));
-  }
-  // Until somebody chooses, the window is as light or dark as the desktop.
-  if (s.value(key(kFollowsSystem), !s.contains(key(kScheme))).toBool()) look.followSystem();
-  look.setTypeScale(s.value(key(kTypeScale), 1.0).toDouble());
-  look.setReduceMotion(s.value(key(kReduceMotion), false).toBool());
-  look.setUnits({s.value(key(kMetres), false).toBool(), s.value(key(kGrams), false).toBool(),
-                 s.value(key(kCelsius), false).toBool()});
-}
+AllSettings Settings::all() const { return readSettings(QSettings()); }
 
-void Settings::store(const Look& look) {
+void Settings::store(const AllSettings& all) {
   QSettings s;
-  keep(s, kScheme, int(look.scheme()));
-  keep(s, kFollowsSystem, look.followsSystem());
-  keep(s, kTypeScale, look.typeScale());
-  keep(s, kReduceMotion, look.reduceMotion());
-  keep(s, kMetres, look.units().metres);
-  keep(s, kGrams, look.units().grams);
-  keep(s, kCelsius, look.units().celsius);
+  writeSettings(s, all);
 }
 
 QString Settings::language() const { return QSettings().value(key(kLanguage)).toString(); }

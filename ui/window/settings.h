@@ -5,7 +5,7 @@
 #include <QString>
 #include <QStringList>
 
-#include "ui/theme/look.h"
+#include "ui/window/settings_file.h"
 
 namespace grainwise::ui {
 
@@ -13,9 +13,9 @@ namespace grainwise::ui {
 /// folder. Holds no rig data.
 class Settings {
  public:
-  /// Puts the remembered scheme, units, type size and motion into `look`.
-  void restore(Look& look) const;
-  void store(const Look& look);
+  /// What the person has set; what cannot be taken is as usual.
+  [[nodiscard]] AllSettings all() const;
+  void store(const AllSettings& all);
 
   /// The code of the language that was chosen; empty for the system's.
   [[nodiscard]] QString language() const;

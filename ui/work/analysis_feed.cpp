@@ -3,6 +3,7 @@
 
 #include <QMetaObject>
 
+#include "ui/document/preferences.h"
 #include "ui/document/rig_document.h"
 
 namespace grainwise::ui {
@@ -15,6 +16,20 @@ AnalysisFeed::AnalysisFeed(RigDocument* document, QObject* parent)
 
 void AnalysisFeed::setConditions(const Conditions& conditions) {
   m_conditions = conditions;
+  schedule();
+}
+
+void AnalysisFeed::follow(const Preferences* preferences) {
+  if (m_preferences != nullptr) disconnect(m_preferences, nullptr, this, nullptr);
+  m_preferences = preferences;
+  if (preferences) connect(preferences, &Preferences::rulesChanged, this, &AnalysisFeed::takeRules);
+  takeRules();
+}
+
+void AnalysisFeed::takeRules() {
+  const Rules rules = rulesOf(m_preferences);
+  if (rules == m_conditions.rules) return;
+  m_conditions.rules = rules;
   schedule();
 }
 

@@ -9,6 +9,7 @@
 
 namespace grainwise::ui {
 
+class Preferences;
 class RigDocument;
 
 /// Follows a document: one `analyse` a turn of the event loop however often the rig changed in it,
@@ -24,6 +25,9 @@ class AnalysisFeed : public QObject {
 
   void setConditions(const Conditions& conditions);
   [[nodiscard]] const Conditions& conditions() const { return m_conditions; }
+  /// Judges by these limits from here on, as they change; nullptr: by the usual ones.
+  void follow(const Preferences* preferences);
+  [[nodiscard]] const Preferences* preferences() const { return m_preferences; }
 
   /// A better depth band than the live estimate has been computed for the rig that is analysed.
   void refineDepth(const DepthBand& band);
@@ -40,7 +44,10 @@ class AnalysisFeed : public QObject {
   void schedule();
   void run();
 
+  void takeRules();
+
   QPointer<RigDocument> m_document;
+  const Preferences* m_preferences = nullptr;
   std::shared_ptr<const Rig> m_rig;
   std::shared_ptr<const Analysis> m_analysis;
   Conditions m_conditions;
