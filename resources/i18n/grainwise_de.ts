@@ -4581,6 +4581,10 @@
         <source>Map of the tips</source>
         <translation>Karte der Spitzen</translation>
     </message>
+    <message>
+        <source>Limits: common practice; turnover, depth and grades ours.</source>
+        <translation>Grenzen: allgemeiner Brauch; Abrollen, Tiefe und Noten von uns.</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::ClinicFace</name>

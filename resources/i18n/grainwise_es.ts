@@ -4581,6 +4581,10 @@
         <source>Map of the tips</source>
         <translation>Mapa de las puntas</translation>
     </message>
+    <message>
+        <source>Limits: common practice; turnover, depth and grades ours.</source>
+        <translation>Límites: práctica común; despliegue, profundidad y notas, nuestros.</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::ClinicFace</name>

@@ -4581,6 +4581,10 @@
         <source>Map of the tips</source>
         <translation>Kart over tuppene</translation>
     </message>
+    <message>
+        <source>Limits: common practice; turnover, depth and grades ours.</source>
+        <translation>Grenser: vanlig praksis; utrulling, dybde og karakterer er våre.</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::ClinicFace</name>

@@ -31,6 +31,13 @@ inline Pools river() {
   return loadPools(std::string(GRAINWISE_SOURCE_DIR) + "/sample-rigs/corrow.pools.json").value();
 }
 
+/// Long enough for a machine that has a lot else to do; what never comes still fails.
+constexpr int kPatience_ms = 30000;
+template <class Condition>
+bool until(Condition condition) {
+  return QTest::qWaitFor(condition, kPatience_ms);
+}
+
 /// The whole window with the sample river, on a sample rig.
 struct ChoiceFixture : UiFixture {
   ChoiceFixture() {
@@ -50,12 +57,12 @@ struct ChoiceFixture : UiFixture {
   ui::FixesPanel& fixes() { return *window->bench()->fixes(); }
   void openTips() {
     window->actionSet()->tips->trigger();
-    REQUIRE(QTest::qWaitFor([&] { return chooser().list()->rowCount() > 0 && !chooser().busy(); }));
+    REQUIRE(until([&] { return chooser().list()->rowCount() > 0 && !chooser().busy(); }));
   }
   /// Until the page has answered for the rig as it now stands.
   void settle() {
     QCoreApplication::processEvents();
-    REQUIRE(QTest::qWaitFor([&] { return !chooser().busy() && !fixes().busy(); }));
+    REQUIRE(until([&] { return !chooser().busy() && !fixes().busy(); }));
     QCoreApplication::processEvents();
   }
   /// A row of the Tips page by the name that it shows.

@@ -160,7 +160,7 @@ TEST_CASE_METHOD(ChoiceFixture, "a line without a fly is told to take one first"
   bare.parts.pop_back();
   document().apply(QStringLiteral("Take the fly off"), bare);
   window->actionSet()->tips->trigger();
-  REQUIRE(QTest::qWaitFor(
+  REQUIRE(test::until(
       [&] { return chooser().message().contains(QStringLiteral("drop a fly on the line")); }));
   REQUIRE(chooser().list()->rowCount() == 0);
 }
@@ -168,7 +168,7 @@ TEST_CASE_METHOD(ChoiceFixture, "a line without a fly is told to take one first"
 TEST_CASE_METHOD(ChoiceFixture, "the Fixes page says what is wrong and mends it in one undoable step") {
   open("wrong-hinge");
   window->actionSet()->fixes->trigger();
-  REQUIRE(QTest::qWaitFor([&] { return fixes().fixes() != nullptr && !fixes().busy(); }));
+  REQUIRE(test::until([&] { return fixes().fixes() != nullptr && !fixes().busy(); }));
   REQUIRE(fixes().message().contains(QStringLiteral("the joint")));
   REQUIRE(fixes().now()->model()->rowCount() > 0);
   REQUIRE(fixes().now()->model()->rowCount() <= 7);
@@ -228,24 +228,24 @@ TEST_CASE_METHOD(ChoiceFixture, "the wallet packs the trip, keeps, leaves out an
   auto* wallet = window->findChild<WalletWindow*>(QStringLiteral("walletWindow"));
   REQUIRE(wallet != nullptr);
   const auto settled = [&] { return wallet->packed() != nullptr && !wallet->busy(); };
-  REQUIRE(QTest::qWaitFor(settled));
+  REQUIRE(test::until(settled));
   wallet->addRig(test::sampleRig("02-slot"));
-  REQUIRE(QTest::qWaitFor([&] { return settled() && wallet->packed()->question.rigs.size() == 2; }));
+  REQUIRE(test::until([&] { return settled() && wallet->packed()->question.rigs.size() == 2; }));
   const auto tips = wallet->packed()->wallet.tips;
   REQUIRE(tips.size() >= 2);
   REQUIRE(wallet->packed()->wallet.uses.size() == 12);
 
   wallet->leaveOut(tips.front());
-  REQUIRE(QTest::qWaitFor([&] { return settled() && !wallet->packed()->question.leaveOut.empty(); }));
+  REQUIRE(test::until([&] { return settled() && !wallet->packed()->question.leaveOut.empty(); }));
   const auto& without = wallet->packed()->wallet.tips;
   REQUIRE(std::count(without.begin(), without.end(), tips.front()) == 0);
   wallet->keep(tips.front());
-  REQUIRE(QTest::qWaitFor([&] { return settled() && !wallet->packed()->question.keep.empty(); }));
+  REQUIRE(test::until([&] { return settled() && !wallet->packed()->question.keep.empty(); }));
   const auto& with = wallet->packed()->wallet.tips;
   REQUIRE(std::count(with.begin(), with.end(), tips.front()) == 1);
 
   wallet->findChild<QSpinBox*>(QStringLiteral("walletMost"))->setValue(1);
-  REQUIRE(QTest::qWaitFor([&] { return settled() && wallet->packed()->question.most == 1U; }));
+  REQUIRE(test::until([&] { return settled() && wallet->packed()->question.most == 1U; }));
   REQUIRE(wallet->packed()->wallet.tips.size() == 1);
   REQUIRE(wallet->findChild<QLabel*>(QStringLiteral("walletUncovered"))
               ->text()

@@ -196,13 +196,13 @@ TEST_CASE_METHOD(TrialFixture, "a fly that is not there yet is built, and the pa
 TEST_CASE_METHOD(TrialFixture, "an own part is ranked, packed and tried as a fix as soon as it is made") {
   window->actionSet()->wallet->trigger();
   auto* wallet = on<WalletWindow>(*window, "walletWindow");
-  REQUIRE(QTest::qWaitFor([&] { return wallet->packed() != nullptr && !wallet->busy(); }));
+  REQUIRE(test::until([&] { return wallet->packed() != nullptr && !wallet->busy(); }));
   const auto has = [](const Shelf& shelf) {
     return std::any_of(shelf.parts.begin(), shelf.parts.end(), [](const Part& p) { return p.name == kOwnTip; });
   };
   REQUIRE_FALSE(has(wallet->packed()->question.shelf));
   ownTip();
-  REQUIRE(QTest::qWaitFor([&] { return !wallet->busy() && has(wallet->packed()->question.shelf); }));
+  REQUIRE(test::until([&] { return !wallet->busy() && has(wallet->packed()->question.shelf); }));
   REQUIRE(on<QComboBox>(*wallet, "walletKeepMore")->findText(QString::fromStdString(kOwnTip), Qt::MatchContains) > 0);
   settle();
   REQUIRE(has(chooser().list()->answer()->question.shelf));
@@ -214,9 +214,9 @@ TEST_CASE_METHOD(TrialFixture, "an own part is ranked, packed and tried as a fix
     if (window->own()->all().parts[i].name == kOwnTip) mine = i;
   }
   wallet->keep(mine);
-  REQUIRE(QTest::qWaitFor([&] { return !wallet->busy() && wallet->packed()->question.keep.size() == 1; }));
+  REQUIRE(test::until([&] { return !wallet->busy() && wallet->packed()->question.keep.size() == 1; }));
   window->own()->undo();
-  REQUIRE(QTest::qWaitFor([&] { return !wallet->busy() && wallet->packed()->question.keep.empty(); }));
+  REQUIRE(test::until([&] { return !wallet->busy() && wallet->packed()->question.keep.empty(); }));
   REQUIRE_FALSE(has(wallet->packed()->question.shelf));
   wallet->close();
 }
@@ -225,7 +225,7 @@ TEST_CASE_METHOD(TrialFixture, "the last packed wallet is a filter of the Tips p
   REQUIRE_FALSE(on<QCheckBox>(chooser(), "chooserWallet")->isEnabled());
   window->actionSet()->wallet->trigger();
   auto* wallet = on<WalletWindow>(*window, "walletWindow");
-  REQUIRE(QTest::qWaitFor([&] { return wallet->packed() != nullptr && !wallet->busy(); }));
+  REQUIRE(test::until([&] { return wallet->packed() != nullptr && !wallet->busy(); }));
   on<QCheckBox>(chooser(), "chooserWallet")->setChecked(true);
   std::set<std::string> packed, shown;
   const PackedWallet& trip = *wallet->packed();
@@ -250,7 +250,7 @@ TEST_CASE_METHOD(TrialFixture, "packing can be stopped, says so, and is taken up
   REQUIRE(on<QLabel>(*wallet, "walletTitle")->text().contains(QStringLiteral("Stopped")));
   REQUIRE(wallet->packed() == nullptr);
   stop->click();
-  REQUIRE(QTest::qWaitFor([&] { return wallet->packed() != nullptr && !wallet->busy(); }));
+  REQUIRE(test::until([&] { return wallet->packed() != nullptr && !wallet->busy(); }));
   REQUIRE_FALSE(stop->isVisible());
   wallet->close();
 }
@@ -258,14 +258,14 @@ TEST_CASE_METHOD(TrialFixture, "packing can be stopped, says so, and is taken up
 TEST_CASE_METHOD(TrialFixture, "the wallet packs under the limits of the bench") {
   window->actionSet()->wallet->trigger();
   auto* wallet = on<WalletWindow>(*window, "walletWindow");
-  REQUIRE(QTest::qWaitFor([&] { return wallet->packed() != nullptr && !wallet->busy(); }));
+  REQUIRE(test::until([&] { return wallet->packed() != nullptr && !wallet->busy(); }));
   double scores = 0.0, slower = 0.0;
   for (const WalletCell& cell : wallet->packed()->grid->cells) scores += cell.score;
   window->actionSet()->cast->trigger();
   on<QCheckBox>(*window, "learner")->setChecked(true);  // a fifth less line speed
   QCoreApplication::processEvents();
   wallet->findChild<QCheckBox*>(QStringLiteral("walletOneLength"))->setChecked(true);
-  REQUIRE(QTest::qWaitFor([&] { return !wallet->busy() && wallet->packed()->question.oneLength; }));
+  REQUIRE(test::until([&] { return !wallet->busy() && wallet->packed()->question.oneLength; }));
   for (const WalletCell& cell : wallet->packed()->grid->cells) slower += cell.score;
   REQUIRE(slower < scores);
   wallet->close();
@@ -332,7 +332,7 @@ TEST_CASE_METHOD(TrialFixture, "the arrow keys go over every dot of the map, and
 TEST_CASE_METHOD(TrialFixture, "a family's buttons say depth and stroke, and none is lost where there is no room") {
   open("03-thin-tail");
   settle();
-  REQUIRE(QTest::qWaitFor([&] { return chooser().list()->answer()->question.rig == document().rig(); }));
+  REQUIRE(test::until([&] { return chooser().list()->answer()->question.rig == document().rig(); }));
   auto* row = on<FamilyRow>(chooser(), "familyRow");
   REQUIRE(row->buttons().size() >= 5);
   int now = 0, hidden = 0;
@@ -368,11 +368,33 @@ TEST_CASE_METHOD(TrialFixture, "a family's buttons say depth and stroke, and non
   settle();
 }
 
+TEST_CASE_METHOD(TrialFixture, "of a long shelf the first tips are shown while the rest is looked through") {
+  Shelf shelf = test::shelfOnDisk();
+  const std::size_t carried = shelf.parts.size();
+  for (std::size_t i = 0; shelf.parts.size() < 1000; ++i) {
+    Part part = shelf.parts[i % carried];
+    part.id.reset();
+    part.name = "no. " + std::to_string(i);
+    if (isTipOrCoated(part)) shelf.parts.push_back(part);
+  }
+  std::size_t tips = 1;  // and no tip at all
+  for (const Part& part : shelf.parts) tips += isTipOrCoated(part) ? 1 : 0;
+  QList<std::size_t> rows;
+  QObject::connect(&chooser(), &ChooserPanel::answered, &chooser(),
+                   [&] { rows << chooser().list()->answer()->choice.ranked.size(); });
+  chooser().setShelf(shelf);
+  REQUIRE(test::until([&] { return rows.size() == 2; }));
+  REQUIRE(rows[0] > 10);
+  REQUIRE(rows[0] < tips);
+  REQUIRE(rows[1] == tips);
+  REQUIRE_FALSE(chooser().busy());
+}
+
 TEST_CASE_METHOD(TrialFixture, "whatever is lacking, the Tips page says what to do next") {
   const auto says = [&](const char* words) {
     settle();
     INFO(words << " in " << chooser().message().toStdString());
-    REQUIRE(QTest::qWaitFor([&] { return chooser().message().contains(QString::fromUtf8(words)); }));
+    REQUIRE(test::until([&] { return chooser().message().contains(QString::fromUtf8(words)); }));
   };
   Q_EMIT on<QComboBox>(chooser(), "chooserPool")->activated(0);
   says("No pool yet, so depth is not judged: choose the pool to be fished");
@@ -396,7 +418,7 @@ TEST_CASE_METHOD(TrialFixture, "whatever is lacking, the wallet says what to do 
   window->actionSet()->wallet->trigger();
   auto* wallet = on<WalletWindow>(*window, "walletWindow");
   const auto says = [&](const char* words) {
-    REQUIRE(QTest::qWaitFor([&] {
+    REQUIRE(test::until([&] {
       return !wallet->busy() && on<QLabel>(*wallet, "walletUncovered")->text().contains(QLatin1String(words));
     }));
     REQUIRE(on<QLabel>(*wallet, "walletTitle")->text() == QStringLiteral("Nothing is packed yet."));
@@ -422,12 +444,13 @@ TEST_CASE_METHOD(TrialFixture, "a row says its grades, criterion by criterion, i
     INFO(said.toStdString());
     REQUIRE(said.contains(criterionName(j.criterion)));
   }
+  REQUIRE(chooser().message().contains(QStringLiteral("Limits: common practice; turnover, depth and grades ours")));
 }
 
 TEST_CASE_METHOD(TrialFixture, "a click on a change under Fixes makes it, as one step") {
   open("wrong-hinge");
   window->actionSet()->fixes->trigger();
-  REQUIRE(QTest::qWaitFor([&] { return fixes().fixes() != nullptr && !fixes().busy(); }));
+  REQUIRE(test::until([&] { return fixes().fixes() != nullptr && !fixes().busy(); }));
   const Rig faulty = document().rig();
   PreviewList* now = fixes().now();
   REQUIRE(now->model()->rowCount() > 1);

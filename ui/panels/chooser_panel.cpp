@@ -3,7 +3,6 @@
 
 #include <QCheckBox>
 #include <QComboBox>
-#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QScrollBar>
@@ -30,6 +29,8 @@ namespace grainwise::ui {
 namespace {
 constexpr int kSideWidth = 264;
 constexpr qint64 kWorthTelling_ms = 200;
+constexpr std::size_t kFirstParts = 400;
+constexpr int kLeastLetters = 8;
 constexpr int kBuild = -1;  ///< the last of the flies: one that is still to be built
 }  // namespace
 
@@ -77,7 +78,8 @@ QWidget* ChooserPanel::makeSide() {
     auto* box = new ElidedChoice(side);
     box->setObjectName(QLatin1String(name));
     box->setAccessibleName(spoken);
-    column->addWidget(box);
+    box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    box->setMinimumContentsLength(kLeastLetters);
     return box;
   };
   m_fly = choice("chooserFly", tr("Fly to choose for"));
@@ -93,11 +95,15 @@ QWidget* ChooserPanel::makeSide() {
   m_sameStroke = box("chooserSameStroke", tr("same stroke"), tr("Only tips that keep the stroke of the rig as it stands"));
   m_usable = box("chooserUsable", tr("hide refused"), {});
   m_inWallet = box("chooserWallet", tr("in the wallet"), {});
-  auto* checks = new QGridLayout;
-  checks->setSpacing(2);
-  checks->addWidget(m_sameStroke, 0, 0);
-  checks->addWidget(m_usable, 0, 1);
-  checks->addWidget(m_inWallet, 1, 0);
+  column->addWidget(m_fly);
+  column->addWidget(m_pool);
+  auto* kind = new QHBoxLayout;
+  kind->addWidget(m_kind, 1);
+  kind->addWidget(m_inWallet);
+  column->addLayout(kind);
+  auto* checks = new QHBoxLayout;
+  checks->addWidget(m_sameStroke, 1);
+  checks->addWidget(m_usable);
   column->addLayout(checks);
   m_message = new QLabel(side);
   m_message->setObjectName(QStringLiteral("chooserMessage"));
@@ -194,15 +200,36 @@ void ChooserPanel::ask() {
   m_askedBy = by;
   m_since.start();
   const TipQuestion question{rig, pool, m_shelf, by};
-  m_runner.start([question](const std::stop_token& stop, const HeavyRunner::Progress& tell)
+  const int number = ++m_number;
+  // The first of a long shelf are shown while the rest is looked through. The runner ends before this does.
+  const auto soon = [this, number](const std::shared_ptr<const Answer>& answer) {
+    QMetaObject::invokeMethod(
+        this,
+        [this, number, answer] {
+          if (number == m_number && m_runner.busy()) take(answer);
+        },
+        Qt::QueuedConnection);
+  };
+  m_runner.start([question, soon](const std::stop_token& stop, const HeavyRunner::Progress& tell)
                      -> HeavyRunner::Result {
-    auto answer = std::make_shared<Answer>();
-    answer->choice.choice = chooseTip(question, stop, tell);
-    if (answer->choice.choice.stopped) return nullptr;
-    answer->advice = adviceBeforeTip(question, answer->choice.choice, stop);
-    answer->choice.question = question;
-    return answer;
+    if (question.shelf.parts.size() > 2 * kFirstParts) {
+      TipQuestion first = question;
+      first.shelf.parts.resize(kFirstParts);
+      if (const auto answer = answerTo(first, stop, {})) soon(answer);
+    }
+    return answerTo(question, stop, tell);
   });
+}
+
+std::shared_ptr<const ChooserPanel::Answer> ChooserPanel::answerTo(const TipQuestion& question,
+                                                                   const std::stop_token& stop,
+                                                                   const HeavyRunner::Progress& tell) {
+  auto answer = std::make_shared<Answer>();
+  answer->choice.choice = chooseTip(question, stop, tell);
+  if (answer->choice.choice.stopped) return nullptr;
+  answer->advice = adviceBeforeTip(question, answer->choice.choice, stop);
+  answer->choice.question = question;
+  return answer;
 }
 
 void ChooserPanel::take(const std::shared_ptr<const void>& result) {
@@ -283,6 +310,7 @@ void ChooserPanel::fillMessage() {
   if (!need.isEmpty()) lines << need;
   if (!m_answer->advice.empty()) lines << tr("Before another tip:");
   for (const WaterChange& change : m_answer->advice) lines << adviceWords(change, units);
+  lines << tr("Limits: common practice; turnover, depth and grades ours.");
   m_message->setText(lines.join(QLatin1Char('\n')));
   m_message->setToolTip(m_message->text());
 }
@@ -352,9 +380,7 @@ void ChooserPanel::applyLook() {
   for (QCheckBox* box : {m_sameStroke, m_usable, m_inWallet}) box->setFont(m_look->font(14));
   m_message->setFont(m_look->font(14));
   auto* side = findChild<QWidget*>(QStringLiteral("chooserSide"));
-  int checks = m_look->px(2);
-  for (const QCheckBox* box : {m_sameStroke, m_usable}) checks += box->sizeHint().width();
-  side->setFixedWidth(std::max(m_look->px(kSideWidth), checks));
+  side->setFixedWidth(std::max(m_look->px(kSideWidth), side->layout()->minimumSize().width()));
   QPalette p = m_look->palette();
   p.setColor(QPalette::Base, m_look->colours().band);
   m_view->setPalette(p);

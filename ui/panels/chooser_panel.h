@@ -47,6 +47,7 @@ class ChooserPanel : public QWidget {
   void setWallet(const std::vector<Part>& tips);
 
  Q_SIGNALS:
+  /// The list is of the rig as it stands: of the first of a long shelf, then of all of it.
   void answered();
   /// A fly is to be built first.
   void flyWanted();
@@ -60,6 +61,9 @@ class ChooserPanel : public QWidget {
     AnsweredChoice choice;
     std::vector<WaterChange> advice;
   };
+  /// What the page says to a question; nothing once stopped. Any thread.
+  static std::shared_ptr<const Answer> answerTo(const TipQuestion& question, const std::stop_token& stop,
+                                                const HeavyRunner::Progress& tell);
   QWidget* makeSide();
   void connectParts();
   void ask();
@@ -86,6 +90,7 @@ class ChooserPanel : public QWidget {
   PoolBook* m_pools;
   Shelf m_shelf;
   HeavyRunner m_runner;
+  int m_number = 0;  ///< of the question that is being answered
   std::shared_ptr<const Answer> m_answer;
   std::optional<Rig> m_asked;
   std::optional<Pool> m_askedPool;
