@@ -1,7 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <benchmark/benchmark.h>
 
+#include <algorithm>
+#include <chrono>
 #include <cmath>
+#include <stop_token>
+#include <thread>
 #include <vector>
 
 #include "core/air/cast.h"
@@ -86,6 +90,36 @@ void wholeCast(benchmark::State& state) {
   state.counters["cast_s"] = cast_s;
 }
 BENCHMARK(wholeCast)->DenseRange(0, kEdits)->Unit(benchmark::kMillisecond);
+
+/// A long cast that would take seconds, asked to stop at a moment of its own each time, until it has returned.
+void stoppingCast(benchmark::State& state) {
+  using Clock = std::chrono::steady_clock;
+  const Rig rig = test::airCases().front().rig;
+  const CastModel model = castModel(rig, massProfile(rig), {}, 800).value();
+  CastOptions slow;
+  slow.stepShare = 0.02;
+  double worst_ms = 0.0;
+  int moment_ms = 5;
+  for (auto _ : state) {
+    std::stop_source stop;
+    Clock::time_point asked;
+    std::jthread hand([&] {
+      std::this_thread::sleep_for(std::chrono::milliseconds(moment_ms));
+      asked = Clock::now();
+      stop.request_stop();
+    });
+    const CastResult cast = unroll(model, slow, stop.get_token());
+    const auto ended = Clock::now();
+    hand.join();
+    if (cast.stop != CastStop::cancelled) state.SkipWithError("ended before it was asked to stop");
+    const double took_s = std::chrono::duration<double>(ended - asked).count();
+    worst_ms = std::max(worst_ms, 1e3 * took_s);
+    state.SetIterationTime(took_s);
+    moment_ms = 5 + (moment_ms + 37) % 100;
+  }
+  state.counters["worst_ms"] = worst_ms;
+}
+BENCHMARK(stoppingCast)->UseManualTime()->Iterations(40)->Unit(benchmark::kMillisecond);
 
 void oursAt(benchmark::State& state, const CastModel& model) {
   const auto exact = unroll(model, spanned(0.05)).angle_rad;

@@ -57,6 +57,12 @@ def table_of_casts(rows):
               f'  turnover {1e3 * edit["ms"]:6.1f} us')
 
 
+def line_of_stopping(rows):
+    row = rows["stoppingCast"]
+    print(f'a long cast of 800 links, asked to stop: ended {row["ms"]:.2f} ms behind on the average, '
+          f'{row["worst_ms"]:.2f} ms at worst (aim 20)')
+
+
 def table_of_peers(rows, program):
     print(f"{SPAN_S} s of cast to {ACCURACY_M:g} m, ms: ours in air, SciPy, ratio (aim "
           f"{AIM_SCIPY}); ours bare, hinges of MuJoCo, ratio (aim {AIM_HINGES})")
@@ -80,6 +86,7 @@ def table_of_peers(rows, program):
 def main():
     rows = rows_of(sys.argv[1])
     table_of_casts(rows)
+    line_of_stopping(rows)
     table_of_peers(rows, sys.argv[2])
 
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QCheckBox>
 #include <QLabel>
+#include <QLayout>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSignalSpy>
@@ -552,6 +553,59 @@ TEST_CASE_METHOD(test::BenchFixture, "the depth table has each pool at low, usua
     }
     if (row.cells[0].band && row.cells[2].band) CHECK(row.cells[0].band->middle >= row.cells[2].band->middle);
   }
+}
+
+TEST_CASE_METHOD(test::BenchFixture, "the depth table takes the height that it has, and scrolls in itself") {
+  PoolBook pools;
+  REQUIRE(pools.open(QStringLiteral(GRAINWISE_SOURCE_DIR "/sample-rigs/corrow.pools.json")).empty());
+  DepthTablePanel panel(&look, &feed, &pools);
+  panel.resize(1200, 130);
+  panel.show();
+  settle();
+  CHECK_FALSE(panel.layout()->hasHeightForWidth());
+  CHECK(panel.minimumSizeHint().height() <= 130);
+  const int low = panel.table()->height();
+  panel.resize(1200, 400);
+  settle();
+  CHECK(panel.table()->height() == low + 270);
+}
+
+TEST_CASE_METHOD(RiverBench, "water that no line swings in gives a reason or a swing that stays in it") {
+  const auto with = [&](double speed, double depth, double salt) {
+    Rig rig = document.rig();
+    rig.water->surfaceSpeed = FeetPerSecond(speed);
+    rig.water->depth = Feet(depth);
+    rig.water->salinity = GramsPerKilogram(salt);
+    document.apply(QStringLiteral("Water"), rig);
+    settle();
+    waitForBand();
+    const RiverFrame* frame = panel.view()->shownFrame();
+    CHECK_FALSE(panel.view()->accessibleDescription().isEmpty());
+    if (frame == nullptr) return;
+    for (const RiverPoint& point : frame->line) CHECK(point.depth_ft <= depth);
+    if (feed.analysis().depthBand) CHECK(feed.analysis().depthBand->high <= Feet(depth));
+  };
+  with(0, 5, 0);
+  CHECK(panel.view()->shownFrame() == nullptr);
+  with(15, 5, 0);
+  CHECK(panel.view()->shownFrame() != nullptr);
+  with(3, 0.2, 0);
+  CHECK(panel.view()->shownFrame() != nullptr);
+  with(3, 5, 45);
+  CHECK(panel.view()->shownFrame() != nullptr);
+}
+
+TEST_CASE_METHOD(RiverBench, "what floats whole, or a fly lighter than water, says so in the place of a depth") {
+  Rig rig = document.rig();
+  for (Part& part : rig.parts) {
+    if (part.fly) part.fly->density = GramsPerCubicCentimetre(0.5);
+  }
+  document.apply(QStringLiteral("Cork"), rig);
+  settle();
+  waitForBand();
+  CHECK(feed.analysis().hang->state == DepthState::flyFloats);
+  CHECK_FALSE(feed.analysis().depthBand);
+  CHECK_FALSE(panel.view()->accessibleDescription().isEmpty());
 }
 
 TEST_CASE_METHOD(RiverBench, "without water the river says what is missing") {

@@ -280,7 +280,10 @@ void RiverView::paintLine(QPainter& p, const Side& s, const RiverFrame& frame) c
   p.setPen(c.ink);
   const QString words = depthText(fly.depth_ft);
   const double wide = p.fontMetrics().horizontalAdvance(words);
-  p.drawText(QPointF(std::min(at.x() - wide - 12, s.box.right() - wide), at.y() + m_look->px(kType) + 8), words);
+  // Under the fly, or over the water where the bed is too near for it.
+  const double under = at.y() + m_look->px(kType) + 8;
+  const double y = under < s.at(0, m_picture->bed_ft).y() ? under : s.surface - 6;
+  p.drawText(QPointF(std::min(at.x() - wide - 12, s.box.right() - wide), y), words);
 }
 
 /// The rod at the left, its tip over the water. Before the break mark the line only says that it runs on,

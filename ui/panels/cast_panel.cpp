@@ -35,6 +35,10 @@ constexpr double kAltitudeHigh = 12000;
 constexpr double kUsualAltitude_ft = 700;
 
 QString lengthWords(double ft, DisplayUnits units) { return lengthText(Feet(ft), units); }
+/// To a whole foot or metre: nobody knows the height of a river better.
+QString altitudeWords(double ft, DisplayUnits units) {
+  return numberText(shownValue(ft, Measure::length, units), 0) + QLatin1Char(' ') + lengthUnit(units);
+}
 QString speedWords(double ft_per_s, DisplayUnits units) {
   return speedText(FeetPerSecond(ft_per_s), units);
 }
@@ -90,7 +94,7 @@ void CastPanel::layOut() {
   addSliders(sliders);
   sliders->addStretch(1);
   auto* words = new QVBoxLayout;
-  words->setSpacing(6);
+  words->setSpacing(2);  // all of it stands in the drawer of a 720 line screen
   words->addWidget(m_learner);
   for (QLabel* label : {m_result, m_caution}) {
     label->setTextFormat(Qt::PlainText);
@@ -112,7 +116,7 @@ void CastPanel::addSliders(QVBoxLayout* column) {
   m_loop = new SliderRow(m_look, tr("Loop"), kLoopLow, kLoopHigh, 0.25, lengthWords, this);
   m_launch = new SliderRow(m_look, tr("Upwards"), kLaunchLow, kLaunchHigh, 0.5, angleWords, this);
   m_rodTip = new SliderRow(m_look, tr("Rod tip"), kTipLow, kTipHigh, 0.5, lengthWords, this);
-  m_altitude = new SliderRow(m_look, tr("Air at"), 0, kAltitudeHigh, 100, lengthWords, this);
+  m_altitude = new SliderRow(m_look, tr("Air at"), 0, kAltitudeHigh, 100, altitudeWords, this);
   bind(m_speed, "line_speed_ft_per_s", &Cast::lineSpeed, tr("Line speed"));
   bind(m_loop, "loop_ft", &Cast::loop, tr("Loop"));
   bind(m_launch, "launch_deg", &Cast::launch, tr("Launch angle"));
@@ -233,8 +237,8 @@ void CastPanel::applyLook() {
   m_learner->setFont(m_look->font(kType));
   m_reset->setFont(m_look->font(kType));
   m_reset->setToolTip(tr("Speed, loop, angle and rod tip as usual for this head, the air of %1")
-                          .arg(lengthText(Feet(kUsualAltitude_ft), units)));
-  m_reset->setMinimumHeight(m_look->px(30));
+                          .arg(altitudeWords(kUsualAltitude_ft, units)));
+  m_reset->setMinimumHeight(m_look->px(26));
   QPalette quiet = m_caution->palette();
   quiet.setColor(QPalette::WindowText, m_look->colours().slate);
   m_caution->setPalette(quiet);

@@ -18,6 +18,7 @@ namespace {
 constexpr int kType = 15;
 constexpr int kRow = 28;
 constexpr FeetPerSecond kStep(0.5);
+constexpr int kLeastRows = 3;  // the table scrolls, not the page around it
 }  // namespace
 
 DepthTablePanel::DepthTablePanel(Look* look, AnalysisFeed* feed, const PoolBook* pools, QWidget* parent)
@@ -32,8 +33,7 @@ DepthTablePanel::DepthTablePanel(Look* look, AnalysisFeed* feed, const PoolBook*
   m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
   m_table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
   m_note = new QLabel(this);
-  m_note->setTextFormat(Qt::PlainText);
-  m_note->setWordWrap(true);
+  m_note->setTextFormat(Qt::PlainText);  // in one line: a height by width would give the table no less than its wish
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 4, 0, 0);
   column->addWidget(m_table, 1);
@@ -62,6 +62,7 @@ void DepthTablePanel::refresh() {
   if (!isVisible()) return;
   const auto rows = this->rows();
   m_table->setFont(m_look->font(kType));
+  m_table->setMinimumHeight(m_look->px(kLeastRows * kRow));
   m_table->horizontalHeader()->setFont(m_look->font(kType, true));
   m_note->setFont(m_look->font(kType - 1));
   m_table->setHorizontalHeaderLabels(
