@@ -1,6 +1,6 @@
 #!/usr/bin/env python3
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""start_test.py GRAINWISE SAMPLES: starts the program with one file, two, three, and a deck, as a file manager
+"""start_test.py GRAINWISE SAMPLES: starts the program with one file, two, three, and one of each kind, as a file manager
 or a terminal does, and reads from its trace which face it opens with which rigs (it must run under
 tests/support/with_screen.sh). Prints a line a start; exits 1 at the first that does not hold."""
 import json
@@ -66,6 +66,10 @@ def main():
          and three["parts"].split() == kinds(b) and three["beside"].split() == kinds(a) and "Two rigs" in three["said"])
     shown = started(program, deck)
     hold("a deck opens in the Clinic", shown["face"] == "clinic")
+    for name in ("corrow.pools", "bench.spools", "five-tip-family.shelf"):
+        kept = started(program, samples / f"{name}.json")
+        hold(f"{name}.json opens where such things are kept, and that is said",
+             kept["face"] == "bench" and f"{name}.json" in kept["said"])
     both = started(program, c, deck)
     hold("a rig and a deck: the rig stands on the bench behind the Clinic", both["face"] == "clinic"
          and both["parts"].split() == kinds(c))

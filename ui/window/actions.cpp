@@ -34,7 +34,7 @@ Actions::Actions(Look* look, QUndoGroup* stacks, QWidget* window)
   m_menu->addMenu(m_units);
   QMenu* helpMenu = m_menu->addMenu(tr("&Help"));
   help = add(helpMenu, QStringLiteral("help"), tr("Help"), QKeySequence::HelpContents);
-  m_samples = helpMenu->addMenu(tr("Sample rigs"));
+  m_samples = helpMenu->addMenu(tr("Sample decks and rigs"));
   about = add(helpMenu, QStringLiteral("about"), tr("About Grainwise"));
   m_menu->addSeparator();
   quit = add(m_menu, QStringLiteral("quit"), tr("Quit"), QKeySequence::Quit);

@@ -2,9 +2,12 @@
 #include "ui/window/clinic_host.h"
 
 #include <QAction>
+#include <QFile>
 #include <QFileInfo>
 #include <QUndoGroup>
 
+#include "core/io/deck_file.h"
+#include "core/io/rig_file.h"
 #include "core/model/deck_edits.h"
 #include "ui/clinic/clinic_face.h"
 #include "ui/clinic/deck_document.h"
@@ -42,8 +45,6 @@ ClinicHost::ClinicHost(MainWindow* window, const Shelf& shelf)
 
 bool ClinicHost::shown() const { return m_face != nullptr && m_window->faces()->current() == kKey; }
 
-bool ClinicHost::isDeck(const QString& path) { return path.endsWith(QLatin1String(".deck.json")); }
-
 QWidget* ClinicHost::make(QWidget* parent) {
   m_face = new ClinicFace(m_window->look(), m_shelf, parent, m_window->preferences());
   m_face->benchRig = [this] { return std::optional(m_window->document()->rig()); };
@@ -71,6 +72,29 @@ void ClinicHost::follow() {
 bool ClinicHost::openDeck(const QString& path) {
   m_window->faces()->open(kKey);
   return m_face->mayLeave() && m_face->openDeck(path).empty();
+}
+
+bool ClinicHost::startFrom(const QString& carried) {
+  const auto textOf = [](const QString& path) {
+    QFile file(path);
+    return file.open(QIODevice::ReadOnly) ? file.readAll().toStdString() : std::string();
+  };
+  auto deck = readDeck(textOf(carried));
+  if (!deck) return false;
+  for (Card& card : deck->cards) {
+    for (std::optional<CardRig>* rig : {&card.rig, &card.rigB}) {
+      const auto* name = *rig ? std::get_if<std::string>(&**rig) : nullptr;
+      if (name == nullptr) continue;
+      if (const auto read = readRig(textOf(QStringLiteral(":/sample-rigs/") + QString::fromStdString(*name)))) {
+        *rig = *read;
+      }
+    }
+  }
+  m_window->faces()->open(kKey);
+  if (!m_face->mayLeave()) return false;
+  m_face->document()->startFrom(*deck);
+  m_face->choose(0);
+  return true;
 }
 
 bool ClinicHost::mayLeave() {

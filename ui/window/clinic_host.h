@@ -27,7 +27,8 @@ class ClinicHost : public QObject {
 
   [[nodiscard]] ClinicFace* face() const { return m_face; }
   [[nodiscard]] bool shown() const;
-  static bool isDeck(const QString& path);
+  /// A deck that the program carries, as an untitled copy; rigs that its cards name stand in it.
+  bool startFrom(const QString& carried);
   /// Shows the Clinic with this deck; on problems the Clinic says them.
   bool openDeck(const QString& path);
   /// Whether the open deck may be let go of.

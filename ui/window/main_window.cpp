@@ -15,6 +15,7 @@
 #include <QScreen>
 #include <QUndoGroup>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "ui/clinic/clinic_face.h"
 #include "ui/compare/compare_face.h"
@@ -51,7 +52,10 @@ namespace grainwise::ui {
 namespace {
 
 constexpr auto kFilter = QT_TRANSLATE_NOOP(
-    "grainwise::ui::MainWindow", "Rigs and decks (*.rig.json *.deck.json);;All files (*)");
+    "grainwise::ui::MainWindow",
+    "Rigs, decks, shelves, pools, spools (*.rig.json *.deck.json *.shelf.json *.pools.json *.spools.json);;"
+    "All files (*)");
+constexpr auto kRigFilter = QT_TRANSLATE_NOOP("grainwise::ui::MainWindow", "Rigs (*.rig.json);;All files (*)");
 constexpr auto kEnding = ".rig.json";
 /// What a desktop puts around a window, at the most; no one says so before it is shown.
 constexpr int kFrameWidth = 8;
@@ -75,7 +79,7 @@ MainWindow::Unsaved askByDialog(QWidget* parent, const QString& name) {
 
 /// The ending is part of the question: the dialog itself asks before a file of that name is replaced.
 QString askWhereToSave(QWidget* parent, const QString& path) {
-  QFileDialog dialog(parent, MainWindow::tr("Save the rig"), path, MainWindow::tr(kFilter));
+  QFileDialog dialog(parent, MainWindow::tr("Save the rig"), path, MainWindow::tr(kRigFilter));
   dialog.setAcceptMode(QFileDialog::AcceptSave);
   dialog.setDefaultSuffix(QLatin1String(kEnding + 1));
   if (!path.isEmpty()) dialog.selectFile(path);
@@ -266,7 +270,7 @@ void MainWindow::showUndoOf(const QString& letter) {
 }
 
 void MainWindow::openHere(const QString& path) {
-  if (ClinicHost::isDeck(path)) return void(openFile(path));
+  if (kindOf(path) != FileKind::rig) return void(openFile(path));
   // A rig comes to where rigs are.
   if (m_clinic->shown()) m_faces->open(QStringLiteral("bench"));
   if (m_compare->own() == nullptr) {
@@ -314,7 +318,9 @@ void MainWindow::refreshRecent() {
 }
 
 bool MainWindow::openFile(const QString& path) {
-  if (ClinicHost::isDeck(path)) {
+  const FileKind kind = kindOf(path);
+  if (kind != FileKind::rig && kind != FileKind::deck) return openData(path, kind);
+  if (kind == FileKind::deck) {
     const bool opened = m_clinic->openDeck(path);
     if (opened) m_settings.addRecent(path);
     refreshRecent();
@@ -462,10 +468,14 @@ void MainWindow::dropEvent(QDropEvent* event) {
   const QStringList files = droppedFiles(event->mimeData());
   event->acceptProposedAction();
   if (files.isEmpty()) {
-    m_bench->drawer()->say(tr("Drop one rig file that is on this machine, or two to compare them."));
+    hear(tr("Drop one file that is on this machine, or two rigs to compare them."));
     return;
   }
-  if (files.size() == 1) return openHere(files.front());
+  const auto isRig = [](const QString& file) { return kindOf(file) == FileKind::rig; };
+  if (files.size() == 1 || !std::all_of(files.begin(), files.end(), isRig)) {
+    for (const QString& file : files) openHere(file);
+    return;
+  }
   if (mayLeave() && openFile(files.front())) openBeside(files.back());
 }
 
@@ -494,14 +504,23 @@ void MainWindow::openWallet() {
   m_wallet->show();
 }
 
-/// The samples that the program carries, each opened as an untitled copy.
+/// The samples and decks that the program carries, each opened as an untitled copy.
 void MainWindow::addSamples() {
   QMenu* menu = m_actions->samplesMenu();
   const QDir carried(QStringLiteral(":/sample-rigs"));
-  for (const QString& name : carried.entryList({QStringLiteral("*.rig.json")}, QDir::Files, QDir::Name)) {
+  const auto entry = [menu](const QString& name) {
     QString words = name.section(QLatin1Char('.'), 0, 0).replace(QLatin1Char('-'), QLatin1Char(' '));
     words[0] = words[0].toUpper();
-    QAction* sample = menu->addAction(words);
+    return menu->addAction(words);
+  };
+  for (const QString& name : carried.entryList({QStringLiteral("*.deck.json")}, QDir::Files, QDir::Name)) {
+    QAction* deck = entry(name);
+    deck->setObjectName(name);
+    connect(deck, &QAction::triggered, this, [this, path = carried.filePath(name)] { m_clinic->startFrom(path); });
+  }
+  menu->addSeparator();
+  for (const QString& name : carried.entryList({QStringLiteral("*.rig.json")}, QDir::Files, QDir::Name)) {
+    QAction* sample = entry(name);
     connect(sample, &QAction::triggered, this, [this, path = carried.filePath(name)] {
       QFile file(path);
       if (!file.open(QIODevice::ReadOnly)) return;

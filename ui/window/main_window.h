@@ -11,6 +11,7 @@
 #include "ui/theme/hearer.h"
 #include "ui/theme/look.h"
 #include "ui/theme/system_scheme.h"
+#include "ui/window/file_kinds.h"
 #include "ui/window/settings.h"
 
 class QUndoGroup;
@@ -40,8 +41,8 @@ class MainWindow : public QMainWindow, public Hearer {
  public:
   explicit MainWindow(const Shelf& shelf, QWidget* parent = nullptr);
 
-  /// Opens a rig file, or a deck in the Clinic. On problems what is open stays as it was, and they are
-  /// listed.
+  /// Opens a rig file, a deck in the Clinic, a shelf among the own parts, pools and spools on their pages.
+  /// On problems what is open stays as it was, and they are listed.
   bool openFile(const QString& path);
   /// Opens a second rig beside the first and compares them.
   bool openBeside(const QString& path);
@@ -88,6 +89,7 @@ class MainWindow : public QMainWindow, public Hearer {
 
  private:
   void connectActions();
+  bool openData(const QString& path, FileKind kind);
   /// Into the rig that was touched last.
   void openHere(const QString& path);
   void showProblems(const QString& title, const Problems& problems);

@@ -91,10 +91,14 @@ void openSample(MainWindow& window) {
   }
 }
 
-/// What was named at the start: one rig on the bench, two beside each other, a deck in the Clinic before them.
+/// What was named at the start: one rig on the bench, two beside each other, a deck in the Clinic before them;
+/// shelves, pools and spools where such things are kept.
 void openNamed(MainWindow& window, const QStringList& files) {
-  QStringList rigs, decks;
-  for (const QString& file : files) (ClinicHost::isDeck(file) ? decks : rigs).append(file);
+  QStringList rigs, decks, others;
+  for (const QString& file : files) {
+    const FileKind kind = kindOf(file);
+    (kind == FileKind::rig ? rigs : kind == FileKind::deck ? decks : others).append(file);
+  }
   if (rigs.isEmpty()) {
     openSample(window);
   } else {
@@ -102,6 +106,7 @@ void openNamed(MainWindow& window, const QStringList& files) {
   }
   if (rigs.size() > 1) window.openBeside(rigs[1]);
   if (!decks.isEmpty()) window.openFile(decks.first());
+  for (const QString& file : std::as_const(others)) window.openFile(file);
   if (rigs.size() <= 2 && decks.size() <= 1) return;
   Drawer* drawer = window.compare()->shown() ? window.compare()->face()->drawer() : window.bench()->drawer();
   drawer->say(MainWindow::tr("Two rigs are compared at a time, one deck is shown: the other files were not opened."));

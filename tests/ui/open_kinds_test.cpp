@@ -1,0 +1,162 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/window/file_kinds.h"
+
+#include <QAction>
+#include <QDropEvent>
+#include <QFile>
+#include <QMenu>
+#include <QMimeData>
+#include <QSettings>
+#include <QTemporaryDir>
+#include <QTest>
+#include <QUrl>
+
+#include "tests/support/strip_bench.h"
+#include "ui/clinic/clinic_face.h"
+#include "ui/clinic/deck_document.h"
+#include "ui/document/own_store.h"
+#include "ui/document/pool_book.h"
+#include "ui/panels/drawer.h"
+#include "ui/panels/make_panel.h"
+#include "ui/window/actions.h"
+#include "ui/window/bench_face.h"
+#include "ui/window/clinic_host.h"
+#include "ui/window/faces.h"
+#include "ui/window/main_window.h"
+
+namespace grainwise::ui {
+namespace {
+
+const QString kSamples = QStringLiteral(GRAINWISE_SOURCE_DIR "/sample-rigs/");
+
+struct OpenFixture : test::UiFixture {
+  OpenFixture() {
+    QSettings().clear();
+    window = std::make_unique<MainWindow>(test::genericShelf());
+    window->askUnsaved = [] { return MainWindow::Unsaved::discard; };
+    window->startFrom(test::sampleRig("01-plain-winter.rig.json"));
+    window->show();
+    REQUIRE(QTest::qWaitForWindowExposed(window.get()));
+  }
+  void drop(const QStringList& paths) {
+    QMimeData data;
+    QList<QUrl> urls;
+    for (const QString& path : paths) urls << QUrl::fromLocalFile(path);
+    data.setUrls(urls);
+    QDragEnterEvent enter(QPoint(10, 10), Qt::CopyAction, &data, Qt::LeftButton, {});
+    QApplication::sendEvent(window.get(), &enter);
+    REQUIRE(enter.isAccepted());
+    QDropEvent drop(QPoint(10, 10), Qt::CopyAction, &data, Qt::LeftButton, {});
+    QApplication::sendEvent(window.get(), &drop);
+  }
+  /// By each way that a window has.
+  void open(const QString& path, bool byDrop) {
+    if (byDrop) return drop({path});
+    window->askOpenPath = [path] { return path; };
+    window->actionSet()->open->trigger();
+  }
+  QString said() { return window->bench()->drawer()->said(); }
+  QStringList recent() {
+    QStringList names;
+    for (const QAction* entry : window->actionSet()->recentMenu()->actions()) names << entry->text();
+    return names;
+  }
+  std::unique_ptr<MainWindow> window;
+};
+
+}  // namespace
+
+TEST_CASE("a file's kind is told by its name, else by the format in it") {
+  const QTemporaryDir folder;
+  CHECK(kindOf(QStringLiteral("/x/a.rig.json")) == FileKind::rig);
+  CHECK(kindOf(QStringLiteral("/x/a.spools.json")) == FileKind::spools);
+  const QString plain = folder.filePath(QStringLiteral("plain.json"));
+  REQUIRE(QFile::copy(kSamples + QStringLiteral("corrow.pools.json"), plain));
+  CHECK(kindOf(plain) == FileKind::pools);
+  test::write(folder.filePath(QStringLiteral("x.txt")), "nothing of ours");
+  CHECK(kindOf(folder.filePath(QStringLiteral("x.txt"))) == FileKind::rig);
+}
+
+TEST_CASE_METHOD(OpenFixture, "every kind of file opens by the menu and by a drop, and can be taken back") {
+  for (const bool byDrop : {false, true}) {
+    INFO(byDrop);
+    window->pools()->start({});
+    open(kSamples + QStringLiteral("corrow.pools.json"), byDrop);
+    CHECK_FALSE(window->pools()->pools().pools.empty());
+    CHECK(window->bench()->drawer()->current() == QStringLiteral("pools"));
+    CHECK(said().contains(QStringLiteral("corrow.pools.json")));
+    window->pools()->takeBack();
+    CHECK(window->pools()->pools().pools.empty());
+
+    const auto spools = window->own()->spools().spools.size();
+    open(kSamples + QStringLiteral("bench.spools.json"), byDrop);
+    CHECK(window->own()->spools().spools.size() > spools);
+    CHECK(window->findChild<MakePanel*>()->task() == QStringLiteral("makeSpools"));
+    CHECK(said().contains(QStringLiteral("bench.spools.json")));
+    window->own()->undo();
+    CHECK(window->own()->spools().spools.size() == spools);
+
+    const auto parts = window->own()->own().parts.size();
+    open(kSamples + QStringLiteral("five-tip-family.shelf.json"), byDrop);
+    CHECK(window->own()->own().parts.size() > parts);
+    CHECK(window->findChild<MakePanel*>()->task() == QStringLiteral("makeParts"));
+    window->own()->undo();
+    CHECK(window->own()->own().parts.size() == parts);
+
+    open(kSamples + QStringLiteral("02-slot.rig.json"), byDrop);
+    CHECK(window->document()->path().endsWith(QStringLiteral("02-slot.rig.json")));
+    open(kSamples + QStringLiteral("why-that-tip.deck.json"), byDrop);
+    CHECK(window->faces()->current() == QStringLiteral("clinic"));
+    open(kSamples + QStringLiteral("01-plain-winter.rig.json"), byDrop);
+    CHECK(window->faces()->current() == QStringLiteral("bench"));
+  }
+  for (const char* name : {"corrow.pools.json", "bench.spools.json", "five-tip-family.shelf.json", "02-slot.rig.json",
+                           "why-that-tip.deck.json"}) {
+    CHECK(recent().contains(QLatin1String(name)));
+  }
+}
+
+TEST_CASE_METHOD(OpenFixture, "a faulty file of any kind changes nothing and is told on the page of problems") {
+  const QTemporaryDir folder;
+  const Rig before = window->document()->rig();
+  for (const char* kind : {"rig", "shelf", "pools", "spools"}) {
+    INFO(kind);
+    const QString path = folder.filePath(QStringLiteral("bad.%1.json").arg(QLatin1String(kind)));
+    test::write(path, "{ \"format\": \"grainwise-none\", \"version\": 1 }\n");
+    window->bench()->openShelf();
+    CHECK_FALSE(window->openFile(path));
+    CHECK(window->bench()->drawer()->current() == QStringLiteral("problems"));
+  }
+  CHECK(window->document()->rig() == before);
+  CHECK(window->own()->spools().spools.empty());
+}
+
+TEST_CASE_METHOD(OpenFixture, "two files that are not both rigs are each opened, two rigs are compared") {
+  window->pools()->start({});
+  drop({kSamples + QStringLiteral("corrow.pools.json"), kSamples + QStringLiteral("02-slot.rig.json")});
+  CHECK_FALSE(window->pools()->pools().pools.empty());
+  CHECK(window->document()->path().endsWith(QStringLiteral("02-slot.rig.json")));
+  CHECK(window->faces()->current() == QStringLiteral("bench"));
+  drop({kSamples + QStringLiteral("02-slot.rig.json"), kSamples + QStringLiteral("03-thin-tail.rig.json")});
+  CHECK(window->faces()->current() == QStringLiteral("compare"));
+}
+
+TEST_CASE_METHOD(OpenFixture, "a carried deck opens from the Help menu as an untitled copy with its rigs in it") {
+  QAction* sample = nullptr;
+  for (QAction* entry : window->actionSet()->samplesMenu()->actions()) {
+    if (entry->objectName() == QStringLiteral("why-that-tip.deck.json")) sample = entry;
+  }
+  REQUIRE(sample != nullptr);
+  sample->trigger();
+  CHECK(window->faces()->current() == QStringLiteral("clinic"));
+  const DeckDocument* deck = window->clinic()->face()->document();
+  CHECK(deck->path().isEmpty());
+  REQUIRE_FALSE(deck->deck().cards.empty());
+  for (const Card& card : deck->deck().cards) {
+    if (card.rig) CHECK(std::holds_alternative<Rig>(*card.rig));
+    if (card.rigB) CHECK(std::holds_alternative<Rig>(*card.rigB));
+  }
+  CHECK(window->clinic()->face()->said().isEmpty());
+}
+
+}  // namespace grainwise::ui
