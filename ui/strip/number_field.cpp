@@ -92,6 +92,9 @@ void NumberField::refreshText() {
     text = asTyped ? localDigits(m_digits) : plain;
   }
   m_edit->setText(text);
+  m_edit->setWhatsThis(tr("%1: a number, %2. A point or a comma is the decimal sign; another unit may be written "
+                          "behind it.", "name of the field, its range")
+                           .arg(m_nameText, limitWords(m_limit, m_measure, m_look->units())));
   setError({});
 }
 

@@ -34,10 +34,16 @@ Actions::Actions(Look* look, QUndoGroup* stacks, QWidget* window)
   m_menu->addMenu(m_units);
   QMenu* helpMenu = m_menu->addMenu(tr("&Help"));
   help = add(helpMenu, QStringLiteral("help"), tr("Help"), QKeySequence::HelpContents);
+  whatsThis = add(helpMenu, QStringLiteral("whatsThis"), tr("What is this? (where the keyboard is)"),
+                  QKeySequence(Qt::SHIFT | Qt::Key_F1));
+  pointAndAsk = add(helpMenu, QStringLiteral("pointAndAsk"), tr("What is this? (point at it)"),
+                    QKeySequence(Qt::CTRL | Qt::Key_F1));
   m_samples = helpMenu->addMenu(tr("Sample decks and rigs"));
   about = add(helpMenu, QStringLiteral("about"), tr("About Grainwise"));
   m_menu->addSeparator();
   quit = add(m_menu, QStringLiteral("quit"), tr("Quit"), QKeySequence::Quit);
+  // A tooltip says why an action cannot be used.
+  for (QMenu* one : m_menu->findChildren<QMenu*>()) one->setToolTipsVisible(true);
 }
 
 QAction* Actions::add(QMenu* menu, const QString& name, const QString& words,

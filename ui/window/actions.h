@@ -70,6 +70,8 @@ class Actions : public QObject {
   QAction* larger;
   QAction* smaller;
   QAction* help;
+  QAction* whatsThis;
+  QAction* pointAndAsk;
   QAction* about;
   QAction* takeCard;
   QAction* showDeck;

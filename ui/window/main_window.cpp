@@ -46,6 +46,7 @@
 #include "ui/window/settings_desk.h"
 #include "ui/window/settings_window.h"
 #include "ui/window/top_bar.h"
+#include "ui/window/whats_this.h"
 #include "ui/work/analysis_feed.h"
 
 namespace grainwise::ui {
@@ -240,6 +241,7 @@ void MainWindow::connectActions() {
   on(a.settings, [this] { showSettings(); });
   addSamples();
   new OutMenu(m_actions, this);
+  new WhatsThis(m_actions, this);
   connect(m_top, &TopBar::nameRequested, m_bench, &BenchFace::openName);
   connect(m_top, &TopBar::rodRequested, m_bench, [this] { m_bench->openRod(false); });
   connect(m_top, &TopBar::waterRequested, m_bench, &BenchFace::openWater);
