@@ -102,7 +102,7 @@ std::vector<Warning> warningsOf(const Rig& rig, const MassProfile& profile) {
   for (const ProfileSpan& span : profile.spans) {
     const Section& section = rig.parts[span.part].sections[span.section];
     if (const auto what = implausible(section, span.properties)) {
-      warnings.push_back({span.part, "section " + std::to_string(span.section + 1) + ": " + *what});
+      warnings.push_back({span.part, Problem::tr("section %1: %2").arg(span.section + 1).arg(*what)});
     }
   }
   return warnings;

@@ -8,6 +8,7 @@
 #include "core/analysis/conditions.h"
 #include "core/mass/profile.h"
 #include "core/mass/standards.h"
+#include "core/model/wording.h"
 #include "core/water/band.h"
 
 namespace grainwise {
@@ -43,7 +44,7 @@ enum class Missing {
 
 struct Warning {
   std::size_t part = 0;
-  std::string what;
+  Wording what;
 };
 
 /// Everything that the window, the commands, the compare view, the chooser and the tests show.

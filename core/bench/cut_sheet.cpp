@@ -229,15 +229,14 @@ tl::expected<Division, Problem> divideEqually(const Spool& spool, int count,
                                               const BenchRules& rules) {
   Problem problem;
   if (count < 1) {
-    problem.what = "a spool cannot be divided into " + std::to_string(count) + " tips";
-    problem.fix = "ask for one or more";
+    problem.what = Problem::tr("a spool cannot be divided into %1 tips").arg(count);
+    problem.fix = Problem::tr("ask for one or more");
     return tl::unexpected(problem);
   }
   const Feet finished = spool.left / static_cast<double>(count) - loopsOf(rules);
   if (finished.value() > kRounding_ft) return divisionOf(spool, count, finished, rules);
-  problem.what = "the loops of " + std::to_string(count) + " tips use up the " +
-                 shortest(spool.left.value()) + " ft that are left";
-  problem.fix = "ask for fewer tips";
+  problem.what = Problem::tr("the loops of %1 tips use up the %2 ft that are left").arg(count).arg(spool.left.value());
+  problem.fix = Problem::tr("ask for fewer tips");
   return tl::unexpected(problem);
 }
 
@@ -245,16 +244,16 @@ tl::expected<Division, Problem> divideBy(const Spool& spool, Feet finished,
                                          const BenchRules& rules) {
   Problem problem;
   if (!limits::kLength.holds(finished.value())) {
-    problem.what = "a tip of " + shortest(finished.value()) + " ft cannot be cut";
-    problem.fix = "give " + rangeText(limits::kLength);
+    problem.what = Problem::tr("a tip of %1 ft cannot be cut").arg(finished.value());
+    problem.fix = giveRange(limits::kLength);
     return tl::unexpected(problem);
   }
   const Feet cut = finished + loopsOf(rules);
   const int count = static_cast<int>(std::floor((spool.left.value() + kRounding_ft) / cut.value()));
   if (count >= 1) return divisionOf(spool, count, finished, rules);
   const double tenths = std::ceil((cut - spool.left).value() * 10.0 - kRounding_ft) / 10.0;
-  problem.what = "the spool is " + shortest(tenths) + " ft short of one such tip with its loops";
-  problem.fix = "ask for a shorter one";
+  problem.what = Problem::tr("the spool is %1 ft short of one such tip with its loops").arg(tenths);
+  problem.fix = Problem::tr("ask for a shorter one");
   return tl::unexpected(problem);
 }
 

@@ -41,7 +41,7 @@ SquareCentimetres dragOf(const FlyRecipe& recipe) {
   return SquareCentimetres(1.5);
 }
 
-Problem refusal(std::string what, std::string fix) {
+Problem refusal(Wording what, Wording fix) {
   return {"", 0, "", std::move(what), std::move(fix)};
 }
 
@@ -62,28 +62,28 @@ std::optional<Problem> refused(const FlyRecipe& recipe) {
   if (recipe.width) measures.push_back(*recipe.width);
   if (recipe.height) measures.push_back(*recipe.height);
   if (std::any_of(measures.begin(), measures.end(), absurd)) {
-    return refusal("a measure of this fly is negative or over 6 in", "measure it again");
+    return refusal(Problem::tr("a measure of this fly is negative or over 6 in"), Problem::tr("measure it again"));
   }
   for (const Bead& bead : recipe.beads) {
     if (bead.hole >= bead.diameter && bead.diameter > Inches(0)) {
-      return refusal("a bead's hole is as wide as the bead", "give the hole's own diameter");
+      return refusal(Problem::tr("a bead's hole is as wide as the bead"), Problem::tr("give the hole's own diameter"));
     }
-    if (bead.count < 0) return refusal("a number of beads below 0", "give 0 or more");
+    if (bead.count < 0) return refusal(Problem::tr("a number of beads below 0"), Problem::tr("give 0 or more"));
   }
   for (const WireWraps& w : recipe.wraps) {
-    if (w.turns < 0) return refusal("a number of turns below 0", "give 0 or more");
+    if (w.turns < 0) return refusal(Problem::tr("a number of turns below 0"), Problem::tr("give 0 or more"));
   }
   const bool soak = recipe.dressing.soak >= 0.0 && recipe.dressing.soak <= 50.0;
   if (!soak || !(recipe.dressing.dry >= Grains(0))) {
-    return refusal("the dressing's mass or the water it holds is no such thing",
-                   "give 0 gr or more, and 0 to 50 times its dry mass of water");
+    return refusal(Problem::tr("the dressing's mass or the water it holds is no such thing"),
+                   Problem::tr("give 0 gr or more, and 0 to 50 times its dry mass of water"));
   }
   const bool negative = std::any_of(recipe.weights.begin(), recipe.weights.end(),
                                     [](const KnownWeight& w) { return !(w.mass >= Grains(0)); });
-  if (negative) return refusal("a weight below 0", "give 0 gr or more");
+  if (negative) return refusal(Problem::tr("a weight below 0"), Problem::tr("give 0 gr or more"));
   if (recipe.hook && !recipe.hookWire && !hookNumber(*recipe.hook)) {
-    return refusal("\"" + recipe.hook->substr(0, 20) + "\" is no hook size",
-                   "write it like 6 or 2/0, or give its wire");
+    return refusal(Problem::tr("\"%1\" is no hook size").arg(recipe.hook->substr(0, 20)),
+                   Problem::tr("write it like 6 or 2/0, or give its wire"));
   }
   return std::nullopt;
 }
@@ -164,7 +164,7 @@ tl::expected<FlyFigures, Problem> flyFigures(const FlyRecipe& recipe) {
   figures.dry = figures.metal + recipe.dressing.dry;
   figures.wet = figures.dry + water;
   if (!(figures.dry > Grains(0))) {
-    return tl::unexpected(refusal("there is nothing on this fly yet", "add a hook or a dressing"));
+    return tl::unexpected(refusal(Problem::tr("there is nothing on this fly yet"), Problem::tr("add a hook or a dressing")));
   }
   if (const auto wrong = breach(limits::kFlyMass, figures.wet.value())) {
     return tl::unexpected(refusal(wrong->what, wrong->fix));

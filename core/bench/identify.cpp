@@ -22,7 +22,7 @@ constexpr double kLengthScale_ft = 1.0;
 constexpr std::size_t kMostNear = 5;
 constexpr std::array<double, 8> kTradeClasses{5, 7, 8, 10, 11, 14, 17, 20};
 
-Problem refusal(std::string what, std::string fix) {
+Problem refusal(Wording what, Wording fix) {
   return {"", 0, "", std::move(what), std::move(fix)};
 }
 
@@ -58,8 +58,8 @@ std::optional<Problem> refused(const TipMeasures& measures) {
   look(measures.diameter, limits::kDiameter);
   look(measures.sink, limits::kSinkRate);
   if (problem || known >= 2) return problem;
-  return refusal("one measure does not name a tip",
-                 "give two of mass, length, diameter and timed sink");
+  return refusal(Problem::tr("one measure does not name a tip"),
+                 Problem::tr("give two of mass, length, diameter and timed sink"));
 }
 
 std::optional<InchesPerSecond> rateOf(const Part& part) {
@@ -125,8 +125,8 @@ tl::expected<FoundTip, Problem> findTip(const TipMeasures& measures, const Shelf
   if (found.perFoot && !found.diameter && measures.sink) {
     found.diameter = diameterFromSinkRate(*found.perFoot, *measures.sink, measures.water);
     if (!found.diameter) {
-      return tl::unexpected(refusal("no line of this mass per foot sinks so fast",
-                                    "time it again, over a longer fall"));
+      return tl::unexpected(refusal(Problem::tr("no line of this mass per foot sinks so fast"),
+                                    Problem::tr("time it again, over a longer fall")));
     }
   }
   if (found.perFoot && found.diameter) {

@@ -20,7 +20,7 @@ constexpr int kFineKnots = 2;
 constexpr double kLeastRatio = 2.0 / 3.0;
 constexpr double kSameDiameter_in = 0.0005;
 
-Problem refusal(std::string what, std::string fix) {
+Problem refusal(Wording what, Wording fix) {
   return {"", 0, "", std::move(what), std::move(fix)};
 }
 
@@ -231,9 +231,10 @@ tl::expected<Leader, Problem> onSinkTip(const LeaderWish& wish, std::size_t tipp
   }
   if (butt) return assembled({*butt, tippet}, {0.375, 0.625}, wish, stock, rules);
   const double most = std::min(thin + kStep_in, thin / kLeastRatio);
-  return tl::unexpected(refusal("no spool steps down to " + inches(thin) + " in one knot",
-                                "take one over " + inches(thin) + " up to " + inches(most) +
-                                    ", or a leader of one piece"));
+  return tl::unexpected(refusal(Problem::tr("no spool steps down to %1 in one knot").arg(inches(thin)),
+                                Problem::tr("take one over %1 up to %2, or a leader of one piece")
+                                    .arg(inches(thin))
+                                    .arg(inches(most))));
 }
 
 Problem noChain(const Chains& chains, const ButtRange& range,
@@ -242,16 +243,17 @@ Problem noChain(const Chains& chains, const ButtRange& range,
     return strand.diameter.value() >= range.thin.value() - kRounding_in &&
            strand.diameter.value() <= range.thick.value() + kRounding_in;
   };
-  const std::string butts = inches(range.thin.value()) + " to " + inches(range.thick.value());
+  const Wording butts = Problem::tr("%1 to %2").arg(inches(range.thin.value())).arg(inches(range.thick.value()));
   if (std::none_of(stock.begin(), stock.end(), inRange)) {
-    return refusal("no spool has a diameter for the butt", "add one of " + butts);
+    return refusal(Problem::tr("no spool has a diameter for the butt"), Problem::tr("add one of %1").arg(butts));
   }
   const auto [top, knots] = chains.top();
   const double most = std::min(top + (knots < kFineKnots ? kFineStep_in : kStep_in),
                                top / kLeastRatio);
-  return refusal("from the tippet up the spools lead no farther than " + inches(top) +
-                     "; the butt wants " + butts,
-                 "add a diameter over " + inches(top) + " up to " + inches(most));
+  return refusal(Problem::tr("from the tippet up the spools lead no farther than %1; the butt wants %2")
+                     .arg(inches(top))
+                     .arg(butts),
+                 Problem::tr("add a diameter over %1 up to %2").arg(inches(top)).arg(inches(most)));
 }
 
 }  // namespace
@@ -285,19 +287,19 @@ tl::expected<Leader, Problem> buildLeader(const LeaderWish& wish,
     return tl::unexpected(refusal(wrong->what, wrong->fix));
   }
   if (stock.empty()) {
-    return tl::unexpected(refusal("there is no nylon or fluorocarbon to tie a leader from",
-                                  "add spools with their diameters"));
+    return tl::unexpected(refusal(Problem::tr("there is no nylon or fluorocarbon to tie a leader from"),
+                                  Problem::tr("add spools with their diameters")));
   }
   const auto tippet = tippetIn(stock, wish);
   if (!tippet) {
-    return tl::unexpected(refusal("no spool is a tippet of " + inches(wish.tippet.value()),
-                                  "choose a tippet that is there, or add the spool"));
+    return tl::unexpected(refusal(Problem::tr("no spool is a tippet of %1").arg(inches(wish.tippet.value())),
+                                  Problem::tr("choose a tippet that is there, or add the spool")));
   }
   if (wish.line == LeaderLine::sinkTip) return onSinkTip(wish, *tippet, stock, rules);
   const auto range = buttRange(wish);
   if (!range) {
-    return tl::unexpected(refusal("the butt follows from the line's tip, which is not known",
-                                  "give its diameter, or what a foot of it weighs"));
+    return tl::unexpected(refusal(Problem::tr("the butt follows from the line's tip, which is not known"),
+                                  Problem::tr("give its diameter, or what a foot of it weighs")));
   }
   const Chains chains(stock, bodyOf(stock), *tippet);
   const auto chain = chains.into(*range);

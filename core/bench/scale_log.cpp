@@ -85,7 +85,7 @@ LogColumn columnFor(const std::string& heading) {
 
 bool isNumber(const std::string& cell) { return typedNumber(cell).has_value(); }
 
-Problem problem(std::string what, std::string fix) {
+Problem problem(Wording what, Wording fix) {
   return {"", 0, "", std::move(what), std::move(fix)};
 }
 
@@ -113,8 +113,8 @@ tl::expected<double, Problem> plainNumber(std::string cell, const Limit& limit,
   }
   const auto value = typedNumber(cell);
   if (!value) {
-    return tl::unexpected(problem("\"" + cell.substr(0, 40) + "\" is no " + limit.what,
-                                  "give " + rangeText(limit)));
+    return tl::unexpected(problem(
+        Problem::tr("\"%1\" is no %2").arg(cell.substr(0, 40)).arg(Wording::sentence(limit.what)), giveRange(limit)));
   }
   if (const auto wrong = breach(limit, *value)) {
     return tl::unexpected(problem(wrong->what, wrong->fix));
@@ -149,8 +149,8 @@ std::optional<Problem> take(LogRow& row, const LogColumn& column, const std::str
       return keep(plainNumber(cell, limits::kSinkRate, {"in/s"}), row.sinkRate);
     case LogField::date:
       if (!looksLikeDate(cell)) {
-        return problem("\"" + cell.substr(0, 20) + "\" is no date",
-                       "write year-month-day, as in 2026-03-02");
+        return problem(Problem::tr("\"%1\" is no date").arg(cell.substr(0, 20)),
+                       Problem::tr("write year-month-day, as in 2026-03-02"));
       }
       row.date = cell;
       break;
@@ -253,9 +253,9 @@ ScaleLog readScaleLog(std::string_view text, const LogMapping& mapping, const st
       if (auto problem = take(row, mapping.columns[c], cells[c])) wrong.push_back(*problem);
     }
     if (wrong.empty() && saysNothing(row)) {
-      wrong.push_back(problem("\"" + trimmedText(lines[i]).substr(0, 40) +
-                                  "\" holds no mass, length, gr/ft or sink rate",
-                              "check which column is which, or take the line out"));
+      wrong.push_back(problem(
+          Problem::tr("\"%1\" holds no mass, length, gr/ft or sink rate").arg(trimmedText(lines[i]).substr(0, 40)),
+          Problem::tr("check which column is which, or take the line out")));
     }
     for (Problem& each : wrong) {
       each.file = file;
@@ -280,18 +280,18 @@ InchesPerSecond tradeSinkRate(GrainsPerFoot mass) {
 }
 
 tl::expected<ImportedTip, Problem> tipOf(const LogRow& row) {
-  const std::string who = row.name.empty() ? "this line" : "\"" + row.name.substr(0, 40) + "\"";
+  const Wording who = row.name.empty() ? Problem::tr("this line") : Wording("\"" + row.name.substr(0, 40) + "\"");
   if (!row.length || (!row.mass && !row.perFoot)) {
-    return tl::unexpected(Problem{"", row.line, "", who + " lacks a length, or a mass or gr/ft",
-                                  "a tip needs its length and one of the two"});
+    return tl::unexpected(Problem{"", row.line, "", Problem::tr("%1 lacks a length, or a mass or gr/ft").arg(who),
+                                  Problem::tr("a tip needs its length and one of the two")});
   }
   const GrainsPerFoot perFoot = row.perFoot.value_or(row.mass.value_or(Grains(0)) / *row.length);
   if (const auto wrong = breach(limits::kGrainsPerFoot, perFoot.value())) {
-    return tl::unexpected(Problem{"", row.line, "", who + ": " + wrong->what, wrong->fix});
+    return tl::unexpected(Problem{"", row.line, "", Problem::tr("%1: %2").arg(who).arg(wrong->what), wrong->fix});
   }
   if (row.sinking && *row.sinking > *row.length + Feet(1e-6)) {
-    return tl::unexpected(Problem{"", row.line, "", who + " sinks over more than its length",
-                                  "give the sinking feet within its length"});
+    return tl::unexpected(Problem{"", row.line, "", Problem::tr("%1 sinks over more than its length").arg(who),
+                                  Problem::tr("give the sinking feet within its length")});
   }
   ImportedTip tip;
   tip.part.kind = PartKind::tip;
@@ -317,7 +317,7 @@ tl::expected<ImportedTip, Problem> tipOf(const LogRow& row) {
   // A name that is no UTF-8 or longer than a file may hold, whatever else the rules of a part say.
   if (const Problems wrong = check(tip.part); !wrong.empty()) {
     return tl::unexpected(
-        Problem{"", row.line, "", who + ": " + wrong.front().what, wrong.front().fix});
+        Problem{"", row.line, "", Problem::tr("%1: %2").arg(who).arg(wrong.front().what), wrong.front().fix});
   }
   return tip;
 }

@@ -43,9 +43,8 @@ tl::expected<Trimmed, Problem> trimmed(const Part& part, PartEnd end, Feet feet)
   const Feet whole = part.length();
   if (!(feet > Feet(0)) || feet > whole - kLeastLeft) {
     return tl::unexpected(Problem{"", 0, "",
-                                  shortest(feet.value()) + " ft cannot come off " +
-                                      shortest(whole.value()) + " ft",
-                                  "give less than its length"});
+                                  Problem::tr("%1 ft cannot come off %2 ft").arg(feet.value()).arg(whole.value()),
+                                  Problem::tr("give less than its length")});
   }
   const bool fromRod = end == PartEnd::rod;
   const double scale = scaleOf(part);

@@ -102,7 +102,7 @@ std::optional<std::vector<Token>> tokensOf(std::string_view text) {
   return tokens;
 }
 
-Problem problem(std::string what, std::string fix) {
+Problem problem(Wording what, Wording fix) {
   return {"", 0, "", std::move(what), std::move(fix)};
 }
 
@@ -166,17 +166,20 @@ Feet feetOf(double number, LengthUnit unit) {
 tl::expected<Grains, Problem> typedMass(std::string_view text, std::optional<MassUnit> bare) {
   const auto tokens = tokensOf(text);
   if (!tokens || tokens->size() != 1) {
-    return tl::unexpected(problem(quoted(text) + " is no mass", "write it like 113.5 gr or 7.4 g"));
+    return tl::unexpected(problem(Problem::tr("%1 is no mass").arg(quoted(text)),
+                                  Problem::tr("write it like 113.5 gr or 7.4 g")));
   }
   const Token& token = tokens->front();
   auto unit = token.unit.empty() ? bare : massUnitNamed(token.unit);
   if (!unit && token.unit.empty()) {
     return tl::unexpected(
-        problem(quoted(text) + " does not say gr or g", "write gr for grains or g for grams"));
+        problem(Problem::tr("%1 does not say gr or g").arg(quoted(text)),
+                Problem::tr("write gr for grains or g for grams")));
   }
   if (!unit) {
     return tl::unexpected(
-        problem(quoted(token.unit) + " is no unit of mass", "write gr for grains or g for grams"));
+        problem(Problem::tr("%1 is no unit of mass").arg(quoted(token.unit)),
+                Problem::tr("write gr for grains or g for grams")));
   }
   return within(grainsOf(token.number, *unit), limits::kWeighed);
 }
@@ -185,15 +188,17 @@ tl::expected<Feet, Problem> typedLength(std::string_view text, std::optional<Len
   const auto tokens = tokensOf(text);
   if (!tokens || tokens->size() > 2) {
     return tl::unexpected(
-        problem(quoted(text) + " is no length", "write it like 10.5 ft, 10 ft 6 in or 3.2 m"));
+        problem(Problem::tr("%1 is no length").arg(quoted(text)),
+                Problem::tr("write it like 10.5 ft, 10 ft 6 in or 3.2 m")));
   }
   Feet sum;
   for (const Token& token : *tokens) {
     const auto unit = token.unit.empty() ? bare : lengthUnitNamed(token.unit);
     if (!unit) {
-      const std::string what = token.unit.empty() ? quoted(text) + " does not say its unit"
-                                                  : quoted(token.unit) + " is no unit of length";
-      return tl::unexpected(problem(what, "write ft, in, m or cm"));
+      const Wording what = token.unit.empty()
+                               ? Problem::tr("%1 does not say its unit").arg(quoted(text))
+                               : Problem::tr("%1 is no unit of length").arg(quoted(token.unit));
+      return tl::unexpected(problem(what, Problem::tr("write ft, in, m or cm")));
     }
     if (token.number < 0.0) return within(feetOf(token.number, *unit), limits::kLength);
     sum += feetOf(token.number, *unit);
@@ -204,7 +209,8 @@ tl::expected<Feet, Problem> typedLength(std::string_view text, std::optional<Len
                                                          LengthUnit::inches);
   if (!feetThenInches) {
     return tl::unexpected(
-        problem(quoted(text) + " is no length", "write feet before inches, as in 10 ft 6 in"));
+        problem(Problem::tr("%1 is no length").arg(quoted(text)),
+                Problem::tr("write feet before inches, as in 10 ft 6 in")));
   }
   return within(sum, limits::kLength);
 }

@@ -40,15 +40,16 @@ tl::expected<WeighIn, Problem> weighIn(const Part& part, Grains measured,
   const bool isFly = part.kind == PartKind::fly;
   const auto wrong = breach(isFly ? limits::kFlyMass : limits::kWeighed, measured.value());
   if (wrong || !(measured > Grains(0))) {
-    const std::string what =
-        wrong ? wrong->what : "a mass of " + shortest(measured.value()) + " gr is none";
-    return tl::unexpected(Problem{"", 0, "", what, wrong ? wrong->fix : "weigh it again"});
+    const Wording what =
+        wrong ? wrong->what : Problem::tr("a mass of %1 gr is none").arg(measured.value());
+    return tl::unexpected(Problem{"", 0, "", what, wrong ? wrong->fix : Problem::tr("weigh it again")});
   }
   if (!isFly && !(measured > part.loopMass())) {
     return tl::unexpected(Problem{"", 0, "",
-                                  shortest(measured.value()) + " gr is not more than its loops, " +
-                                      shortest(part.loopMass().value()) + " gr",
-                                  "weigh it with its loops, or correct them"});
+                                  Problem::tr("%1 gr is not more than its loops, %2 gr")
+                                      .arg(measured.value())
+                                      .arg(part.loopMass().value()),
+                                  Problem::tr("weigh it with its loops, or correct them")});
   }
   if (length) {
     if (const auto off = breach(limits::kLength, length->value())) {

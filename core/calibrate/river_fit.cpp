@@ -13,7 +13,7 @@ constexpr double kLeastSpeed_ft_per_s = 0.2;
 constexpr double kMostSpeed_ft_per_s = 15.0;
 constexpr numerics::RootOptions kToTheHundredth{1e-4, 1e-5, 60};
 
-Problem refusal(std::string what, std::string fix) {
+Problem refusal(Wording what, Wording fix) {
   return {"", 0, "", std::move(what), std::move(fix)};
 }
 
@@ -52,19 +52,20 @@ std::optional<double> speedFor(DepthBySpeed& depthAt, double depth_ft) {
 
 std::optional<Problem> refused(const Rig& rig, const RiverMeasure& measure) {
   if (!rig.water || !rig.water->depth || !rig.water->surfaceSpeed) {
-    return refusal("the water's depth and speed are not known", "give them first");
+    return refusal(Problem::tr("the water's depth and speed are not known"), Problem::tr("give them first"));
   }
   if (!rigInWater(rig, massProfile(rig))) {
-    return refusal("there is no fly of known mass", "add the fly that was fished");
+    return refusal(Problem::tr("there is no fly of known mass"), Problem::tr("add the fly that was fished"));
   }
   const Feet bed = *rig.water->depth;
   if (!(measure.flyDepth > Feet(0)) || !(measure.flyDepth < bed)) {
-    return refusal("a fly " + shortest(measure.flyDepth.value()) + " ft down in " +
-                       shortest(bed.value()) + " ft of water says nothing about the current",
-                   "measure where the fly hangs free, above the bottom");
+    return refusal(Problem::tr("a fly %1 ft down in %2 ft of water says nothing about the current")
+                       .arg(measure.flyDepth.value())
+                       .arg(bed.value()),
+                   Problem::tr("measure where the fly hangs free, above the bottom"));
   }
   if (!(measure.plusMinus >= Feet(0)) || measure.plusMinus > bed) {
-    return refusal("how sure the depth is, is not a depth itself", "give 0 ft or a little more");
+    return refusal(Problem::tr("how sure the depth is, is not a depth itself"), Problem::tr("give 0 ft or a little more"));
   }
   return std::nullopt;
 }
@@ -92,8 +93,8 @@ tl::expected<RiverFit, Problem> riverFit(const Rig& rig, const RiverMeasure& mea
   DepthBySpeed depthAt(rig, measure.found, conditions.current);
   const auto speed = speedFor(depthAt, measure.flyDepth.value());
   if (!speed) {
-    return tl::unexpected(refusal("no current from 0.2 to 15 ft/s puts this rig's fly there",
-                                  "check the depth, the rig and the depth of the water"));
+    return tl::unexpected(refusal(Problem::tr("no current from 0.2 to 15 ft/s puts this rig's fly there"),
+                                  Problem::tr("check the depth, the rig and the depth of the water")));
   }
   const double less = measure.flyDepth.value() - measure.plusMinus.value();
   const double more = measure.flyDepth.value() + measure.plusMinus.value();

@@ -14,7 +14,7 @@ constexpr Inches kMostFall{300};
 constexpr Inches kShortFall{12};
 constexpr Seconds kShortTime{2};
 
-Problem refusal(std::string what, std::string fix) {
+Problem refusal(Wording what, Wording fix) {
   return {"", 0, "", std::move(what), std::move(fix)};
 }
 
@@ -38,13 +38,13 @@ double timeUncertainty_s(const TubTiming& timing, double mean_s) {
 
 std::optional<Problem> refused(const TubTiming& timing) {
   if (!(timing.fall > Inches(0)) || timing.fall > kMostFall) {
-    return refusal("a fall of " + shortest(timing.fall.value()) + " in is no fall in a tub",
-                   "give over 0 to 300 in");
+    return refusal(Problem::tr("a fall of %1 in is no fall in a tub").arg(timing.fall.value()),
+                   Problem::tr("give over 0 to 300 in"));
   }
-  if (timing.times.empty()) return refusal("no time is given", "time at least one fall");
+  if (timing.times.empty()) return refusal(Problem::tr("no time is given"), Problem::tr("time at least one fall"));
   for (const Seconds time : timing.times) {
     if (time > Seconds(0) && time < Seconds(3600)) continue;
-    return refusal("a time of " + shortest(time.value()) + " s is none", "time it again");
+    return refusal(Problem::tr("a time of %1 s is none").arg(time.value()), Problem::tr("time it again"));
   }
   return std::nullopt;
 }
@@ -63,8 +63,8 @@ tl::expected<TubRate, Problem> tubRate(const TubTiming& timing, GrainsPerFoot ma
   result.inTub = InchesPerSecond(timing.fall.value() / mean_s);
   const auto diameter = diameterFromSinkRate(mass, result.inTub, timing.water);
   if (const auto wrong = breach(limits::kSinkRate, result.inTub.value()); wrong || !diameter) {
-    return tl::unexpected(refusal(wrong ? wrong->what : "no line of this mass per foot sinks so",
-                                  "measure the fall and time it again"));
+    return tl::unexpected(refusal(wrong ? wrong->what : Problem::tr("no line of this mass per foot sinks so"),
+                                  Problem::tr("measure the fall and time it again")));
   }
   result.rated = sinkRate(mass, *diameter, kRatingWater);
   const double ofTime = timeUncertainty_s(timing, mean_s) / mean_s;
@@ -77,8 +77,8 @@ tl::expected<TubRate, Problem> tubRate(const TubTiming& timing, GrainsPerFoot ma
 tl::expected<Part, Problem> withTimedRate(const Part& part, std::size_t index, const TubRate& rate,
                                           const std::optional<std::string>& on) {
   if (index >= part.sections.size() || !part.sections[index].sinkRate) {
-    return tl::unexpected(refusal("this piece does not go by a sink rate",
-                                  "choose a piece that sinks by its rate"));
+    return tl::unexpected(refusal(Problem::tr("this piece does not go by a sink rate"),
+                                  Problem::tr("choose a piece that sinks by its rate")));
   }
   if (const auto wrong = breach(limits::kSinkRate, rate.rated.value())) {
     return tl::unexpected(refusal(wrong->what, wrong->fix));

@@ -88,7 +88,7 @@ const Part* leaderFor(const Shelf& shelf, double wanted_ft) {
   });
 }
 
-Result<Rig> missing(const std::string& what, const std::string& fix) {
+Result<Rig> missing(const Wording& what, const Wording& fix) {
   return tl::make_unexpected(Problems{Problem{"", 0, "", what, fix}});
 }
 
@@ -97,11 +97,11 @@ Result<Rig> missing(const std::string& what, const std::string& fix) {
 Result<Rig> startFromRod(const Rod& rod, Style style, const Shelf& shelf) {
   const auto window = windowOf(rod, style);
   if (!window) {
-    return missing("no grain window is known for this rod and this style of head",
-                   "give the rod's window, or a line number from our tables");
+    return missing(Problem::tr("no grain window is known for this rod and this style of head"),
+                   Problem::tr("give the rod's window, or a line number from our tables"));
   }
   const Part* head = headFor(shelf, style, *window);
-  if (head == nullptr) return missing("the shelf has no head of this style", "add one to it");
+  if (head == nullptr) return missing(Problem::tr("the shelf has no head of this style"), Problem::tr("add one to it"));
   Rig rig;
   rig.name = "New rig";
   rig.rod = rod;

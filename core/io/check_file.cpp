@@ -23,8 +23,8 @@ Problems namedRigs(const JsonText& text, const std::filesystem::path& path) {
     const auto found = rigOfCard(*rig, path.parent_path());
     if (found) return;
     all.push_back({path.string(), text.nearest(pointer).line, pointer,
-                   "the rig named here is not sound: " + describe(found.error().front()),
-                   "name a rig file from the deck's own folder on"});
+                   Problem::tr("the rig named here is not sound: %1").arg(describe(found.error().front())),
+                   Problem::tr("name a rig file from the deck's own folder on")});
   };
   for (std::size_t i = 0; i < deck->cards.size(); ++i) {
     const std::string at = "/cards/" + std::to_string(i);
@@ -50,16 +50,16 @@ Problems checkFile(const std::filesystem::path& path) {
   if (name == FormatOf<Spools>::kName) return problemsAs<Spools>(text, file);
   if (name == FormatOf<Deck>::kName) return namedRigs(text, path);
   const JsonValue& at = format ? *format : text.root;
-  std::string what = "format is missing";
+  Wording what = Problem::tr("%1 is missing").arg("format");
   if (format) {
-    what = format->kind == JsonKind::text ? "the format \"" + excerpt(name, 40) + "\" is not known"
-                                          : std::string("format is ") + wordFor(format->kind);
+    what = format->kind == JsonKind::text ? Problem::tr("the format \"%1\" is not known").arg(excerpt(name, 40))
+                                          : Problem::tr("%1 is %2").arg("format").arg(wordFor(format->kind));
   }
   const std::string known = std::string(FormatOf<Rig>::kName) + ", " + FormatOf<Shelf>::kName +
                             ", " + FormatOf<Pools>::kName + ", " + FormatOf<Spools>::kName +
-                            " or " + FormatOf<Deck>::kName;
+                            ", " + FormatOf<Deck>::kName;
   auto finds = text.finds;
-  finds.push_back({{"", at.line, "/format", what, "give one of " + known}, at.begin});
+  finds.push_back({{"", at.line, "/format", what, Problem::tr("give one of %1").arg(known)}, at.begin});
   return io::inFileOrder(text, finds, {}, file);
 }
 

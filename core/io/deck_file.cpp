@@ -38,12 +38,12 @@ Result<Rig> rigOfCard(const CardRig& rig, const std::filesystem::path& deckFolde
   if (const auto* whole = std::get_if<Rig>(&rig)) return *whole;
   const std::string& name = std::get<std::string>(rig);
   if (!staysInFolder(name)) {
-    return tl::unexpected(Problems{{name, 0, "", "this name does not stay in the deck's own folder",
-                                    "name a rig file from that folder on"}});
+    return tl::unexpected(Problems{{name, 0, "", Problem::tr("this name does not stay in the deck's own folder"),
+                                    Problem::tr("name a rig file from the deck's own folder on")}});
   }
   if (!liesBelow(deckFolder / name, deckFolder)) {
-    return tl::unexpected(Problems{{name, 0, "", "this name is a link out of the deck's own folder",
-                                    "put the rig file itself into that folder"}});
+    return tl::unexpected(Problems{{name, 0, "", Problem::tr("this name is a link out of the deck's own folder"),
+                                    Problem::tr("put the rig file itself into that folder")}});
   }
   return loadRig(deckFolder / name);
 }

@@ -9,7 +9,7 @@
 namespace grainwise::io {
 namespace {
 
-Problem fileProblem(const std::filesystem::path& path, std::string what, std::string fix) {
+Problem fileProblem(const std::filesystem::path& path, Wording what, Wording fix) {
   return {path.string(), 0, "", std::move(what), std::move(fix)};
 }
 
@@ -27,17 +27,18 @@ Result<std::string> loadText(const std::filesystem::path& path) {
   std::error_code error;
   const auto status = std::filesystem::status(path, error);
   if (status.type() == std::filesystem::file_type::not_found) {
-    return tl::unexpected(Problems{fileProblem(path, "there is no such file", "check the name")});
+    return tl::unexpected(Problems{fileProblem(path, Problem::tr("there is no such file"), Problem::tr("check the name"))});
   }
   if (status.type() == std::filesystem::file_type::directory) {
-    return tl::unexpected(Problems{fileProblem(path, "this is a folder", "name a file in it")});
+    return tl::unexpected(Problems{fileProblem(path, Problem::tr("this is a folder"), Problem::tr("name a file in it"))});
   }
   std::ifstream file(path, std::ios::binary);
   std::string text(static_cast<std::size_t>(limits::kFileBytes) + 1, '\0');
   if (file) file.read(text.data(), static_cast<std::streamsize>(text.size()));
   if (!file.is_open() || file.bad()) {
     return tl::unexpected(Problems{fileProblem(
-        path, "the file cannot be read", "check who may read it and that it is a plain file")});
+        path, Problem::tr("the file cannot be read"),
+        Problem::tr("check who may read it and that it is a plain file"))});
   }
   text.resize(static_cast<std::size_t>(file.gcount()));
   return text;
@@ -114,8 +115,8 @@ Problems inFileOrder(const JsonText& text, std::vector<JsonText::Find> finds, co
   }
   if (more) {
     all.push_back({file, all.back().line, "",
-                   "more is wrong than these " + std::to_string(kMostFinds) + " problems",
-                   "mend them first"});
+                   Problem::tr("more is wrong than these %1 problems").arg(kMostFinds),
+                   Problem::tr("mend them first")});
   }
   return all;
 }

@@ -104,8 +104,8 @@ class Builder {
     moveTo(consumed());
     if (!m_open.back().keys.insert(m_key).second) {
       blame(pointer() + "/" + pointerStep(m_key), begin,
-            "the key \"" + excerpt(m_key, 60) + "\" stands twice in this object",
-            "keep one of the two");
+            Problem::tr("the key \"%1\" stands twice in this object").arg(excerpt(m_key, 60)),
+            Problem::tr("keep one of the two"));
     }
     return true;
   }
@@ -171,8 +171,8 @@ class Builder {
     const std::size_t begin = next();
     if (static_cast<int>(m_open.size()) == m_nesting) {
       blame(pointer() + step(), begin,
-            "objects and lists are nested deeper than " + std::to_string(m_nesting) + " levels",
-            "keep to " + std::to_string(m_nesting));
+            Problem::tr("objects and lists are nested deeper than %1 levels").arg(m_nesting),
+            Problem::tr("keep it to %1").arg(m_nesting));
       m_out.broken = true;
       return false;
     }
@@ -207,7 +207,7 @@ class Builder {
     return m_key.data() ? "/" + pointerStep(m_key) : "";
   }
 
-  void blame(std::string at, std::size_t offset, std::string what, std::string fix) {
+  void blame(std::string at, std::size_t offset, Wording what, Wording fix) {
     if (m_out.finds.size() > kMostFinds && !m_out.broken) return;
     m_out.finds.push_back({{"", m_line, std::move(at), std::move(what), std::move(fix)},
                            static_cast<std::uint32_t>(offset)});
@@ -226,28 +226,28 @@ class Builder {
 };
 
 /// What to do about a place where the parser expected something else; `said` is its message.
-const char* adviceFor(std::string_view said) {
+Wording adviceFor(std::string_view said) {
   struct Advice {
     const char* part;
-    const char* fix;
+    Wording fix;
   };
-  static constexpr Advice kAdvice[] = {
-      {"control character", "in text, write a line break as \\n and a tab as \\t"},
-      {"missing closing quote", "end the text with a double quote on the same line"},
-      {"forbidden character after backslash", "in text, write a backslash as two"},
-      {"surrogate", "write the character itself instead of \\u codes"},
-      {"'\\u' must be followed", "write the character itself instead of \\u codes"},
-      {"object key", "give a name in double quotes here; no comma stands before }"},
-      {"object separator", "put a colon between the name and its value"},
-      {"expected '}'", "put a comma before it, or close the object with } first"},
-      {"expected ']'", "put a comma before it, or close the list with ] first"},
-      {"expected end of input", "nothing may follow the closing brace"},
-      {"invalid number", "write numbers as 13, 0.024 or -3.5"},
+  const Advice kAdvice[] = {
+      {"control character", Problem::tr("in text, write a line break as \\n and a tab as \\t")},
+      {"missing closing quote", Problem::tr("end the text with a double quote on the same line")},
+      {"forbidden character after backslash", Problem::tr("in text, write a backslash as two")},
+      {"surrogate", Problem::tr("write the character itself instead of \\u codes")},
+      {"'\\u' must be followed", Problem::tr("write the character itself instead of \\u codes")},
+      {"object key", Problem::tr("give a name in double quotes here; no comma stands before }")},
+      {"object separator", Problem::tr("put a colon between the name and its value")},
+      {"expected '}'", Problem::tr("put a comma before it, or close the object with } first")},
+      {"expected ']'", Problem::tr("put a comma before it, or close the list with ] first")},
+      {"expected end of input", Problem::tr("nothing may follow the closing brace")},
+      {"invalid number", Problem::tr("write numbers as 13, 0.024 or -3.5")},
   };
   for (const Advice& a : kAdvice) {
     if (said.find(a.part) != std::string_view::npos) return a.fix;
   }
-  return "give a number, text in double quotes, true, false, a list or an object";
+  return Problem::tr("give a number, text in double quotes, true, false, a list or an object");
 }
 
 void Builder::fail(const nlohmann::detail::exception& error) {
@@ -259,19 +259,19 @@ void Builder::fail(const nlohmann::detail::exception& error) {
     std::size_t end = begin;
     while (end < text.size() && isNumberChar(text[end])) ++end;
     return blame(pointer() + step(), begin,
-                 "the number " + excerpt(text.substr(begin, end - begin), 40) + " is too large",
-                 "give a finite number");
+                 Problem::tr("the number %1 is too large").arg(excerpt(text.substr(begin, end - begin), 40)),
+                 Problem::tr("give a finite number"));
   }
   if (m_complete) {
     const std::size_t begin = next();
-    return blame("", begin, "something follows the closing brace",
-                 "end the file there; one object a file");
+    return blame("", begin, Problem::tr("something follows the closing brace"),
+                 Problem::tr("end the file there; one object a file"));
   }
   if (m_progress.atEnd) {
     moveTo(text.size());
     return blame(
-        pointer() + step(), text.size(), "the text ends too early",
-        "the file seems cut off; close every quote, list and object, or take a whole copy");
+        pointer() + step(), text.size(), Problem::tr("the text ends too early"),
+        Problem::tr("the file seems cut off; close every quote, list and object, or take a whole copy"));
   }
   std::size_t begin = consumed() > 0 ? consumed() - 1 : 0;
   const bool pastNumber =
@@ -287,13 +287,13 @@ void Builder::fail(const nlohmann::detail::exception& error) {
   const std::string low = lowered(word);
   for (const char* special : {"nan", "inf", "infinity"}) {
     if (low == special || low == std::string("-") + special || low == std::string("+") + special) {
-      return blame(pointer() + step(), begin, word + " is no number that JSON knows",
-                   "give a finite number");
+      return blame(pointer() + step(), begin, Problem::tr("%1 is no number that JSON knows").arg(word),
+                   Problem::tr("give a finite number"));
     }
   }
-  const std::string shown =
-      isSpace(word[0]) ? "a line break or tab" : "'" + excerpt(word, 24) + "'";
-  blame(pointer() + step(), begin, "this is not JSON: " + shown + " cannot stand here",
+  const Wording shown =
+      isSpace(word[0]) ? Problem::tr("a line break or tab") : Wording("'" + excerpt(word, 24) + "'");
+  blame(pointer() + step(), begin, Problem::tr("this is not JSON: %1 cannot stand here").arg(shown),
         adviceFor(error.what()));
 }
 
@@ -305,7 +305,7 @@ int lineOf(std::string_view source, std::size_t offset) {
 /// What can be said of the bytes before any parsing.
 void checkBytes(JsonText& out, std::size_t mostBytes) {
   const std::string_view source = out.source;
-  const auto blame = [&](std::size_t offset, std::string what, std::string fix) {
+  const auto blame = [&](std::size_t offset, Wording what, Wording fix) {
     out.broken = true;
     out.finds.push_back({{"", lineOf(source, offset), "", std::move(what), std::move(fix)},
                          static_cast<std::uint32_t>(offset)});
@@ -313,17 +313,17 @@ void checkBytes(JsonText& out, std::size_t mostBytes) {
   if (source.size() > mostBytes) {
     out.broken = true;
     out.finds.push_back(
-        {{"", 0, "", "the file is larger than " + std::to_string(mostBytes) + " bytes",
-          "a file of ours has at most " + std::to_string(mostBytes) + " (4 MiB)"},
+        {{"", 0, "", Problem::tr("the file is larger than %1 bytes").arg(mostBytes),
+          Problem::tr("a file of ours has at most %1 (4 MiB)").arg(mostBytes)},
          0});
     return;
   }
   if (const std::size_t nul = source.find('\0'); nul != std::string_view::npos) {
-    blame(nul, "there is a NUL byte", "take it out; the file must be plain text");
+    blame(nul, Problem::tr("there is a NUL byte"), Problem::tr("take it out; the file must be plain text"));
   } else if (const auto bad = firstBadUtf8(source)) {
-    blame(*bad, "the file is not UTF-8 text", "save it as UTF-8");
+    blame(*bad, Problem::tr("the file is not UTF-8 text"), Problem::tr("save it as UTF-8"));
   } else if (std::all_of(source.begin(), source.end(), isSpace)) {
-    blame(0, "the file is empty", "give one JSON object");
+    blame(0, Problem::tr("the file is empty"), Problem::tr("give one JSON object, { ... }"));
   }
 }
 
@@ -343,8 +343,8 @@ JsonText parseJson(std::string_view source, int nesting, std::size_t mostBytes) 
   if (!out.broken && out.root.kind != JsonKind::object) {
     out.broken = true;
     out.finds.push_back(
-        {{"", out.root.line, "", std::string("the file holds ") + wordFor(out.root.kind),
-          "give one JSON object, { ... }"},
+        {{"", out.root.line, "", Problem::tr("the file holds %1").arg(wordFor(out.root.kind)),
+          Problem::tr("give one JSON object, { ... }")},
          out.root.begin});
   }
   return out;

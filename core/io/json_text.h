@@ -21,7 +21,7 @@ inline constexpr std::size_t kMostFinds = 1000;
 enum class JsonKind : std::uint8_t { null, boolean, number, text, array, object };
 
 /// "a number", "text", "a list": what the user calls it.
-const char* wordFor(JsonKind kind);
+Wording wordFor(JsonKind kind);
 
 /// One value. The views point into the text that was parsed (`digits`) or into the JsonText.
 struct JsonValue {

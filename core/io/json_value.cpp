@@ -13,22 +13,22 @@ bool isDigit(char c) {
 }
 }  // namespace
 
-const char* wordFor(JsonKind kind) {
+Wording wordFor(JsonKind kind) {
   switch (kind) {
     case JsonKind::null:
       return "null";
     case JsonKind::boolean:
-      return "true or false";
+      return Problem::tr("true or false");
     case JsonKind::number:
-      return "a number";
+      return Problem::tr("a number");
     case JsonKind::text:
-      return "text";
+      return Problem::tr("text");
     case JsonKind::array:
-      return "a list";
+      return Problem::tr("a list");
     case JsonKind::object:
-      return "an object";
+      return Problem::tr("an object");
   }
-  return "";
+  return {};
 }
 
 const JsonValue* JsonValue::find(std::string_view name) const {

@@ -11,7 +11,7 @@ std::optional<double> ObjectReader::readNumber(const JsonValue& json, const std:
   }
   const auto value = jsonNumber(json.text);
   if (!value) {  // the parser refuses such numbers before
-    blame(json, key, "the number " + excerpt(json.text, 40) + " cannot be held",
+    blame(json, key, Problem::tr("the number %1 cannot be held").arg(excerpt(json.text, 40)),
           numberAdvice(limit));
     return std::nullopt;
   }
@@ -24,8 +24,8 @@ std::optional<std::pair<double, double>> ObjectReader::readPair(const JsonValue&
                                                                 const Limit& limit,
                                                                 const char* form) {
   if (json.children.size() != 2) {
-    blame(json, key, key + " has " + std::to_string(json.children.size()) + " entries",
-          std::string("give two numbers, ") + form);
+    blame(json, key, Problem::tr("%1 has %2 entries").arg(key).arg(json.children.size()),
+          Problem::tr("give two numbers, %1").arg(form));
     return std::nullopt;
   }
   const auto first = readNumber(json.children[0], key + "/0", limit, true);
@@ -36,7 +36,7 @@ std::optional<std::pair<double, double>> ObjectReader::readPair(const JsonValue&
 std::optional<std::string> ObjectReader::readText(const JsonValue& json, const char* key,
                                                   bool required) {
   if (json.kind == JsonKind::text) return std::string(json.text);
-  wrongKind(json, key, "give text in double quotes", required);
+  wrongKind(json, key, Problem::tr("give text in double quotes"), required);
   return std::nullopt;
 }
 
@@ -59,36 +59,37 @@ void ObjectReader::cardRig(const char* key, std::optional<CardRig>& rig) {
     }
     rig = std::move(whole);
   } else {
-    wrongKind(*json, key, "give a rig, { ... }, or the relative name of a rig file", false);
+    wrongKind(*json, key, Problem::tr("give a rig, { ... }, or the relative name of a rig file"), false);
   }
 }
 
 bool ObjectReader::heading(const char* format, const char* word) {
   const std::string quoted = jsonQuoted(format);
+  const Wording what = Wording::sentence(word);
   const JsonValue* name = known("format");
   if (!name) {
-    missing("format", "a " + std::string(word) + " starts with \"format\": " + quoted);
+    missing("format", Problem::tr("%1 starts with %2").arg(what).arg("\"format\": " + quoted));
   } else if (name->kind != JsonKind::text) {
-    wrongKind(*name, "format", "give " + quoted, true);
+    wrongKind(*name, "format", Problem::tr("give %1").arg(quoted), true);
   } else if (name->text != format) {
-    blame(*name, "format", "this is \"" + excerpt(name->text, 40) + "\", not a " + word,
-          "a " + std::string(word) + " has the format " + quoted);
+    blame(*name, "format", Problem::tr("this is \"%1\", not %2").arg(excerpt(name->text, 40)).arg(what),
+          Problem::tr("%1 has the format %2").arg(what).arg(quoted));
     return false;
   }
   const JsonValue* version = known("version");
   const std::string ours = std::to_string(kFormatVersion);
   if (!version) {
-    missing("version", "give \"version\": " + ours);
+    missing("version", Problem::tr("give %1").arg("\"version\": " + ours));
     return false;
   }
   if (version->kind != JsonKind::number) {
-    wrongKind(*version, "version", "give " + ours, true);
+    wrongKind(*version, "version", Problem::tr("give %1").arg(ours), true);
     return false;
   }
   const auto number = jsonNumber(version->text);
   if (!number || *number != kFormatVersion) {
-    blame(*version, "version", "version " + excerpt(version->text, 40) + " is not known here",
-          "this program reads version " + ours + "; a newer one may be needed");
+    blame(*version, "version", Problem::tr("version %1 is not known here").arg(excerpt(version->text, 40)),
+          Problem::tr("this program reads version %1; a newer one may be needed").arg(ours));
     return false;
   }
   keepDigits(m_kept, "version", *number, std::string(version->text));

@@ -22,7 +22,7 @@ struct Reading {
 
   /// More is wrong than will be told: the rest need not be read.
   [[nodiscard]] bool full() const { return finds.size() > kMostFinds; }
-  void blame(const JsonValue& at, const std::string& pointer, std::string what, std::string fix) {
+  void blame(const JsonValue& at, const std::string& pointer, Wording what, Wording fix) {
     finds.push_back({{"", at.line, pointer, std::move(what), std::move(fix)}, at.begin});
     unread.add(pointer);
   }
@@ -55,7 +55,7 @@ class ObjectReader {
     if (!read) return;
     if (*read != std::floor(*read) || std::abs(*read) > 1e9) {
       return blame(*json, key, std::string(key) + " is " + excerpt(json->text, 40),
-                   "give a whole number, " + rangeText(limit));
+                   Problem::tr("give a whole number, %1").arg(rangeWording(limit)));
     }
     value = static_cast<int>(*read);
   }
@@ -70,7 +70,7 @@ class ObjectReader {
     } else if (json->kind == JsonKind::number) {
       value = Along<Q>(Q(readNumber(*json, key, limit, false).value_or(0.0)));
     } else {
-      wrongKind(*json, key, numberAdvice(limit) + ", or two as [rod end, fly end]", false);
+      wrongKind(*json, key, Problem::tr("%1, or two as [rod end, fly end]").arg(numberAdvice(limit)), false);
     }
   }
   template <class R>
@@ -78,7 +78,7 @@ class ObjectReader {
     const JsonValue* json = known(key);
     if (!json) return;
     if (json->kind != JsonKind::array) {
-      return wrongKind(*json, key, "give two numbers, [low, high]", false);
+      return wrongKind(*json, key, Problem::tr("give two numbers, [low, high]"), false);
     }
     if (const auto two = readPair(*json, key, limit, "[low, high]")) {
       value.emplace();
@@ -88,7 +88,7 @@ class ObjectReader {
   }
   void text(const char* key, std::string& value) {
     const JsonValue* json = known(key);
-    if (!json) return missing(key, "give text in double quotes");
+    if (!json) return missing(key, Problem::tr("give text in double quotes"));
     if (const auto read = readText(*json, key, true)) value = *read;
   }
   void text(const char* key, std::optional<std::string>& value) {
@@ -97,7 +97,7 @@ class ObjectReader {
   void flag(const char* key, std::optional<bool>& value) {
     const JsonValue* json = known(key);
     if (!json) return;
-    if (json->kind != JsonKind::boolean) return wrongKind(*json, key, "give true or false", false);
+    if (json->kind != JsonKind::boolean) return wrongKind(*json, key, Problem::tr("give true or false"), false);
     value = json->boolean;
   }
   template <class E>
@@ -119,7 +119,7 @@ class ObjectReader {
     const JsonValue* json = known(key);
     if (!json) return;
     if (json->kind != JsonKind::object) {
-      return wrongKind(*json, key, "give an object, { ... }", false);
+      return wrongKind(*json, key, Problem::tr("give an object, { ... }"), false);
     }
     value.emplace();
     below(*json, m_at + "/" + key, *value);
@@ -128,11 +128,11 @@ class ObjectReader {
   void list(const char* key, std::vector<T>& values, Layout, bool required) {
     const JsonValue* json = known(key);
     if (!json) {
-      if (required) missing(key, "give a list of objects, [ ... ]");
+      if (required) missing(key, Problem::tr("give a list of objects, [ ... ]"));
       return;
     }
     if (json->kind != JsonKind::array) {
-      return wrongKind(*json, key, "give a list of objects, [ ... ]", required);
+      return wrongKind(*json, key, Problem::tr("give a list of objects, [ ... ]"), required);
     }
     for (std::size_t i = 0; i < json->children.size() && !m_reading.full(); ++i) {
       const std::string pointer = m_at + "/" + key + "/" + std::to_string(i);
@@ -141,8 +141,8 @@ class ObjectReader {
       if (one.kind == JsonKind::object) {
         below(one, pointer, value);
       } else {
-        m_reading.blame(one, pointer, std::string("this entry is ") + wordFor(one.kind),
-                        "give an object, { ... }");
+        m_reading.blame(one, pointer, Problem::tr("this entry is %1").arg(wordFor(one.kind)),
+                        Problem::tr("give an object, { ... }"));
       }
     }
   }
@@ -180,26 +180,26 @@ class ObjectReader {
     m_known.insert(key);
     return m_object.find(key);
   }
-  void blame(const JsonValue& json, const std::string& key, std::string what, std::string fix) {
+  void blame(const JsonValue& json, const std::string& key, Wording what, Wording fix) {
     m_reading.blame(json, m_at + "/" + key, std::move(what), std::move(fix));
   }
-  void missing(const char* key, std::string fix) {
-    blame(m_object, key, std::string(key) + " is missing", std::move(fix));
+  void missing(const char* key, Wording fix) {
+    blame(m_object, key, Problem::tr("%1 is missing").arg(key), std::move(fix));
   }
-  void wrongKind(const JsonValue& json, const std::string& key, std::string fix, bool required) {
-    if (json.kind == JsonKind::null && !required) fix += ", or leave it out";
-    blame(json, key, key + " is " + wordFor(json.kind), std::move(fix));
+  void wrongKind(const JsonValue& json, const std::string& key, Wording fix, bool required) {
+    if (json.kind == JsonKind::null && !required) fix = Problem::tr("%1, or leave it out").arg(fix);
+    blame(json, key, Problem::tr("%1 is %2").arg(key).arg(wordFor(json.kind)), std::move(fix));
   }
 
-  static std::string numberAdvice(const Limit& limit) {
-    return "give a number, " + rangeText(limit);
+  static Wording numberAdvice(const Limit& limit) {
+    return Problem::tr("give a number, %1").arg(rangeWording(limit));
   }
   template <class E>
-  static std::string choiceAdvice(const std::vector<E>& allowed) {
-    std::string text;
-    for (const E& e : allowed)
-      text += (text.empty() ? "give one of " : ", ") + std::string(fileName(e));
-    return text.empty() ? "leave it out" : text;
+  static Wording choiceAdvice(const std::vector<E>& allowed) {
+    std::string names;
+    for (const E& e : allowed) names += (names.empty() ? "" : ", ") + std::string(fileName(e));
+    if (names.empty()) return Problem::tr("leave it out");
+    return Problem::tr("give one of %1").arg(names);
   }
 
   std::optional<double> readNumber(const JsonValue& json, const std::string& key,
@@ -216,7 +216,7 @@ class ObjectReader {
     }
     const auto read = fromFile(std::string(json.text), static_cast<const E*>(nullptr));
     if (!read) {
-      blame(json, key, std::string(key) + " \"" + excerpt(json.text, 40) + "\" is not known",
+      blame(json, key, Problem::tr("%1 \"%2\" is not known").arg(key).arg(excerpt(json.text, 40)),
             choiceAdvice(allowed));
     }
     return read;

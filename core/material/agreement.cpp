@@ -68,7 +68,7 @@ class Statements {
     return (m_section.mass && m_section.diameter) || (m_section.mass && density) ||
            (m_section.diameter && density);
   }
-  void add(const char* key, std::string what, std::string fix) {
+  void add(const char* key, Wording what, Wording fix) {
     m_found.push_back({"", 0, m_at + "/" + key, std::move(what), std::move(fix)});
   }
 
@@ -83,8 +83,8 @@ class Statements {
     const GrainsPerFoot a = rodEndWrong ? stated.rodEnd : stated.flyEnd;
     const GrainsPerFoot b = rodEndWrong ? follows.rodEnd : follows.flyEnd;
     add("gr_per_ft",
-        "gr_per_ft says " + inWords(a) + ", but diameter_in with " + key + " makes " + inWords(b),
-        "they must agree within 2 %; leave one of the three out");
+        Problem::tr("gr_per_ft says %1, but diameter_in with %2 makes %3").arg(inWords(a)).arg(key).arg(inWords(b)),
+        Problem::tr("they must agree within 2 %; leave one of the three out"));
   }
 
   void twoDensities() {
@@ -92,9 +92,11 @@ class Statements {
     const double material = densityOf(*m_section.material).value();
     if (std::abs(stated - material) <= kMassAgrees * std::max(stated, material)) return;
     add("density_g_cm3",
-        "density_g_cm3 says " + inWords(*m_section.density) + ", but material " +
-            fileName(*m_section.material) + " is " + inWords(densityOf(*m_section.material)),
-        "they must agree within 2 %; leave one of the two out");
+        Problem::tr("density_g_cm3 says %1, but material %2 is %3")
+            .arg(inWords(*m_section.density))
+            .arg(fileName(*m_section.material))
+            .arg(inWords(densityOf(*m_section.material))),
+        Problem::tr("they must agree within 2 %; leave one of the two out"));
   }
 
   void byRate() {
@@ -107,24 +109,26 @@ class Statements {
     const bool rodEndWrong = off(stated.rodEnd, follows.rodEnd);
     if (!rodEndWrong && !off(stated.flyEnd, follows.flyEnd)) return;
     add("sink_in_per_s",
-        "sink_in_per_s says " + inWords(rodEndWrong ? stated.rodEnd : stated.flyEnd) + ", but " +
-            others() + " sink at " + inWords(rodEndWrong ? follows.rodEnd : follows.flyEnd),
-        "they must agree within 1 in/s; leave one of the three out");
+        Problem::tr("sink_in_per_s says %1, but %2 sink at %3")
+            .arg(inWords(rodEndWrong ? stated.rodEnd : stated.flyEnd))
+            .arg(others())
+            .arg(inWords(rodEndWrong ? follows.rodEnd : follows.flyEnd)),
+        Problem::tr("they must agree within 1 in/s; leave one of the three out"));
   }
 
   /// The pair besides the rate, by its keys.
-  [[nodiscard]] std::string others() const {
+  [[nodiscard]] Wording others() const {
     const char* second = m_section.density ? "density_g_cm3" : "material";
-    if (m_section.mass && m_section.diameter) return "gr_per_ft with diameter_in";
-    return std::string(m_section.mass ? "gr_per_ft" : "diameter_in") + " with " + second;
+    if (m_section.mass && m_section.diameter) return Problem::tr("%1 with %2").arg("gr_per_ft").arg("diameter_in");
+    return Problem::tr("%1 with %2").arg(m_section.mass ? "gr_per_ft" : "diameter_in").arg(second);
   }
 
   void byFloats() {
     const bool floats = *m_section.floats;
     if (m_section.sinkRate) {
       if (floats) {
-        add("floats", "floats is true, but sink_in_per_s says that it sinks",
-            "leave one of the two out");
+        add("floats", Problem::tr("floats is true, but sink_in_per_s says that it sinks"),
+            Problem::tr("leave one of the two out"));
       }
       return;
     }
@@ -133,9 +137,8 @@ class Statements {
     const auto heavier = std::max(p.densityRodEnd, p.densityFlyEnd);
     if (floats ? heavier < kFloatsBelow : heavier >= kFloatsBelow) return;
     add("floats",
-        std::string("floats is ") + (floats ? "true" : "false") + ", but the rest makes " +
-            inWords(heavier),
-        "water is 1 g/cm3; leave floats out or correct the rest");
+        Problem::tr("floats is %1, but the rest makes %2").arg(floats ? "true" : "false").arg(inWords(heavier)),
+        Problem::tr("water is 1 g/cm3; leave floats out or correct the rest"));
   }
 
   const Section& m_section;
@@ -165,24 +168,28 @@ Problems checkAgreement(const Rig& rig, const std::string& at) {
   return all;
 }
 
-std::optional<std::string> implausible(const Section& section, const SectionProperties& is) {
+std::optional<Wording> implausible(const Section& section, const SectionProperties& is) {
   const auto [low, high] = std::minmax(is.densityRodEnd, is.densityFlyEnd);
   if (limits::kDensity.holds(low.value()) && limits::kDensity.holds(high.value())) {
     return std::nullopt;
   }
   const bool heavy = high.value() > limits::kDensity.high;
   const GramsPerCubicCentimetre density = heavy ? high : low;
-  const char* source = section.sinkRate && !section.diameter ? "its sink rate" : "its diameter";
-  return inWords(density) + " follows from its mass and " + source + ", " +
-         (heavy ? "heavier than any line" : "lighter than any line") + "; check what was typed";
+  const bool byRate = section.sinkRate && !section.diameter;
+  const Wording form =
+      byRate && heavy  ? Problem::tr("%1 follows from its mass and its sink rate, heavier than any line; check what was typed")
+      : byRate         ? Problem::tr("%1 follows from its mass and its sink rate, lighter than any line; check what was typed")
+      : heavy          ? Problem::tr("%1 follows from its mass and its diameter, heavier than any line; check what was typed")
+                       : Problem::tr("%1 follows from its mass and its diameter, lighter than any line; check what was typed");
+  return form.arg(inWords(density));
 }
 
-std::vector<std::string> implausible(const Part& part, double scale) {
-  std::vector<std::string> words;
+std::vector<Wording> implausible(const Part& part, double scale) {
+  std::vector<Wording> words;
   for (std::size_t i = 0; i < part.sections.size(); ++i) {
     const Section& section = part.sections[i];
     const auto what = implausible(section, sectionProperties(section, part.kind, scale));
-    if (what) words.push_back("section " + std::to_string(i + 1) + ": " + *what);
+    if (what) words.push_back(Problem::tr("section %1: %2").arg(i + 1).arg(*what));
   }
   return words;
 }

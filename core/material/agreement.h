@@ -14,8 +14,8 @@ Problems checkAgreement(const Rig& rig, const std::string& at = "");
 
 /// A derived density outside what is plausible (over 20 g/cm3 or under 0.3): a
 /// warning in words for the report and the field, never a refusal. Empty: nothing to say.
-std::vector<std::string> implausible(const Part& part, double scale);
+std::vector<Wording> implausible(const Part& part, double scale);
 /// The same of one section whose properties are known already, without its number.
-std::optional<std::string> implausible(const Section& section, const SectionProperties& is);
+std::optional<Wording> implausible(const Section& section, const SectionProperties& is);
 
 }  // namespace grainwise

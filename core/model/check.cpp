@@ -31,8 +31,29 @@ bool Unread::touches(const std::string& pointer) const {
 namespace {
 
 /// "a head", "a running line".
-std::string aKind(PartKind kind) {
-  return kind == PartKind::runningLine ? "a running line" : std::string("a ") + fileName(kind);
+Wording aKind(PartKind kind) {
+  switch (kind) {
+    case PartKind::runningLine:
+      return Problem::tr("a running line");
+    case PartKind::head:
+      return Problem::tr("a head");
+    case PartKind::tip:
+      return Problem::tr("a tip");
+    case PartKind::leader:
+      return Problem::tr("a leader");
+    case PartKind::tippet:
+      return Problem::tr("a tippet");
+    case PartKind::fly:
+      break;
+  }
+  return Problem::tr("a fly");
+}
+
+/// "a, b or c".
+std::string listed(const std::vector<std::string>& names) {
+  std::string text;
+  for (std::size_t i = 0; i < names.size(); ++i) text += (i == 0 ? "" : ", ") + names[i];
+  return text;
 }
 
 bool isDate(const std::string& text) {
@@ -62,7 +83,7 @@ class Checker {
  private:
   struct Limits;
 
-  void blame(std::string pointer, std::string what, std::string fix) {
+  void blame(std::string pointer, Wording what, Wording fix) {
     found.push_back({"", 0, std::move(pointer), std::move(what), std::move(fix)});
   }
   [[nodiscard]] bool readable(const std::string& at,
@@ -92,7 +113,7 @@ class Checker {
   void styleRule(const Part& part, const std::string& at);
   void orderRules(const Rig& rig, const std::string& at);
   template <class Range>
-  void inOrder(const std::optional<Range>& range, const char* what, const std::string& at);
+  void inOrder(const std::optional<Range>& range, const Wording& what, const std::string& at);
   void rigName(const std::optional<CardRig>& rig, const std::string& at);
 
   const Unread& m_unread;
@@ -138,11 +159,11 @@ struct Checker::Limits {
   void text(const char* key, const std::string& value) {
     if (value.size() <= limits::kStringChars && !firstBadUtf8(value)) return;
     if (firstBadUtf8(value)) {
-      all.blame(at + "/" + key, std::string(key) + " is not UTF-8 text", "save it as UTF-8");
+      all.blame(at + "/" + key, Problem::tr("%1 is not UTF-8 text").arg(key), Problem::tr("save it as UTF-8"));
     } else if (codePoints(value) > limits::kStringChars) {
       all.blame(at + "/" + key,
-                std::string(key) + " has " + std::to_string(codePoints(value)) + " characters",
-                "keep it to " + std::to_string(limits::kStringChars));
+                Problem::tr("%1 has %2 characters").arg(key).arg(codePoints(value)),
+                Problem::tr("keep it to %1").arg(limits::kStringChars));
     }
   }
   void text(const char* key, const std::optional<std::string>& value) {
@@ -177,9 +198,11 @@ void Checker::value(const T& object, const std::string& at) {
   rules(object, at);
 }
 
-constexpr const char* kPairs =
-    "gr_per_ft with diameter_in, density_g_cm3, sink_in_per_s or \"floats\": true; or diameter_in "
-    "with density_g_cm3 or material";
+Wording onePair() {
+  return Problem::tr(
+      "give one of these pairs: gr_per_ft with diameter_in, density_g_cm3, sink_in_per_s or "
+      "\"floats\": true; or diameter_in with density_g_cm3 or material");
+}
 
 void Checker::rules(const Section& s, const std::string& at) {
   if (!readable(at, {"gr_per_ft", "diameter_in", "density_g_cm3", "sink_in_per_s", "floats",
@@ -190,66 +213,64 @@ void Checker::rules(const Section& s, const std::string& at) {
   const bool byDiameter = s.diameter && (s.density || s.material);
   if (byMass || byDiameter) return;
   if (s.mass) {
-    blame(at, "gr_per_ft alone does not fix this section",
-          "add diameter_in, density_g_cm3, sink_in_per_s or \"floats\": true");
+    blame(at, Problem::tr("%1 alone does not fix this section").arg("gr_per_ft"),
+          Problem::tr("add diameter_in, density_g_cm3, sink_in_per_s or \"floats\": true"));
   } else if (s.diameter) {
-    blame(at, "diameter_in alone does not fix this section",
-          "add density_g_cm3, material or gr_per_ft");
+    blame(at, Problem::tr("%1 alone does not fix this section").arg("diameter_in"),
+          Problem::tr("add density_g_cm3, material or gr_per_ft"));
   } else if (s.density || s.sinkRate || s.floats || s.material) {
-    blame(at, "this section has neither gr_per_ft nor diameter_in",
-          std::string("give one of these pairs: ") + kPairs);
+    blame(at, Problem::tr("this section has neither gr_per_ft nor diameter_in"),
+          onePair());
   } else {
-    blame(at, "of this section only the length is known",
-          std::string("give one of these pairs: ") + kPairs);
+    blame(at, Problem::tr("of this section only the length is known"),
+          onePair());
   }
 }
 
 void Checker::dateRule(const std::optional<std::string>& on, const std::string& at) {
   if (!on || isDate(*on) || m_unread.touches(at + "/on")) return;
-  blame(at + "/on", "\"" + excerpt(*on, 20) + "\" is no date",
-        "write an ISO 8601 date, year-month-day, as in 2026-03-02");
+  blame(at + "/on", Problem::tr("\"%1\" is no date").arg(excerpt(*on, 20)),
+        Problem::tr("write an ISO 8601 date, year-month-day, as in 2026-03-02"));
 }
 
 void Checker::styleRule(const Part& part, const std::string& at) {
   const auto& allowed = stylesOf(part.kind);
   if (!part.style || std::find(allowed.begin(), allowed.end(), *part.style) != allowed.end())
     return;
-  std::string fix = "leave style out";
-  for (std::size_t i = 0; i < allowed.size(); ++i) {
-    fix += (i == 0 ? ", or give " : i + 1 < allowed.size() ? ", " : " or ");
-    fix += fileName(allowed[i]);
-  }
-  blame(at + "/style", aKind(part.kind) + " has no style \"" + fileName(*part.style) + "\"", fix);
+  std::vector<std::string> names;
+  for (const Style style : allowed) names.emplace_back(fileName(style));
+  blame(at + "/style", Problem::tr("%1 has no style \"%2\"").arg(aKind(part.kind)).arg(fileName(*part.style)),
+        names.empty() ? Problem::tr("leave style out")
+                      : Problem::tr("leave style out, or give one of these: %1").arg(listed(names)));
 }
 
 void Checker::flyRules(const Part& part, const std::string& at) {
   if (!part.fly && !m_unread.touches(at + "/dry_gr")) {
-    blame(at + "/dry_gr", "dry_gr is missing",
-          "give the fly's dry mass in grains, 0 when it is not known");
+    blame(at + "/dry_gr", Problem::tr("%1 is missing").arg("dry_gr"),
+          Problem::tr("give the fly's dry mass in grains, 0 when it is not known"));
   }
   const Fly fly = part.fly.value_or(Fly{});
   if (fly.wet && *fly.wet < fly.dry && readable(at, {"dry_gr", "wet_gr"})) {
     blame(at + "/wet_gr",
-          "wet_gr " + shortest(fly.wet->value()) + " is less than dry_gr " +
-              shortest(fly.dry.value()),
-          "a wet fly weighs at least what the dry one does; give both in grains");
+          Problem::tr("wet_gr %1 is less than dry_gr %2").arg(fly.wet->value()).arg(fly.dry.value()),
+          Problem::tr("a wet fly weighs at least what the dry one does; give both in grains"));
   }
-  const auto refuse = [&](bool there, const char* key, const char* fix) {
-    if (there) blame(at + "/" + key, std::string("a fly has no ") + key, fix);
+  const auto refuse = [&](bool there, const char* key, const Wording& fix) {
+    if (there) blame(at + "/" + key, Problem::tr("%1 has no %2").arg(aKind(PartKind::fly)).arg(key), fix);
   };
-  refuse(part.label.has_value(), "label_gr", "give dry_gr and wet_gr");
-  refuse(!part.sections.empty(), "sections", "take them out; a fly is a point");
-  refuse(part.loops.has_value(), "loops", "take them out");
-  refuse(part.weighed.has_value(), "weighed", "give dry_gr and wet_gr");
+  refuse(part.label.has_value(), "label_gr", Problem::tr("give dry_gr and wet_gr"));
+  refuse(!part.sections.empty(), "sections", Problem::tr("take them out; a fly is a point"));
+  refuse(part.loops.has_value(), "loops", Problem::tr("take them out"));
+  refuse(part.weighed.has_value(), "weighed", Problem::tr("give dry_gr and wet_gr"));
 }
 
 void Checker::lineRules(const Part& part, const std::string& at) {
   const std::string sections = at + "/sections";
   if (!m_unread.covers(sections)) {
-    const std::string range = "give 1 to " + std::to_string(limits::kSections) + " sections";
-    if (part.sections.empty()) blame(sections, aKind(part.kind) + " needs sections", range);
+    const Wording range = Problem::tr("give 1 to %1 sections").arg(limits::kSections);
+    if (part.sections.empty()) blame(sections, Problem::tr("%1 needs sections").arg(aKind(part.kind)), range);
     if (part.sections.size() > limits::kSections) {
-      blame(sections, std::to_string(part.sections.size()) + " sections are too many", range);
+      blame(sections, Problem::tr("%1 sections are too many").arg(part.sections.size()), range);
     }
   }
   if (!part.fly) return;
@@ -259,8 +280,8 @@ void Checker::lineRules(const Part& part, const std::string& at) {
                                   fly.sinksHeadFirst.has_value(), fly.hook.has_value()};
   const auto first = std::find(there.begin(), there.end(), true);
   const auto index = first == there.end() ? 0 : static_cast<std::size_t>(first - there.begin());
-  blame(at + "/" + kFlyKeys[index], aKind(part.kind) + " has no " + kFlyKeys[index],
-        "take it out, or make the part a fly");
+  blame(at + "/" + kFlyKeys[index], Problem::tr("%1 has no %2").arg(aKind(part.kind)).arg(kFlyKeys[index]),
+        Problem::tr("take it out, or make the part a fly"));
 }
 
 void Checker::rules(const Part& part, const std::string& at) {
@@ -271,32 +292,30 @@ void Checker::rules(const Part& part, const std::string& at) {
   if (part.weighed && limits::kWeighed.holds(part.weighed->mass.value()) &&
       readable(at, {"weighed/mass_gr", "loops"}) && !(part.weighed->mass > part.loopMass())) {
     blame(at + "/weighed/mass_gr",
-          "the part weighs " + shortest(part.weighed->mass.value()) +
-              " gr with its loops, but the "
-              "loops alone " +
-              shortest(part.loopMass().value()) + " gr",
-          "the weighed mass must be more than that of the loops");
+          Problem::tr("the part weighs %1 gr with its loops, but the loops alone %2 gr")
+              .arg(part.weighed->mass.value())
+              .arg(part.loopMass().value()),
+          Problem::tr("the weighed mass must be more than that of the loops"));
   }
 }
 
 template <class Range>
-void Checker::inOrder(const std::optional<Range>& range, const char* what, const std::string& at) {
+void Checker::inOrder(const std::optional<Range>& range, const Wording& what, const std::string& at) {
   if (!range || !(range->high < range->low) || m_unread.touches(at)) return;
   blame(at,
-        std::string(what) + " runs from " + shortest(range->low.value()) + " down to " +
-            shortest(range->high.value()),
-        "give the smaller number first");
+        Problem::tr("%1 runs from %2 down to %3").arg(what).arg(range->low.value()).arg(range->high.value()),
+        Problem::tr("give the smaller number first"));
 }
 
 void Checker::rules(const Rod::Windows& windows, const std::string& at) {
-  inOrder(windows.shortHead, "the grain window", at + "/short");
-  inOrder(windows.fine, "the grain window", at + "/fine");
-  inOrder(windows.longBelly, "the grain window", at + "/long-belly");
-  inOrder(windows.singleHand, "the grain window", at + "/single-hand");
+  inOrder(windows.shortHead, Problem::tr("the grain window"), at + "/short");
+  inOrder(windows.fine, Problem::tr("the grain window"), at + "/fine");
+  inOrder(windows.longBelly, Problem::tr("the grain window"), at + "/long-belly");
+  inOrder(windows.singleHand, Problem::tr("the grain window"), at + "/single-hand");
 }
 
 void Checker::rules(const Rod& rod, const std::string& at) {
-  inOrder(rod.window, "the grain window", at + "/window_gr");
+  inOrder(rod.window, Problem::tr("the grain window"), at + "/window_gr");
 }
 
 void Checker::orderRules(const Rig& rig, const std::string& at) {
@@ -309,14 +328,18 @@ void Checker::orderRules(const Rig& rig, const std::string& at) {
     const int nth = ++count[static_cast<int>(kind)];
     const bool single = kind == PartKind::runningLine || kind == PartKind::fly;
     if (single && nth > 1) {
-      blame(pointer, "a rig has one " + aKind(kind).substr(2) + ", this is another", "take it out");
+      blame(pointer,
+            kind == PartKind::fly ? Problem::tr("a rig has one fly, this is another")
+                                  : Problem::tr("a rig has one running line, this is another"),
+            Problem::tr("take it out"));
     } else if (farthest && kind < *farthest) {
-      blame(pointer, aKind(kind) + " stands after " + aKind(*farthest),
-            "put the parts in order from rod to fly: running-line, head, tip, leader, tippet, fly");
+      blame(pointer, Problem::tr("%1 stands after %2").arg(aKind(kind)).arg(aKind(*farthest)),
+            Problem::tr("put the parts in order from rod to fly: %1")
+                .arg("running-line, head, tip, leader, tippet, fly"));
     }
     if (kind == PartKind::head && nth > limits::kHeadPieces) {
-      blame(pointer, "this is head piece number " + std::to_string(nth),
-            "a head has up to " + std::to_string(limits::kHeadPieces) + " pieces");
+      blame(pointer, Problem::tr("this is head piece number %1").arg(nth),
+            Problem::tr("a head has up to %1 pieces").arg(limits::kHeadPieces));
     }
     farthest = std::max(farthest.value_or(kind), kind);
   }
@@ -324,10 +347,10 @@ void Checker::orderRules(const Rig& rig, const std::string& at) {
 
 void Checker::rules(const Rig& rig, const std::string& at) {
   if (!m_unread.covers(at + "/parts")) {
-    const std::string range = "give 1 to " + std::to_string(limits::kParts) + " parts";
-    if (rig.parts.empty()) blame(at + "/parts", "a rig needs parts", range);
+    const Wording range = Problem::tr("give 1 to %1 parts").arg(limits::kParts);
+    if (rig.parts.empty()) blame(at + "/parts", Problem::tr("a rig needs parts"), range);
     if (rig.parts.size() > limits::kParts) {
-      blame(at + "/parts", std::to_string(rig.parts.size()) + " parts are too many", range);
+      blame(at + "/parts", Problem::tr("%1 parts are too many").arg(rig.parts.size()), range);
     }
   }
   orderRules(rig, at);
@@ -340,17 +363,17 @@ void Checker::rules(const Shelf& shelf, const std::string& at) {
     const std::string pointer = item(at + "/parts", i);
     if (!m_unread.touches(pointer + "/id")) {
       if (!part.id || part.id->empty()) {
-        blame(pointer + "/id", part.id ? "id is empty" : "id is missing",
-              "give each part of a shelf an id of its own, as text");
+        blame(pointer + "/id", (part.id ? Problem::tr("%1 is empty") : Problem::tr("%1 is missing")).arg("id"),
+              Problem::tr("give each part of a shelf an id of its own, as text"));
       } else if (const auto [first, fresh] = ids.emplace(*part.id, i); !fresh) {
         blame(pointer + "/id",
-              "id \"" + excerpt(*part.id, 60) + "\" is taken by part " +
-                  std::to_string(first->second) + " already",
-              "give each part of a shelf an id of its own");
+              Problem::tr("id \"%1\" is taken by part %2 already").arg(excerpt(*part.id, 60)).arg(first->second),
+              Problem::tr("give each part of a shelf an id of its own, as text"));
       }
     }
     if (!part.group && !m_unread.touches(pointer + "/group")) {
-      blame(pointer + "/group", "group is missing", "give the heading it stands under, as text");
+      blame(pointer + "/group", Problem::tr("%1 is missing").arg("group"),
+            Problem::tr("give the heading it stands under, as text"));
     }
   }
 }
@@ -360,24 +383,25 @@ void Checker::rules(const Pool& pool, const std::string& at) {
   inOrder(pool.wantedDepth, "wanted_depth_ft", at + "/wanted_depth_ft");
   if (pool.clearance && pool.wantedDepth && readable(at, {"clearance_ft", "wanted_depth_ft"})) {
     blame(at + "/wanted_depth_ft",
-          "clearance_ft and wanted_depth_ft both say where the fly is wanted",
-          "keep one of the two");
+          Problem::tr("clearance_ft and wanted_depth_ft both say where the fly is wanted"),
+          Problem::tr("keep one of the two"));
   }
 }
 
 void Checker::rules(const Spool& spool, const std::string& at) {
   if (!readable(at, {"gr_per_ft", "diameter_in", "material", "floats", "sink_in_per_s"})) return;
   if (!spool.mass && !spool.diameter) {
-    blame(at, "this spool has neither gr_per_ft nor diameter_in", "give one of the two");
+    blame(at, Problem::tr("this spool has neither gr_per_ft nor diameter_in"), Problem::tr("give one of the two"));
   } else if (!spool.mass && !spool.material) {
-    blame(at, "diameter_in alone does not say what the line weighs", "add material or gr_per_ft");
+    blame(at, Problem::tr("diameter_in alone does not say what the line weighs"),
+          Problem::tr("add material or gr_per_ft"));
   } else if (!spool.material && !spool.floats && !spool.sinkRate) {
-    blame(at, "this spool does not say what its line does in water",
-          "add material, floats or sink_in_per_s");
+    blame(at, Problem::tr("this spool does not say what its line does in water"),
+          Problem::tr("add material, floats or sink_in_per_s"));
   }
   if (spool.floats == true && spool.sinkRate) {
-    blame(at + "/sink_in_per_s", "floats is true, but sink_in_per_s says that it sinks",
-          "leave one of the two out");
+    blame(at + "/sink_in_per_s", Problem::tr("floats is true, but sink_in_per_s says that it sinks"),
+          Problem::tr("leave one of the two out"));
   }
 }
 
@@ -386,9 +410,10 @@ void Checker::rigName(const std::optional<CardRig>& rig, const std::string& at) 
   if (!name || m_unread.touches(at)) return;
   if (staysInFolder(*name)) return;
   blame(
-      at, name->empty() ? "the name of the rig file is empty"
-                    : "this name does not stay in the deck's own folder",
-      "name a rig file from the deck's own folder on, with / between folders, or put the rig here");
+      at,
+      name->empty() ? Problem::tr("the name of the rig file is empty")
+                    : Problem::tr("this name does not stay in the deck's own folder"),
+      Problem::tr("name a rig file from the deck's own folder on, with / between folders, or put the rig here"));
 }
 
 void Checker::rules(const Card& card, const std::string& at) {
@@ -396,7 +421,7 @@ void Checker::rules(const Card& card, const std::string& at) {
   rigName(card.rigB, at + "/rig_b");
   const auto most = [&](std::size_t count, const std::string& key) {
     if (m_unread.covers(at + key) || count <= kMostOnCard) return;
-    blame(at + key, std::to_string(count) + " are too many for a card", "give up to " + std::to_string(kMostOnCard));
+    blame(at + key, Problem::tr("%1 are too many for a card").arg(count), Problem::tr("give up to %1").arg(kMostOnCard));
   };
   most(card.parts.size(), "/parts");
   most(card.pools.size(), "/pools");

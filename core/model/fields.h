@@ -40,27 +40,27 @@ struct FormatOf;
 template <>
 struct FormatOf<Rig> {
   static constexpr const char* kName = "grainwise-rig";
-  static constexpr const char* kWord = "rig";
+  static constexpr const char* kWord = "a rig";
 };
 template <>
 struct FormatOf<Shelf> {
   static constexpr const char* kName = "grainwise-shelf";
-  static constexpr const char* kWord = "shelf";
+  static constexpr const char* kWord = "a shelf";
 };
 template <>
 struct FormatOf<Pools> {
   static constexpr const char* kName = "grainwise-pools";
-  static constexpr const char* kWord = "list of pools";
+  static constexpr const char* kWord = "a list of pools";
 };
 template <>
 struct FormatOf<Spools> {
   static constexpr const char* kName = "grainwise-spools";
-  static constexpr const char* kWord = "list of spools";
+  static constexpr const char* kWord = "a list of spools";
 };
 template <>
 struct FormatOf<Deck> {
   static constexpr const char* kName = "grainwise-deck";
-  static constexpr const char* kWord = "deck";
+  static constexpr const char* kWord = "a deck";
 };
 inline constexpr int kFormatVersion = 1;
 

@@ -5,6 +5,8 @@
 #include <charconv>
 #include <cmath>
 
+#include "core/model/problem.h"
+
 namespace grainwise {
 
 std::string shortest(double value) {
@@ -17,18 +19,21 @@ std::string shortest(double value) {
   return std::string(wide.data(), end);
 }
 
-std::string rangeText(const Limit& limit) {
-  std::string text = limit.open ? "over " : "";
-  text += shortest(limit.low) + " to " + shortest(limit.high);
-  if (*limit.unit != '\0') text += std::string(" ") + limit.unit;
-  return text;
+Wording rangeWording(const Limit& limit) {
+  if (*limit.unit == '\0') return Problem::tr("%1 to %2").arg(limit.low).arg(limit.high);
+  const Wording form = limit.open ? Problem::tr("over %1 to %2 %3") : Problem::tr("%1 to %2 %3");
+  return form.arg(limit.low).arg(limit.high).arg(limit.unit);
 }
+
+std::string rangeText(const Limit& limit) { return rangeWording(limit).text(); }
+
+Wording giveRange(const Limit& limit) { return Problem::tr("give %1").arg(rangeWording(limit)); }
 
 std::optional<LimitBreach> breach(const Limit& limit, double value, const std::string& typed) {
   if (limit.holds(value)) return std::nullopt;
-  const std::string number = typed.empty() ? shortest(value) : typed;
-  return LimitBreach{std::string(limit.what) + " " + number + " is outside its limits",
-                     "give " + rangeText(limit)};
+  const Wording number = typed.empty() ? Wording(value) : Wording(typed);
+  return LimitBreach{Problem::tr("%1 %2 is outside its limits").arg(Wording::sentence(limit.what)).arg(number),
+                     giveRange(limit)};
 }
 
 }  // namespace grainwise

@@ -4,6 +4,8 @@
 #include <optional>
 #include <string>
 
+#include "core/model/wording.h"
+
 /// Every limit on what may be typed, in the unit of the file key. Ends are included unless the
 /// lower one is `open` ("over 0"). The limits bind what is typed, never what is derived.
 namespace grainwise {
@@ -64,12 +66,15 @@ inline constexpr int kNesting = 32;
 
 /// "over 0 to 300 ft", "0.3 to 20 g/cm3": the range in words.
 std::string rangeText(const Limit& limit);
+Wording rangeWording(const Limit& limit);
+/// "give over 0 to 300 ft".
+Wording giveRange(const Limit& limit);
 
 /// The message for a number outside its limit: what is wrong and what would be right; nothing when
 /// it is inside. `typed` is the number as it was typed.
 struct LimitBreach {
-  std::string what;
-  std::string fix;
+  Wording what;
+  Wording fix;
 };
 std::optional<LimitBreach> breach(const Limit& limit, double value, const std::string& typed = {});
 

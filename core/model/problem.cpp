@@ -15,8 +15,8 @@ std::string describe(const Problem& problem) {
     text += "line " + std::to_string(problem.line) + ": ";
   }
   if (!problem.pointer.empty()) text += problem.pointer + ": ";
-  text += problem.what;
-  if (!problem.fix.empty()) text += "; " + problem.fix;
+  text += problem.what.text();
+  if (!problem.fix.empty()) text += "; " + problem.fix.text();
   return printable(text);
 }
 

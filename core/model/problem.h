@@ -5,6 +5,8 @@
 #include <tl/expected.hpp>
 #include <vector>
 
+#include "core/model/wording.h"
+
 namespace grainwise {
 
 /// One thing that is wrong with something from outside (a file, a typed number): where it is, what
@@ -14,9 +16,12 @@ struct Problem {
   std::string file;
   int line = 0;
   std::string pointer;
-  std::string what;
-  std::string fix;
+  Wording what;
+  Wording fix;
   bool operator==(const Problem&) const = default;
+
+  /// A sentence of a problem, for the window's translators as well.
+  static Wording tr(const char* form) { return Wording::sentence(form); }
 };
 
 /// Everything that is wrong at once, in the order of the file.

@@ -252,7 +252,7 @@ Json swingBlock(const Source& from) {
 Json warningsBlock(const Source& from) {
   Json list = Json::array();
   for (const Warning& warning : from.analysis.warnings) {
-    list.push_back(words::nameOf(from.rig.parts[warning.part]) + ": " + warning.what);
+    list.push_back(words::nameOf(from.rig.parts[warning.part]) + ": " + warning.what.text());
   }
   return list.empty() ? Json() : list;
 }

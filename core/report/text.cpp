@@ -307,7 +307,7 @@ std::string listOf(const std::string& title, const std::vector<std::string>& lin
 std::vector<std::string> warningLines(const Rig& rig, const Analysis& analysis) {
   std::vector<std::string> lines;
   for (const Warning& warning : analysis.warnings) {
-    lines.push_back(name(rig, warning.part) + ": " + onOneLine(warning.what));
+    lines.push_back(name(rig, warning.part) + ": " + onOneLine(warning.what.text()));
   }
   return lines;
 }

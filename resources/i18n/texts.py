@@ -38,7 +38,7 @@ LOST = re.compile(r"^$|^std$|^grainwise::ui$|^grainwise$|^QObject$")
 
 
 def lupdate(program, files, plurals_only=False):
-    words = [program, "ui", "app", "-I", ".", "-extensions", "h,cpp", "-no-obsolete", "-locations",
+    words = [program, "core", "ui", "app", "-I", ".", "-extensions", "h,cpp", "-no-obsolete", "-locations",
              "none", "-silent", "-source-language", "en"]
     for heuristic in ("sametext", "similartext", "number"):
         words += ["-disable-heuristic", heuristic]

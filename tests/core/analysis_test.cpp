@@ -227,7 +227,7 @@ TEST_CASE("A part with a density that no line has is warned of, every odd sectio
   const auto warnings = analyse(rig).warnings;
   REQUIRE(warnings.size() == 2);
   CHECK(warnings[0].part == 1);
-  CHECK(warnings[0].what.rfind("section 1: ", 0) == 0);
-  CHECK(warnings[1].what.rfind("section 3: ", 0) == 0);
+  CHECK(warnings[0].what.text().rfind("section 1: ", 0) == 0);
+  CHECK(warnings[1].what.text().rfind("section 3: ", 0) == 0);
   CHECK(analyse(plainWinter()).warnings.empty());
 }

@@ -219,13 +219,13 @@ TEST_CASE("Divide a spool: as many tips of a length as it gives, never one more"
 }
 
 TEST_CASE("Divide a spool: what cannot be is refused in plain words") {
-  CHECK(divideEqually(levelSpool(11, 30), 0).error().what.find("0 tips") != std::string::npos);
+  CHECK(divideEqually(levelSpool(11, 30), 0).error().what.text().find("0 tips") != std::string::npos);
   const auto loopsOnly = divideEqually(levelSpool(11, 2), 5);
   REQUIRE_FALSE(loopsOnly);
-  CHECK(loopsOnly.error().what.find("loops of 5 tips use up") != std::string::npos);
+  CHECK(loopsOnly.error().what.text().find("loops of 5 tips use up") != std::string::npos);
   const auto tooShort = divideBy(levelSpool(11, 8), Feet(10));
   REQUIRE_FALSE(tooShort);
-  CHECK(tooShort.error().what.find("2.5 ft short") != std::string::npos);
+  CHECK(tooShort.error().what.text().find("2.5 ft short") != std::string::npos);
   CHECK_FALSE(divideBy(levelSpool(11, 8), Feet(-1)));
 }
 

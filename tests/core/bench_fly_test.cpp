@@ -121,16 +121,16 @@ TEST_CASE("Fly: the part is sound and says what was reckoned, rounded to the ben
 
 TEST_CASE("Fly: nothing, negative measures, holes as wide as the bead and giants are refused") {
   FlyRecipe empty;
-  CHECK(flyFigures(empty).error().what.find("nothing on this fly") != std::string::npos);
+  CHECK(flyFigures(empty).error().what.text().find("nothing on this fly") != std::string::npos);
   FlyRecipe hole;
   hole.beads = {{mm(3), mm(3), Metal::brass, 1}};
-  CHECK(flyFigures(hole).error().what.find("hole") != std::string::npos);
+  CHECK(flyFigures(hole).error().what.text().find("hole") != std::string::npos);
   FlyRecipe negative;
   negative.shanks = {{mm(-1), mm(20)}};
   CHECK_FALSE(flyFigures(negative));
   FlyRecipe giant;
   giant.beads = {{Inches(5), Inches(0), Metal::tungsten, 1}};
-  CHECK(flyFigures(giant).error().what.find("fly mass") != std::string::npos);
+  CHECK(flyFigures(giant).error().what.text().find("fly mass") != std::string::npos);
   FlyRecipe wet;
   wet.dressing = {Grains(1), -1};
   CHECK_FALSE(flyFigures(wet));

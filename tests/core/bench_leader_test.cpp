@@ -157,19 +157,19 @@ TEST_CASE("Leader: the packet's own figure outranks the reckoned one") {
 TEST_CASE("Leader: a stock without fitting diameters is told what lacks") {
   LeaderWish wish;
   wish.tippet = Inches(0.008);
-  CHECK(buildLeader(wish, strands({0.024, 0.013})).error().what.find("tippet of 0.008 in") !=
+  CHECK(buildLeader(wish, strands({0.024, 0.013})).error().what.text().find("tippet of 0.008 in") !=
         std::string::npos);
   wish.tippet = Inches(0.013);
   const auto gap = buildLeader(wish, strands({0.024, 0.015, 0.013}));
   REQUIRE_FALSE(gap);
-  CHECK(gap.error().what.find("no farther than 0.015 in") != std::string::npos);
+  CHECK(gap.error().what.text().find("no farther than 0.015 in") != std::string::npos);
   CHECK(gap.error().fix == "add a diameter over 0.015 in up to 0.017 in");
   const auto noButt = buildLeader(wish, strands({0.017, 0.015, 0.013}));
   CHECK(noButt.error().fix == "add one of 0.022 in to 0.026 in");
-  CHECK(buildLeader(wish, {}).error().what.find("nothing") == std::string::npos);
+  CHECK(buildLeader(wish, {}).error().what.text().find("nothing") == std::string::npos);
   CHECK_FALSE(buildLeader(wish, {}));
   wish.line = LeaderLine::singleHand;
-  CHECK(buildLeader(wish, bench()).error().fix.find("diameter") != std::string::npos);
+  CHECK(buildLeader(wish, bench()).error().fix.text().find("diameter") != std::string::npos);
   wish.length = Feet(-1);
   CHECK_FALSE(buildLeader(wish, bench()));
 }

@@ -68,7 +68,7 @@ TEST_CASE("Scale log: junk lines are told by number and spoil no other line") {
   CHECK(log.problems[0].what == "\"abc\" is no mass");
   CHECK(log.problems[1].line == 4);
   CHECK(log.problems[2].line == 5);
-  CHECK(log.problems[2].what.find("holds no mass") != std::string::npos);
+  CHECK(log.problems[2].what.text().find("holds no mass") != std::string::npos);
   CHECK(log.problems[3].line == 7);
   for (const Problem& problem : log.problems) {
     CHECK(problem.file == "log.csv");
@@ -128,15 +128,15 @@ TEST_CASE("Scale log: sinking feet make a float/sink tip, within its length") {
   CHECK(three->part.sections[0].length == Feet(2.5));
   CHECK(three->part.sections[0].floats == true);
   CHECK(tipOf(log.rows[1])->part.sections.size() == 1);
-  CHECK(tipOf(log.rows[2]).error().what.find("more than its length") != std::string::npos);
+  CHECK(tipOf(log.rows[2]).error().what.text().find("more than its length") != std::string::npos);
 }
 
 TEST_CASE("Scale log: a row without length or mass is no tip, and says so") {
   const auto log = readGuessed("name,mass gr,length ft\na,110,\nb,,10\nc,5000,0.5\n");
   REQUIRE(log.rows.size() == 3);
-  CHECK(tipOf(log.rows[0]).error().what.find("lacks a length") != std::string::npos);
+  CHECK(tipOf(log.rows[0]).error().what.text().find("lacks a length") != std::string::npos);
   CHECK_FALSE(tipOf(log.rows[1]));
-  CHECK(tipOf(log.rows[2]).error().what.find("grains per foot") != std::string::npos);
+  CHECK(tipOf(log.rows[2]).error().what.text().find("grains per foot") != std::string::npos);
 }
 
 TEST_CASE("a tip whose name no file may hold is refused by its line") {

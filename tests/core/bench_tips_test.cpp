@@ -97,12 +97,12 @@ TEST_CASE("Unlabelled tip: too little, or what cannot be, is refused") {
   TipMeasures m;
   CHECK_FALSE(findTip(m, shelf()));
   m.mass = Grains(110);
-  CHECK(findTip(m, shelf()).error().fix.find("two of") != std::string::npos);
+  CHECK(findTip(m, shelf()).error().fix.text().find("two of") != std::string::npos);
   m.length = Feet(-2);
   CHECK_FALSE(findTip(m, shelf()));
   m.length = Feet(0.5);
   m.mass = Grains(5000);
-  CHECK(findTip(m, shelf()).error().what.find("grains per foot 10000") != std::string::npos);
+  CHECK(findTip(m, shelf()).error().what.text().find("grains per foot 10000") != std::string::npos);
   m.mass = Grains(5);
   m.sink = InchesPerSecond(-1);
   CHECK_FALSE(findTip(m, shelf()));

@@ -81,7 +81,7 @@ TEST_CASE("Weigh-in: what no part can weigh is refused in plain words") {
   CHECK_FALSE(weighIn(looped11(), Grains(0)));
   CHECK_FALSE(weighIn(looped11(), Grains(-3)));
   CHECK_FALSE(weighIn(looped11(), Grains(6000)));
-  CHECK(weighIn(looped11(), Grains(4)).error().what.find("loops") != std::string::npos);
+  CHECK(weighIn(looped11(), Grains(4)).error().what.text().find("loops") != std::string::npos);
   CHECK_FALSE(weighIn(fly(10), Grains(501)));
   CHECK_FALSE(weighIn(looped11(), Grains(100), Feet(-1)));
 }
@@ -135,7 +135,7 @@ TEST_CASE("Typed mass: every usual spelling, point and comma") {
 }
 
 TEST_CASE("Typed mass: g and gr are never guessed between, and nonsense is no mass") {
-  CHECK(typedMass("34").error().what.find("gr or g") != std::string::npos);
+  CHECK(typedMass("34").error().what.text().find("gr or g") != std::string::npos);
   for (const char* text : {"", "gr", "34 kg", "34 oz of", "1.2.3 g", "1,234.5 gr", "-3 gr", "0 gr",
                            "1e3 gr", "nan gr", "inf gr", "5001 gr", "34 g 2 gr", "12 13 gr"}) {
     INFO(text);

@@ -167,7 +167,7 @@ TEST_CASE("River: what no current explains is refused in plain words") {
   const Rig rig = plainWinter();
   RiverMeasure measure;
   measure.flyDepth = Feet(5);
-  CHECK(riverFit(rig, measure).error().what.find("5 ft of water") != std::string::npos);
+  CHECK(riverFit(rig, measure).error().what.text().find("5 ft of water") != std::string::npos);
   measure.flyDepth = Feet(0);
   CHECK_FALSE(riverFit(rig, measure));
   measure.flyDepth = Feet(0.01);

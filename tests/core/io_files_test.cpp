@@ -151,7 +151,7 @@ TEST_CASE("each way in which a file cannot be read has its message") {
     const Problem p = onlyProblem(checkFile(path));
     CHECK(p.file == path.string());
     INFO(describe(p));
-    CHECK(p.what.find(words) != std::string::npos);
+    CHECK(p.what.text().find(words) != std::string::npos);
     CHECK_FALSE(loadRig(path));
     CHECK_FALSE(loadDeck(path));
   };
@@ -190,10 +190,10 @@ TEST_CASE("a deck is checked with the rig files that its cards name") {
   Problem p = onlyProblem(checkFile(deck));
   CHECK(p.pointer == "/cards/0/rig_b");
   CHECK(p.line == 22);
-  CHECK(p.what.find("there is no such file") != std::string::npos);
+  CHECK(p.what.text().find("there is no such file") != std::string::npos);
   folder.put("wrong-hinge.rig.json", with(kRigText, "/swing/mend_s", "31"));
   p = onlyProblem(checkFile(deck));
-  CHECK(p.what.find("/swing/mend_s: mend 31") != std::string::npos);
+  CHECK(p.what.text().find("/swing/mend_s: mend 31") != std::string::npos);
   folder.put("wrong-hinge.rig.json", kRigText);
   CHECK(checkFile(deck).empty());
 
@@ -224,7 +224,7 @@ TEST_CASE("a card's rig is read in the deck's own folder only, whatever links li
       INFO(name);
       const auto out = rigOfCard(name, home);
       REQUIRE_FALSE(out);
-      CHECK(onlyProblem(out.error()).what.find("link out of the deck's own folder") != std::string::npos);
+      CHECK(onlyProblem(out.error()).what.text().find("link out of the deck's own folder") != std::string::npos);
     }
   }
 }

@@ -76,7 +76,7 @@ TEST_CASE("an escaped key that spells the same is a duplicate") {
 
 TEST_CASE("nesting counts the outermost object as level 1") {
   CHECK_FALSE(parseJson(nestedLists(31)).broken);
-  CHECK(onlyProblem(nestedLists(32)).what.find("deeper than 32") != std::string::npos);
+  CHECK(onlyProblem(nestedLists(32)).what.text().find("deeper than 32") != std::string::npos);
   CHECK_FALSE(parseJson(nestedLists(30, "{}")).broken);
   CHECK(parseJson(nestedLists(31, "{}")).broken);
   CHECK(parseJson(std::string(100000, '[')).broken);
@@ -128,16 +128,16 @@ TEST_CASE("what is no JSON is refused with its line, place and advice") {
     INFO("text: " << row.text << "\nsaid: " << describe(p));
     CHECK(p.line == row.line);
     CHECK(p.pointer == row.pointer);
-    CHECK(p.what.find(row.says) != std::string::npos);
-    CHECK(p.fix.find(row.fix) != std::string::npos);
+    CHECK(p.what.text().find(row.says) != std::string::npos);
+    CHECK(p.fix.text().find(row.fix) != std::string::npos);
   }
 }
 
 TEST_CASE("bytes that are no text are refused where they stand") {
   using namespace std::string_literals;
   CHECK(onlyProblem("{\"a\": 1}\n\0"s).line == 2);
-  CHECK(onlyProblem("{\"a\": 1}\n\0"s).what.find("NUL") != std::string::npos);
-  CHECK(onlyProblem("{\"a\": \"\0\"}"s).what.find("NUL") != std::string::npos);
+  CHECK(onlyProblem("{\"a\": 1}\n\0"s).what.text().find("NUL") != std::string::npos);
+  CHECK(onlyProblem("{\"a\": \"\0\"}"s).what.text().find("NUL") != std::string::npos);
   const std::vector<std::string> bad{
       "\xFF",        "\x80",         "\xC0\xAF",         "\xC3",
       "\xE2\x82",    "\xED\xA0\x80", "\xF4\x90\x80\x80", "\xF8\x88\x80\x80\x80",
@@ -145,11 +145,11 @@ TEST_CASE("bytes that are no text are refused where they stand") {
   for (const std::string& bytes : bad) {
     const Problem p = onlyProblem("{\n\"a\": \"" + bytes + "\"}");
     CHECK(p.line == 2);
-    CHECK(p.what.find("UTF-8") != std::string::npos);
-    CHECK(onlyProblem("{}" + bytes).what.find("UTF-8") != std::string::npos);
+    CHECK(p.what.text().find("UTF-8") != std::string::npos);
+    CHECK(onlyProblem("{}" + bytes).what.text().find("UTF-8") != std::string::npos);
   }
   CHECK_FALSE(parseJson("{\"a\": \"\u00e9\u2020\U0001F41F\"}").broken);
-  CHECK(onlyProblem("\xFE\xFF{}"s).what.find("UTF-8") != std::string::npos);
+  CHECK(onlyProblem("\xFE\xFF{}"s).what.text().find("UTF-8") != std::string::npos);
   CHECK(parseJson("\xEF\xBB\xBF\xEF\xBB\xBF{}").broken);
 }
 

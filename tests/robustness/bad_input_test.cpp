@@ -206,7 +206,7 @@ TEST_CASE("a key given twice is refused at its own place, for every key") {
       INFO(sound.format << " " << place.pointer << "\n" << inWords(problems));
       REQUIRE(problems.size() == 1);
       CHECK(problems.front().pointer == place.pointer);
-      CHECK(problems.front().what.find("stands twice") != std::string::npos);
+      CHECK(problems.front().what.text().find("stands twice") != std::string::npos);
     }
   }
 }

@@ -14,8 +14,11 @@ void mustBlame(const Problems& problems, const std::string& pointer, const std::
   INFO(inWords(problems));
   REQUIRE(problems.size() == 1);
   CHECK(problems.front().pointer == pointer);
-  CHECK(problems.front().what.find(says) != std::string::npos);
+  CHECK(problems.front().what.text().find(says) != std::string::npos);
   CHECK_FALSE(problems.front().fix.empty());
+  // Sentences that a window can say in another language.
+  CHECK(problems.front().what.form() != nullptr);
+  CHECK(problems.front().fix.form() != nullptr);
 }
 
 /// A range of core/model/limits.h as it stands there.

@@ -63,12 +63,12 @@ bool beyondSchemas(const Problem& problem) {
       "sink at",               //
   };
   // A schema's pattern does not know leap years.
-  if (problem.what.find("-02-29\" is no date") != std::string::npos) return true;
+  if (problem.what.text().find("-02-29\" is no date") != std::string::npos) return true;
   // Left to the agreement of statements in sections; the schema of spools says it.
   const bool inSection = problem.pointer.find("/sections/") != std::string::npos;
-  if (inSection && problem.what.starts_with("floats is true, but sink")) return true;
+  if (inSection && problem.what.text().starts_with("floats is true, but sink")) return true;
   return std::any_of(kBeyond.begin(), kBeyond.end(), [&](const std::string& words) {
-    return problem.what.find(words) != std::string::npos;
+    return problem.what.text().find(words) != std::string::npos;
   });
 }
 

@@ -239,7 +239,7 @@ TEST_CASE_METHOD(DocumentFixture, "a save to where nothing can be written says s
     const Problems problems = document.saveAs(path);
     REQUIRE(problems.size() == 1);
     CHECK(problems[0].file == path.toStdString());
-    CHECK(QString::fromStdString(problems[0].what).startsWith(QStringLiteral("not saved: ")));
+    CHECK(QString::fromStdString(problems[0].what.text()).startsWith(QStringLiteral("not saved: ")));
     CHECK_FALSE(problems[0].fix.empty());
     CHECK(document.path().isEmpty());
   }
@@ -261,7 +261,7 @@ TEST_CASE_METHOD(DocumentFixture, "a file that may not be written is kept and th
   }
   QFile::setPermissions(folder.path(), QFile::ReadOwner | QFile::WriteOwner | QFile::ExeOwner);
   REQUIRE(problems.size() == 1);
-  CHECK(QString::fromStdString(problems[0].fix).contains(QStringLiteral("kept")));
+  CHECK(QString::fromStdString(problems[0].fix.text()).contains(QStringLiteral("kept")));
   CHECK(bytes(path) == "old");
 }
 
@@ -296,7 +296,7 @@ TEST_CASE_METHOD(DocumentFixture, "on a full disk the old file is kept whole and
         problems = document.saveAs(path);
       }
       REQUIRE(problems.size() == 1);
-      CHECK(QString::fromStdString(problems[0].fix).contains(QStringLiteral("kept")));
+      CHECK(QString::fromStdString(problems[0].fix.text()).contains(QStringLiteral("kept")));
       CHECK(bytes(path) == before);
       CHECK(document.isModified());
       CHECK(QDir(folder.path()).entryList(QDir::Files | QDir::Hidden).size() == 1);

@@ -168,7 +168,7 @@ TEST_CASE_METHOD(SavingFixture,
   edit(document, "ours");
   const Problems problems = document.saveAs(path);
   REQUIRE(problems.size() == 1);
-  CHECK(QString::fromStdString(problems[0].what).contains(QStringLiteral("another program")));
+  CHECK(QString::fromStdString(problems[0].what.text()).contains(QStringLiteral("another program")));
   CHECK(bytes(path) == textOf("theirs"));
   CHECK(document.isModified());
   SECTION("again") {

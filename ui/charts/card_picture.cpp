@@ -7,6 +7,7 @@
 
 #include "core/io/deck_file.h"
 #include "ui/text/contexts.h"
+#include "ui/text/problem_words.h"
 
 namespace grainwise::ui {
 namespace {
@@ -22,7 +23,7 @@ void addRig(ShownCard& shown, const std::optional<CardRig>& rig, const std::file
   const auto* name = std::get_if<std::string>(&*rig);
   QString what = name ? PictureWords::tr("the rig %1").arg(QString::fromStdString(*name))
                       : PictureWords::tr("a rig");
-  if (!read.error().empty()) what += QStringLiteral(": ") + QString::fromStdString(read.error().front().what);
+  if (!read.error().empty()) what += QStringLiteral(": ") + wordingText(read.error().front().what);
   shown.missing.append(what);
 }
 

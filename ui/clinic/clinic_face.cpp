@@ -39,6 +39,7 @@
 #include "ui/document/preferences.h"
 #include "ui/panels/elided_choice.h"
 #include "ui/strip/quiet_bar.h"
+#include "ui/text/problem_words.h"
 
 namespace grainwise::ui {
 namespace {
@@ -382,7 +383,7 @@ Problems ClinicFace::openDeck(const QString& path) {
   const Problems problems = m_document->open(path);
   if (!problems.empty()) {
     QStringList lines{tr("%1 was not opened").arg(QFileInfo(path).fileName())};
-    for (const Problem& problem : problems) lines.append(QString::fromStdString(describe(problem)));
+    for (const Problem& problem : problems) lines.append(problemLine(problem));
     say(lines.mid(0, 5).join(QLatin1Char('\n')));
     return problems;
   }
@@ -396,7 +397,7 @@ Problems ClinicFace::openDeck(const QString& path) {
 bool ClinicFace::save() {
   if (m_document->path().isEmpty()) return saveAs();
   const Problems problems = m_document->saveAs(m_document->path());
-  if (!problems.empty()) say(QString::fromStdString(describe(problems.front())));
+  if (!problems.empty()) say(problemLine(problems.front()));
   return problems.empty();
 }
 
@@ -405,7 +406,7 @@ bool ClinicFace::saveAs() {
   if (path.isEmpty()) return false;
   if (!path.endsWith(QLatin1String(".json"))) path += QLatin1String(kEnding);
   const Problems problems = m_document->saveAs(path);
-  if (!problems.empty()) say(QString::fromStdString(describe(problems.front())));
+  if (!problems.empty()) say(problemLine(problems.front()));
   if (problems.empty()) Q_EMIT deckOpened(path);
   return problems.empty();
 }

@@ -48,7 +48,7 @@ void PoolBook::put(Pools pools) {
   Q_EMIT changed();
   if (m_store.isEmpty()) return;
   const Problems problems = saveAs(m_store);
-  if (!problems.empty()) Q_EMIT notStored(QString::fromStdString(problems.front().what));
+  if (!problems.empty()) Q_EMIT notStored(QString::fromStdString(problems.front().what.text()));
 }
 
 void PoolBook::replace(std::size_t index, const Pool& pool) {

@@ -13,20 +13,17 @@
 namespace grainwise::ui {
 namespace {
 
-Problems notSaved(const QString& path, const QString& why, bool oldFile) {
-  const QString fix =
-      oldFile ? RigDocument::tr(
-                    "the file that is there is kept as it was; make room, or save elsewhere")
-              : RigDocument::tr("nothing was written; make room, or save elsewhere");
-  return {Problem{path.toStdString(), 0, "",
-                  RigDocument::tr("not saved: %1").arg(why).toStdString(), fix.toStdString()}};
+Problems notSaved(const QString& path, const Wording& why, bool oldFile) {
+  return {Problem{path.toStdString(), 0, "", Problem::tr("not saved: %1").arg(why),
+                  oldFile ? Problem::tr("the file that is there is kept as it was; make room, or save elsewhere")
+                          : Problem::tr("nothing was written; make room, or save elsewhere")}};
 }
 
 /// Why a text of ours must not be written, in the words of the reader; nothing when it may.
 Problems unreadable(const QString& path, const std::string& text, bool oldFile) {
   const auto back = readRig(text, path.toStdString());
   if (back) return {};
-  Problems why = notSaved(path, QString::fromStdString(back.error().front().what), oldFile);
+  Problems why = notSaved(path, back.error().front().what, oldFile);
   why.front().fix = back.error().front().fix;
   return why;
 }
@@ -130,8 +127,8 @@ Problems RigDocument::changedByOthers(const QString& path) {
   if (there.isEmpty() || there == m_seen || there == m_warnedOf) return {};
   m_warnedOf = there;
   Problems why =
-      notSaved(path, tr("another program has changed this file since it was opened"), true);
-  why.front().fix = tr("save again to put yours in its place, or save elsewhere").toStdString();
+      notSaved(path, Problem::tr("another program has changed this file since it was opened"), true);
+  why.front().fix = Problem::tr("save again to put yours in its place, or save elsewhere");
   return why;
 }
 
@@ -141,7 +138,7 @@ Problems RigDocument::saveAs(const QString& path) {
   const QByteArray text = QByteArray::fromStdString(rig);
   if (Problems why = unreadable(path, rig, oldFile); !why.empty()) return why;
   if (Problems why = changedByOthers(path); !why.empty()) return why;
-  if (const QString why = writeWhole(path, text); !why.isEmpty()) return notSaved(path, why, oldFile);
+  if (const QString why = writeWhole(path, text); !why.isEmpty()) return notSaved(path, why.toStdString(), oldFile);
   adoptFile(path, digest(text));
   m_undo.setClean();
   Q_EMIT fileChanged();

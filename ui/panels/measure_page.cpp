@@ -192,7 +192,7 @@ tl::expected<TubRate, Problem> MeasurePage::tub() const {
     timing.times.emplace_back(number.value_or(-1.0));
   }
   const auto chosen = piece();
-  if (!chosen) return tl::unexpected(Problem{"", 0, "", "nothing on the line sinks by a rate", ""});
+  if (!chosen) return tl::unexpected(Problem{"", 0, "", Problem::tr("nothing on the line sinks by a rate"), ""});
   const Part& part = m_document->rig().parts[chosen->part];
   const auto is = sectionProperties(part.sections[chosen->section], part.kind, scaleOf(part));
   return tubRate(timing, is.mass.rodEnd);

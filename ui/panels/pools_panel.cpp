@@ -21,6 +21,7 @@
 #include "ui/panels/panel_tables.h"
 #include "ui/strip/number_field.h"
 #include "ui/text/measured_words.h"
+#include "ui/text/problem_words.h"
 
 namespace grainwise::ui {
 namespace {
@@ -261,14 +262,14 @@ void PoolsPanel::openFile() {
   const QString path = askOpenPath();
   if (path.isEmpty()) return;
   const Problems problems = m_pools->open(path);
-  if (!problems.empty()) m_note->setText(QString::fromStdString(describe(problems.front())));
+  if (!problems.empty()) m_note->setText(problemLine(problems.front()));
 }
 
 void PoolsPanel::saveFile() {
   const QString path = askSavePath();
   if (path.isEmpty()) return;
   const Problems problems = m_pools->saveAs(path);
-  if (!problems.empty()) m_note->setText(QString::fromStdString(describe(problems.front())));
+  if (!problems.empty()) m_note->setText(problemLine(problems.front()));
 }
 
 void PoolsPanel::fillList() {

@@ -5,12 +5,14 @@
 #include <QScrollArea>
 #include <QVBoxLayout>
 
+#include "ui/text/problem_words.h"
+
 namespace grainwise::ui {
 namespace {
 constexpr std::size_t kMostShown = 200;
 
 QString line(const Problem& problem) {
-  return QString::fromStdString(describe(problem));
+  return problemLine(problem);
 }
 }  // namespace
 

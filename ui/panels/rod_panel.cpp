@@ -13,6 +13,7 @@
 #include "core/model/limits.h"
 #include "ui/document/rig_document.h"
 #include "ui/strip/number_field.h"
+#include "ui/text/problem_words.h"
 
 namespace grainwise::ui {
 namespace {
@@ -199,8 +200,7 @@ void RodPanel::refresh() {
 void RodPanel::start() {
   const auto rig = startFromRod(rod(), kStyles[std::size_t(m_style->currentIndex())].style, m_shelf);
   if (!rig) {
-    const Problem& problem = rig.error().front();
-    m_words->setText(QString::fromStdString(problem.what + "; " + problem.fix + "."));
+    m_words->setText(whatAndFix(rig.error().front()) + QLatin1Char('.'));
     return;
   }
   Rig next = m_document->rig();

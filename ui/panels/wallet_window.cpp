@@ -22,6 +22,7 @@
 #include "ui/document/pool_book.h"
 #include "ui/document/rig_document.h"
 #include "ui/text/choice_words.h"
+#include "ui/text/problem_words.h"
 #include "ui/text/words.h"
 #include "ui/work/analysis_feed.h"
 
@@ -282,7 +283,7 @@ void WalletWindow::addRigFiles() {
     if (rig) {
       addRig(*rig);
     } else {
-      faulty << QString::fromStdString(describe(rig.error().front()));
+      faulty << problemLine(rig.error().front());
     }
   }
   if (!faulty.isEmpty()) m_uncovered->setText(faulty.join(QLatin1Char('\n')));

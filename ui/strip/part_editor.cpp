@@ -21,6 +21,7 @@
 #include "ui/strip/number_field.h"
 #include "ui/strip/section_row.h"
 #include "ui/text/measured_words.h"
+#include "ui/text/problem_words.h"
 #include "ui/text/words.h"
 #include "ui/work/analysis_feed.h"
 
@@ -48,8 +49,7 @@ QString bothEnds(const QString& rod, const QString& fly) {
 }
 
 QString asError(const Problems& problems) {
-  const Problem& first = problems.front();
-  return QString::fromStdString(first.fix.empty() ? first.what : first.what + "; " + first.fix);
+  return whatAndFix(problems.front());
 }
 
 }  // namespace
@@ -437,7 +437,7 @@ QString PartEditor::summary() const {
                        : tr("; sections scaled by %1 % to the label").arg(percent);
   }
   for (const Warning& warning : a.warnings) {
-    if (warning.part == *m_index) words += QStringLiteral(". ") + QString::fromStdString(warning.what);
+    if (warning.part == *m_index) words += QStringLiteral(". ") + wordingText(warning.what);
   }
   return words + QLatin1Char('.');
 }

@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 
 #include "core/report/cut_sheet.h"
+#include "ui/text/problem_words.h"
 #include "ui/text/quantities.h"
 #include "ui/text/words.h"
 
@@ -107,10 +108,8 @@ QString weakestWords(const Leader& leader, DisplayUnits units) {
 }
 
 QString problemText(const Problem& problem) {
-  QString text = QString::fromStdString(problem.what);
-  if (problem.line > 0) text = Bench::tr("line %1: %2").arg(problem.line).arg(text);
-  if (!problem.fix.empty()) text += Bench::tr("; ") + QString::fromStdString(problem.fix);
-  return text;
+  const QString text = whatAndFix(problem);
+  return problem.line > 0 ? Bench::tr("line %1: %2").arg(problem.line).arg(text) : text;
 }
 
 }  // namespace grainwise::ui
