@@ -175,6 +175,43 @@ tl::expected<FlyFigures, Problem> flyFigures(const FlyRecipe& recipe) {
   return figures;
 }
 
+FlyRange flyRange(const FlyRecipe& recipe, const FlyFigures& figures) {
+  constexpr double kHookOff = 0.20;
+  constexpr double kMeasureOff = 0.05;
+  constexpr double kDressingOff = 0.25;
+  constexpr double kSoakOff = 0.30;
+  constexpr double kBeadOff_m = 0.05e-3;
+  double squares = 0.0;
+  const auto off = [&squares](Grains mass) { squares += mass.value() * mass.value(); };
+  if (recipe.hookWire) {
+    off(massOf(*recipe.hookWire) * kMeasureOff);
+  } else if (recipe.hook) {
+    off(usualHookMass(*recipe.hook).value_or(Grains(0)) * kHookOff);
+  }
+  for (const HookWire& shank : recipe.shanks) off(massOf(shank) * kMeasureOff);
+  for (const Dumbbell& eyes : recipe.eyes) off(massOf(eyes) * kMeasureOff);
+  for (const Bead& bead : recipe.beads) {
+    Bead large = bead;
+    large.diameter += si::toInches(kBeadOff_m);
+    large.hole = std::max(Inches(0), bead.hole - si::toInches(kBeadOff_m));
+    off(massOf(large) - massOf(bead));
+  }
+  for (WireWraps one : recipe.wraps) {
+    one.turns = 1;
+    off(massOf(one));
+  }
+  const Grains dressing = recipe.dressing.dry;
+  const double metal = squares;
+  off(dressing * kDressingOff);
+  const Grains dry(std::sqrt(squares));
+  squares = metal;
+  off(dressing * ((1.0 + recipe.dressing.soak) * kDressingOff));
+  off(dressing * (recipe.dressing.soak * kSoakOff));
+  const Grains wet(std::sqrt(squares));
+  return {std::max(Grains(0), figures.dry - dry), figures.dry + dry,
+          std::max(Grains(0), figures.wet - wet), figures.wet + wet};
+}
+
 Part flyPart(const FlyRecipe& recipe, const FlyFigures& figures) {
   const auto to = [](double value, double perUnit) { return std::round(value * perUnit) / perUnit; };
   Part part;

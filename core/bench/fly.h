@@ -97,6 +97,14 @@ struct FlyFigures {
 };
 /// Refused: no mass at all, a hole as wide as its bead, measures that are negative or absurd.
 tl::expected<FlyFigures, Problem> flyFigures(const FlyRecipe& recipe);
+/// How far those masses may be off: a hook by its size 20 %, wire and eyes by measure 5 %, beads 0.05 mm in
+/// width and hole, wraps a turn, dressing 25 %, the water it holds 30 %; a weight that is known, nothing.
+/// Independent of each other, so their squares add up. Ours (estimates); of a sound recipe only.
+struct FlyRange {
+  Grains dryLow, dryHigh;
+  Grains wetLow, wetHigh;
+};
+FlyRange flyRange(const FlyRecipe& recipe, const FlyFigures& figures);
 /// The fly as a part; figures rounded to what a bench scale shows (0.1 gr, 0.01 g/cm3, 0.1 cm2).
 Part flyPart(const FlyRecipe& recipe, const FlyFigures& figures);
 

@@ -307,6 +307,18 @@ tl::expected<Leader, Problem> buildLeader(const LeaderWish& wish,
   return assembled(chain, shares(chain.size()), wish, stock, rules);
 }
 
+GrainsRange massRange(const Leader& leader) {
+  constexpr Inches kDrawnTo(0.0005);
+  GrainsRange range;
+  for (const LeaderPiece& piece : leader.pieces) {
+    const double share = kDrawnTo / piece.diameter;
+    const Grains mass = piece.mass * piece.finished;
+    range.low += mass * ((1.0 - share) * (1.0 - share));
+    range.high += mass * ((1.0 + share) * (1.0 + share));
+  }
+  return range;
+}
+
 std::vector<Part> partsOf(const Leader& leader) {
   std::vector<Part> parts;
   Part body;

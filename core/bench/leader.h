@@ -85,6 +85,14 @@ tl::expected<Leader, Problem> buildLeader(const LeaderWish& wish,
                                           const std::vector<LeaderStock>& stock,
                                           const BenchRules& rules = {});
 
+/// What the leader may weigh: nylon is drawn to about 0.0005 in, and its mass goes by the square of that.
+/// Ours (estimate).
+struct GrainsRange {
+  Grains low;
+  Grains high;
+};
+GrainsRange massRange(const Leader& leader);
+
 /// As parts: all but the last piece a leader, the last one a tippet.
 std::vector<Part> partsOf(const Leader& leader);
 /// `rig` with this leader in place of its plain leaders and tippets.

@@ -4833,6 +4833,13 @@
     </message>
 </context>
 <context>
+    <name>grainwise::ui::FlyDrawing</name>
+    <message>
+        <source>10 mm</source>
+        <translation>10 mm</translation>
+    </message>
+</context>
+<context>
     <name>grainwise::ui::FlyPage</name>
     <message>
         <source>tungsten bead</source>
@@ -4982,6 +4989,11 @@
         <source>My flies</source>
         <translation>Mis moscas</translation>
     </message>
+    <message>
+        <source>%1 (%2–%3)</source>
+        <comment>a mass, its range</comment>
+        <translation>%1 (%2–%3)</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::HelpWindow</name>
@@ -5088,10 +5100,6 @@
         <translation>%1, %2</translation>
     </message>
     <message>
-        <source>cut %1</source>
-        <translation>cortar %1</translation>
-    </message>
-    <message>
         <source>%1 pieces, %2, %3. %4.</source>
         <translation>%1 piezas, %2, %3. %4.</translation>
     </message>
@@ -5126,6 +5134,15 @@
     <message>
         <source>Tie a new leader</source>
         <translation>Anudar un bajo nuevo</translation>
+    </message>
+    <message>
+        <source>cut %1, %2</source>
+        <translation>corte %1, %2</translation>
+    </message>
+    <message>
+        <source>%1–%2 %3</source>
+        <comment>a range with its unit</comment>
+        <translation>%1–%2 %3</translation>
     </message>
 </context>
 <context>
@@ -7711,6 +7728,22 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
     <message>
         <source>a foot weighs (%1)</source>
         <translation>un pie pesa (%1)</translation>
+    </message>
+    <message>
+        <source>%1: %2 becomes %3</source>
+        <translation>%1: %2 pasa a %3</translation>
+    </message>
+    <message>
+        <source>%1: %2 becomes %3, %4</source>
+        <translation>%1: %2 pasa a %3, %4</translation>
+    </message>
+    <message>
+        <source>No reading of the rig changes.</source>
+        <translation>No cambia ninguna lectura del montaje.</translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translation>; </translation>
     </message>
 </context>
 <context>

@@ -4833,6 +4833,13 @@
     </message>
 </context>
 <context>
+    <name>grainwise::ui::FlyDrawing</name>
+    <message>
+        <source>10 mm</source>
+        <translation>10 mm</translation>
+    </message>
+</context>
+<context>
     <name>grainwise::ui::FlyPage</name>
     <message>
         <source>tungsten bead</source>
@@ -4982,6 +4989,11 @@
         <source>My flies</source>
         <translation>Mine fluer</translation>
     </message>
+    <message>
+        <source>%1 (%2–%3)</source>
+        <comment>a mass, its range</comment>
+        <translation>%1 (%2–%3)</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::HelpWindow</name>
@@ -5088,10 +5100,6 @@
         <translation>%1, %2</translation>
     </message>
     <message>
-        <source>cut %1</source>
-        <translation>kapp %1</translation>
-    </message>
-    <message>
         <source>%1 pieces, %2, %3. %4.</source>
         <translation>%1 stykker, %2, %3. %4.</translation>
     </message>
@@ -5126,6 +5134,15 @@
     <message>
         <source>Tie a new leader</source>
         <translation>Knyt en ny fortom</translation>
+    </message>
+    <message>
+        <source>cut %1, %2</source>
+        <translation>kapp %1, %2</translation>
+    </message>
+    <message>
+        <source>%1–%2 %3</source>
+        <comment>a range with its unit</comment>
+        <translation>%1–%2 %3</translation>
     </message>
 </context>
 <context>
@@ -7711,6 +7728,22 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
     <message>
         <source>a foot weighs (%1)</source>
         <translation>en fot veier (%1)</translation>
+    </message>
+    <message>
+        <source>%1: %2 becomes %3</source>
+        <translation>%1: %2 blir %3</translation>
+    </message>
+    <message>
+        <source>%1: %2 becomes %3, %4</source>
+        <translation>%1: %2 blir %3, %4</translation>
+    </message>
+    <message>
+        <source>No reading of the rig changes.</source>
+        <translation>Ingen avlesning av oppsettet endrer seg.</translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translation>; </translation>
     </message>
 </context>
 <context>

@@ -138,3 +138,24 @@ TEST_CASE("Fly: nothing, negative measures, holes as wide as the bead and giants
   hook.hook = "huge";
   CHECK_FALSE(flyFigures(hook));
 }
+
+TEST_CASE("Fly: how far its masses may be off, by hand, and that what is known adds nothing") {
+  FlyRecipe recipe;
+  recipe.hook = "2";
+  recipe.dressing = {Grains(2), 3.0};
+  const FlyFigures figures = *flyFigures(recipe);
+  const FlyRange range = flyRange(recipe, figures);
+  // hook 5.2 gr +- 1.04, dressing 2 gr +- 0.5: sqrt(1.04^2 + 0.5^2) = 1.154
+  CHECK((range.dryHigh - figures.dry).value() == Approx(1.154).margin(0.001));
+  CHECK((figures.dry - range.dryLow).value() == Approx(1.154).margin(0.001));
+  // wet: the dressing with its water 8 gr +- 2, the water 6 gr +- 1.8: sqrt(1.04^2 + 2^2 + 1.8^2) = 2.885
+  CHECK((range.wetHigh - figures.wet).value() == Approx(2.885).margin(0.001));
+  FlyRecipe heavier = recipe;
+  heavier.weights.push_back({Grains(18), Metal::lead, true});
+  const FlyFigures more = *flyFigures(heavier);
+  CHECK((flyRange(heavier, more).dryHigh - more.dry).value() == Approx((range.dryHigh - figures.dry).value()));
+  FlyRecipe beaded = recipe;
+  beaded.beads.push_back({Inches(0.18), Inches(0.05), Metal::tungsten, 1});
+  const FlyFigures bead = *flyFigures(beaded);
+  CHECK(flyRange(beaded, bead).dryHigh - bead.dry > range.dryHigh - figures.dry);
+}

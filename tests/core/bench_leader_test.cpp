@@ -214,3 +214,17 @@ TEST_CASE("Tippet: by the hook, in X or in pounds") {
     CHECK_FALSE(tippetFor(hook).has_value());
   }
 }
+
+TEST_CASE("Leader: what it may weigh goes by the square of how true the strand is drawn, by hand") {
+  LeaderWish wish;
+  wish.line = LeaderLine::sinkTip;
+  wish.length = Feet(4);
+  wish.pieces = 1;
+  wish.tippet = Inches(0.010);
+  const auto leader = buildLeader(wish, strands({0.010}));
+  REQUIRE(leader);
+  const GrainsRange range = massRange(*leader);
+  // 0.0005 of 0.010 in is 5 %: 0.95^2 and 1.05^2 of the mass
+  CHECK(range.low / leader->mass == toRounding(0.9025));
+  CHECK(range.high / leader->mass == toRounding(1.1025));
+}

@@ -175,6 +175,34 @@ TEST_CASE_METHOD(MakeBench, "make: a rig is weighed in with the keyboard alone")
   CHECK_FALSE(parts()[2].weighed);
 }
 
+TEST_CASE_METHOD(MakeBench, "make: which readings a weighing changes is said before it is kept, and comes true") {
+  panel->weigh();
+  enter();  // the tip
+  typeHere("140");
+  const QString said = words("weighChanges");
+  CHECK(said.contains(QLatin1String("17.8 to 11 becomes 17.8 to 14")));  // 140 gr over 10 ft
+  CHECK(said.contains(QLatin1String("21 % becomes 27 %")));               // 140 of 525 gr
+  const Rig before = document.rig();
+  CHECK(before.parts[2].weighed == std::nullopt);
+  enter();
+  const Analysis now = analyse(document.rig());
+  CHECK(tileWords(Reading::tipShare, document.rig(), now, {}).number == QLatin1String("27 %"));
+  CHECK(words("weighChanges").isEmpty());
+  panel->weigh();
+  find<WeighPage>("makeWeigh");
+  document.undoStack()->undo();
+  CHECK(document.rig() == before);
+}
+
+TEST_CASE_METHOD(MakeBench, "make: a weighing that changes nothing to see says so") {
+  panel->weigh();
+  enter();
+  typeHere("110");
+  CHECK(words("weighChanges") == QLatin1String("No reading of the rig changes."));
+  typeHere("x");
+  CHECK(words("weighChanges").isEmpty());
+}
+
 TEST_CASE_METHOD(MakeBench, "make: weighing and undo leave the rig as it was") {
   const Rig before = document.rig();
   panel->weigh();

@@ -179,8 +179,14 @@ void FlyPage::refresh() {
     m_drawing->setPart({}, tr("No fly"));
     return;
   }
+  const FlyRange range = flyRange(made, *figures);
+  const auto between = [this](Grains mass, Grains low, Grains high) {
+    return tr("%1 (%2–%3)", "a mass, its range")
+        .arg(massText(mass, units()), massNumber(low, units()), massNumber(high, units()));
+  };
   const QString sum = tr("%1 dry, %2 wet; %3")
-                          .arg(massText(figures->dry, units()), massText(figures->wet, units()),
+                          .arg(between(figures->dry, range.dryLow, range.dryHigh),
+                               between(figures->wet, range.wetLow, range.wetHigh),
                                figures->headFirst ? tr("sinks head first") : tr("sinks level"));
   m_words->setText(sum);
   m_drawing->setPart(m_fly, sum);

@@ -204,14 +204,14 @@ void LeaderPage::refresh() {
     pieces.append({piece.finished.value(), piece.diameter.value(),
                    tr("%1, %2").arg(diameterText(piece.diameter, units()),
                                     tapeText(piece.finished, units())),
-                   tr("cut %1").arg(tapeText(piece.cut, units())),
+                   tr("cut %1, %2").arg(tapeText(piece.cut, units()), poundsText(piece.strength)),
                    piece.material == Material::fluorocarbon});
   }
   m_drawing->setPieces(pieces);
   const QString sum = tr("%1 pieces, %2, %3. %4.")
                           .arg(m_leader->pieces.size())
-                          .arg(tapeText(Feet(m_lengthTyped), units()),
-                               massText(m_leader->mass, units()), weakestWords(*m_leader, units()));
+                          .arg(tapeText(Feet(m_lengthTyped), units()), massRangeText(*m_leader),
+                               weakestWords(*m_leader, units()));
   m_drawing->setPart(asOnePart(*m_leader), sum);
   QStringList words{sum};
   if (m_leader->longForSinkTip) words.append(tr("Long behind a sink tip: the fly rides up."));
@@ -220,6 +220,15 @@ void LeaderPage::refresh() {
   m_words->setText(words.join(QLatin1Char(' ')));
   m_advice->setText(tr("Usual for the trade, not a rule. Glasses on when you test a knot."));
   takeFly();
+}
+
+/// "2.9–3.3 gr": nylon is not drawn truer.
+QString LeaderPage::massRangeText(const Leader& leader) const {
+  const GrainsRange range = massRange(leader);
+  const auto number = [this](Grains mass) {
+    return numberText(shownValue(mass.value(), Measure::mass, units()), units().grams ? 2 : 1);
+  };
+  return tr("%1–%2 %3", "a range with its unit").arg(number(range.low), number(range.high), massUnit(units()));
 }
 
 /// What the trade ties to the hook of the fly on the line.

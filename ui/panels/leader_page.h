@@ -32,6 +32,7 @@ class LeaderPage : public MakePage {
  private:
   void refresh();
   void place();
+  [[nodiscard]] QString massRangeText(const Leader& leader) const;
   void fillTippets();
   void takeFly();
   [[nodiscard]] LeaderWish wish() const;

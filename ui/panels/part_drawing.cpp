@@ -15,7 +15,17 @@
 namespace grainwise::ui {
 namespace {
 constexpr double kPad = 10;
+
+/// A measure along the lower left of a drawing, `length` pixels long.
+void paintScale(QPainter& p, const QRectF& inside, double length, const QString& words, const Look* look) {
+  const double y = inside.bottom() - 3;
+  p.setPen(QPen(look->colours().slate, 1.2));
+  p.drawLine(QPointF(inside.left(), y), QPointF(inside.left() + length, y));
+  for (const double x : {inside.left(), inside.left() + length}) p.drawLine(QPointF(x, y - 4), QPointF(x, y));
+  p.setFont(look->font(14));
+  p.drawText(QPointF(inside.left() + length + 6, y), words);
 }
+}  // namespace
 
 PartDrawing::PartDrawing(Look* look, QWidget* parent) : QWidget(parent), m_look(look) {
   setFocusPolicy(Qt::StrongFocus);
@@ -119,6 +129,8 @@ void FlyDrawing::paintPart(QPainter& p, const QRectF& inside) {
   double high_mm = std::max({m_shape.width_mm, m_shape.shank_mm * 0.8, 4.0});
   for (const double d : m_shape.eyes_mm) high_mm = std::max(high_mm, d * 2.4);
   const double scale = std::min(inside.width() / (long_mm * 1.35), inside.height() / high_mm);
+  constexpr double kBar_mm = 10;
+  paintScale(p, inside, kBar_mm * scale, tr("10 mm"), look());
   const double middle = inside.center().y();
   double x = inside.center().x() - long_mm * scale / 2;
   const double shank = std::max(m_shape.shank_mm, 8.0) * scale;

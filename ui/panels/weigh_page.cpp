@@ -14,6 +14,7 @@
 #include <algorithm>
 #include <array>
 
+#include "core/analysis/analysis.h"
 #include "core/bench/typed.h"
 #include "core/model/edits.h"
 #include "core/model/limits.h"
@@ -78,11 +79,16 @@ WeighPage::WeighPage(Look* look, RigDocument* document, QWidget* parent, const P
   m_table->setFocusPolicy(Qt::NoFocus);
   m_table->verticalHeader()->hide();
   m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
-  m_table->setMinimumHeight(look->px(150));
+  m_table->setMinimumHeight(look->px(110));
   for (const int column : {0, 4}) {  // words: a name, and the longest heading
     m_table->horizontalHeader()->setSectionResizeMode(column, QHeaderView::ResizeToContents);
   }
-  row->addWidget(m_table, 4);
+  auto* right = new QVBoxLayout;
+  m_changes = addLabel({});
+  m_changes->setObjectName(QStringLiteral("weighChanges"));
+  right->addWidget(m_changes);
+  right->addWidget(m_table, 1);
+  row->addLayout(right, 4);
   (new WayOut(look, m_table))->add(tr("Weigh-in"), [this] { return table(); });
   connect(m_mass, &NumberField::typed, this, [this](const Typed& t) {
     m_massTyped = t.value;
@@ -212,6 +218,10 @@ void WeighPage::refresh() {
 
 void WeighPage::showNow() {
   const auto& parts = m_document->rig().parts;
+  const bool typed = (m_massTyped || m_lengthTyped) && m_current < parts.size();
+  const auto changed = typed ? weighedPart() : tl::unexpected(Problem{});
+  m_changes->setText(changed ? changesWords(*changed) : QString());
+  m_changes->setVisible(changed.has_value());
   if (!m_massTyped || m_current >= parts.size()) {
     const bool weighed = m_current < parts.size() && weighedMass(parts[m_current]);
     m_live->setText(weighed ? tr("weighed already; a new number takes its place")
@@ -229,6 +239,38 @@ void WeighPage::showNow() {
   m_live->setText(words);
 }
 
+tl::expected<Part, Problem> WeighPage::weighedPart() const {
+  const Part& before = m_document->rig().parts[m_current];
+  Part part = before;
+  if (m_lengthTyped && part.kind != PartKind::fly) {
+    part = named(before, withMeasuredLength(part, Feet(*m_lengthTyped)), units());
+  }
+  if (!m_massTyped) return part;
+  const auto read = weighIn(part, Grains(*m_massTyped), {}, rules());
+  if (!read) return tl::unexpected(read.error());
+  const std::string today = QDate::currentDate().toString(Qt::ISODate).toStdString();
+  return weighedIn(part, Grains(*m_massTyped), today);
+}
+
+/// "Tip share: 21 % becomes 22 %": what the tiles will say otherwise.
+QString WeighPage::changesWords(const Part& weighed) const {
+  const Rig& rig = m_document->rig();
+  const Rig after = edits::replaced(rig, m_current, weighed);
+  const Analysis was = analyse(rig);
+  const Analysis is = analyse(after);
+  QStringList words;
+  for (const Reading reading : {Reading::headOnRod, Reading::junction, Reading::tipShare,
+                                Reading::flyAgainstTip, Reading::depth}) {
+    const TileWords old = tileWords(reading, rig, was, units());
+    const TileWords now = tileWords(reading, after, is, units());
+    if (old.number == now.number && old.verdict == now.verdict) continue;
+    words.append(old.verdict == now.verdict
+                     ? tr("%1: %2 becomes %3").arg(now.title, old.number, now.number)
+                     : tr("%1: %2 becomes %3, %4").arg(now.title, old.number, now.number, now.verdict));
+  }
+  return words.isEmpty() ? tr("No reading of the rig changes.") : words.join(tr("; "));
+}
+
 void WeighPage::commit() {
   if (m_committing) return;
   const Rig& rig = m_document->rig();
@@ -236,18 +278,11 @@ void WeighPage::commit() {
   // What stands in a field and cannot be taken is never replaced by what stood there before.
   if (!m_mass->error().isEmpty() || !m_length->error().isEmpty()) return;
   if (!m_massTyped && !m_lengthTyped) return choose(after(m_current));
-  Part part = rig.parts[m_current];
-  if (m_lengthTyped && part.kind != PartKind::fly) {
-    part = named(part, withMeasuredLength(part, Feet(*m_lengthTyped)), units());
-  }
-  if (m_massTyped) {
-    if (!weighIn(part, Grains(*m_massTyped), {}, rules())) return showNow();
-    const std::string today = QDate::currentDate().toString(Qt::ISODate).toStdString();
-    part = weighedIn(part, Grains(*m_massTyped), today);
-  }
+  const auto part = weighedPart();
+  if (!part) return showNow();
   m_committing = true;
-  m_document->apply(tr("Weigh %1").arg(partWords(part, units())),
-                    edits::replaced(rig, m_current, part));
+  m_document->apply(tr("Weigh %1").arg(partWords(*part, units())),
+                    edits::replaced(rig, m_current, *part));
   m_committing = false;
   choose(after(m_current));
 }

@@ -19,7 +19,8 @@ class Preferences;
 class RigDocument;
 
 /// Weigh-in with wet hands: one part, one field; a number and Enter go on to the next part. The table
-/// shows what was meant, what the scale said, and how far off that is.
+/// shows what was meant, what the scale said, and how far off that is; above it stands, before anything
+/// is kept, which readings of the rig change.
 class WeighPage : public MakePage {
   Q_OBJECT
  public:
@@ -44,12 +45,16 @@ class WeighPage : public MakePage {
   void commit();
   void forget();
   [[nodiscard]] WeighRules rules() const;
+  /// The current part with what was typed; the problem where it cannot be.
+  [[nodiscard]] tl::expected<Part, Problem> weighedPart() const;
+  [[nodiscard]] QString changesWords(const Part& weighed) const;
   [[nodiscard]] std::size_t after(std::size_t index) const;
 
   RigDocument* m_document;
   const Preferences* m_preferences;
   QLabel* m_name;
   QLabel* m_live;
+  QLabel* m_changes;
   NumberField* m_mass;
   NumberField* m_length;
   QComboBox* m_scale;
