@@ -54,7 +54,7 @@ class ObjectReader {
     const auto read = readNumber(*json, key, limit, false);
     if (!read) return;
     if (*read != std::floor(*read) || std::abs(*read) > 1e9) {
-      return blame(*json, key, std::string(key) + " is " + excerpt(json->text, 40),
+      return blame(*json, key, Problem::tr("%1 is %2").arg(key).arg(excerpt(json->text, 40)),
                    Problem::tr("give a whole number, %1").arg(rangeWording(limit)));
     }
     value = static_cast<int>(*read);

@@ -1627,6 +1627,445 @@
     </message>
 </context>
 <context>
+    <name>RuleWords</name>
+    <message>
+        <source>a joint hinges over this ratio, fly side to rod side</source>
+        <translation>ein Übergang knickt über diesem Verhältnis, Fliegenseite zu Rutenseite</translation>
+    </message>
+    <message>
+        <source>over this it hinges unless the stroke is slow and open</source>
+        <translation>darüber knickt er, wenn die Wurfbewegung nicht langsam und offen ist</translation>
+    </message>
+    <message>
+        <source>over this it steps up and has to be forced</source>
+        <translation>darüber ist er eine Stufe aufwärts und muss gezwungen werden</translation>
+    </message>
+    <message>
+        <source>under this it is a drop, no longer level</source>
+        <translation>darunter ist er ein Abfall, nicht mehr eben</translation>
+    </message>
+    <message>
+        <source>under this the front collapses</source>
+        <translation>darunter fällt die Front zusammen</translation>
+    </message>
+    <message>
+        <source>line on each side whose mean is taken</source>
+        <translation>Schnur auf jeder Seite, deren Mittel gilt</translation>
+    </message>
+    <message>
+        <source>bare nylon up to this length has no rule</source>
+        <translation>für bloßes Nylon bis zu dieser Länge gilt keine Regel</translation>
+    </message>
+    <message>
+        <source>longer nylon is stout enough from this ratio on</source>
+        <translation>längeres Nylon ist ab diesem Verhältnis kräftig genug</translation>
+    </message>
+    <message>
+        <source>longer nylon piles under this ratio</source>
+        <translation>längeres Nylon häuft sich unter diesem Verhältnis</translation>
+    </message>
+    <message>
+        <source>a head fits within this of the rod&apos;s window</source>
+        <translation>ein Kopf passt bis so weit neben dem Fenster der Rute</translation>
+    </message>
+    <message>
+        <source>beyond this it is the wrong head</source>
+        <translation>darüber hinaus ist es der falsche Kopf</translation>
+    </message>
+    <message>
+        <source>short head with its tip: too short under</source>
+        <translation>kurzer Kopf mit seiner Spitze: zu kurz unter</translation>
+    </message>
+    <message>
+        <source>short head with its tip: usual from</source>
+        <translation>kurzer Kopf mit seiner Spitze: üblich ab</translation>
+    </message>
+    <message>
+        <source>short head with its tip: usual to</source>
+        <translation>kurzer Kopf mit seiner Spitze: üblich bis</translation>
+    </message>
+    <message>
+        <source>short head with its tip: too long over</source>
+        <translation>kurzer Kopf mit seiner Spitze: zu lang über</translation>
+    </message>
+    <message>
+        <source>short head on a single-hand rod: too short under</source>
+        <translation>kurzer Kopf auf einer Einhandrute: zu kurz unter</translation>
+    </message>
+    <message>
+        <source>short head on a single-hand rod: usual from</source>
+        <translation>kurzer Kopf auf einer Einhandrute: üblich ab</translation>
+    </message>
+    <message>
+        <source>short head on a single-hand rod: usual to</source>
+        <translation>kurzer Kopf auf einer Einhandrute: üblich bis</translation>
+    </message>
+    <message>
+        <source>short head on a single-hand rod: too long over</source>
+        <translation>kurzer Kopf auf einer Einhandrute: zu lang über</translation>
+    </message>
+    <message>
+        <source>fine taper: too short under</source>
+        <translation>fein verjüngter Kopf: zu kurz unter</translation>
+    </message>
+    <message>
+        <source>fine taper: usual from</source>
+        <translation>fein verjüngter Kopf: üblich ab</translation>
+    </message>
+    <message>
+        <source>fine taper: usual to</source>
+        <translation>fein verjüngter Kopf: üblich bis</translation>
+    </message>
+    <message>
+        <source>fine taper: too long over</source>
+        <translation>fein verjüngter Kopf: zu lang über</translation>
+    </message>
+    <message>
+        <source>long belly with its tip: too short under</source>
+        <translation>lange Keule mit ihrer Spitze: zu kurz unter</translation>
+    </message>
+    <message>
+        <source>long belly with its tip: usual from</source>
+        <translation>lange Keule mit ihrer Spitze: üblich ab</translation>
+    </message>
+    <message>
+        <source>long belly with its tip: usual to</source>
+        <translation>lange Keule mit ihrer Spitze: üblich bis</translation>
+    </message>
+    <message>
+        <source>long belly with its tip: too long over</source>
+        <translation>lange Keule mit ihrer Spitze: zu lang über</translation>
+    </message>
+    <message>
+        <source>no grip under this share of the head</source>
+        <translation>kein Halt unter diesem Anteil des Kopfes</translation>
+    </message>
+    <message>
+        <source>light under this</source>
+        <translation>leicht unter diesem Anteil</translation>
+    </message>
+    <message>
+        <source>right up to this</source>
+        <translation>richtig bis zu diesem Anteil</translation>
+    </message>
+    <message>
+        <source>too much tip over this</source>
+        <translation>zu viel Spitze über diesem Anteil</translation>
+    </message>
+    <message>
+        <source>right up to this on a fine taper or long belly</source>
+        <translation>richtig bis hierher auf fein verjüngtem Kopf oder langer Keule</translation>
+    </message>
+    <message>
+        <source>too little in the water under this, head to fly</source>
+        <translation>darunter zu wenig im Wasser, vom Kopf bis zur Fliege</translation>
+    </message>
+    <message>
+        <source>enough in the water from this on</source>
+        <translation>ab hier genug im Wasser</translation>
+    </message>
+    <message>
+        <source>much in the water over this</source>
+        <translation>darüber viel im Wasser</translation>
+    </message>
+    <message>
+        <source>the tip carries a fly when it weighs this many times as much</source>
+        <translation>die Spitze trägt eine Fliege, wenn sie so viele Male so viel wiegt</translation>
+    </message>
+    <message>
+        <source>under this the fly is too heavy for the tip</source>
+        <translation>darunter ist die Fliege zu schwer für die Spitze</translation>
+    </message>
+    <message>
+        <source>line that is weighed against the fly</source>
+        <translation>Schnur, die gegen die Fliege gewogen wird</translation>
+    </message>
+    <message>
+        <source>nylon longer than this is weighed against the fly too</source>
+        <translation>längeres Nylon wird auch gegen die Fliege gewogen</translation>
+    </message>
+    <message>
+        <source>such nylon carries the fly from this many times its weight on</source>
+        <translation>solches Nylon trägt die Fliege ab so vielen Malen ihres Gewichts</translation>
+    </message>
+    <message>
+        <source>under this the fly is too heavy for the leader</source>
+        <translation>darunter ist die Fliege zu schwer für das Vorfach</translation>
+    </message>
+    <message>
+        <source>lands in a heap under this, line speed against the least that turns over</source>
+        <translation>fällt darunter in einem Haufen, Schnurgeschwindigkeit zur kleinsten, die abrollt</translation>
+    </message>
+    <message>
+        <source>probably does not turn over under this</source>
+        <translation>rollt darunter wohl nicht ab</translation>
+    </message>
+    <message>
+        <source>speed to spare from this on</source>
+        <translation>ab hier Geschwindigkeit übrig</translation>
+    </message>
+    <message>
+        <source>the front does not carry under this, pull against need</source>
+        <translation>die Front trägt darunter nicht, Zug gegen Bedarf</translation>
+    </message>
+    <message>
+        <source>the front carries from this on</source>
+        <translation>die Front trägt ab hier</translation>
+    </message>
+    <message>
+        <source>front of the line in which that is asked</source>
+        <translation>vorderes Stück der Schnur, in dem das gefragt wird</translation>
+    </message>
+    <message>
+        <source>the fly dies under this share of the line speed</source>
+        <translation>die Fliege stirbt unter diesem Anteil der Schnurgeschwindigkeit ab</translation>
+    </message>
+    <message>
+        <source>it arrives firmly from this on</source>
+        <translation>sie kommt ab hier fest an</translation>
+    </message>
+    <message>
+        <source>it arrives lively from this on</source>
+        <translation>sie kommt ab hier lebhaft an</translation>
+    </message>
+    <message>
+        <source>it kicks over this</source>
+        <translation>sie schlägt darüber nach</translation>
+    </message>
+    <message>
+        <source>behind a joint that steps up by more than this, lively is a kick</source>
+        <translation>nach einem Übergang mit größerer Stufe aufwärts ist lebhaft ein Nachschlagen</translation>
+    </message>
+    <message>
+        <source>the fly is too bulky when the nylon keeps less of its speed</source>
+        <translation>die Fliege ist zu voluminös, wenn das Nylon weniger ihrer Geschwindigkeit erhält</translation>
+    </message>
+    <message>
+        <source>the same stroke within this change of working length</source>
+        <translation>gleiche Wurfbewegung bis zu dieser Änderung der Arbeitslänge</translation>
+    </message>
+    <message>
+        <source>a different cast from this change of length on</source>
+        <translation>ein anderer Wurf ab dieser Änderung der Länge</translation>
+    </message>
+    <message>
+        <source>the same stroke within this change of weight</source>
+        <translation>gleiche Wurfbewegung bis zu dieser Änderung des Gewichts</translation>
+    </message>
+    <message>
+        <source>a different cast from this change of weight on</source>
+        <translation>ein anderer Wurf ab dieser Änderung des Gewichts</translation>
+    </message>
+    <message>
+        <source>a slower lift from this much more sinking line</source>
+        <translation>ein langsameres Anheben ab so viel mehr sinkender Schnur</translation>
+    </message>
+    <message>
+        <source>a weighed part is as meant within this</source>
+        <translation>ein gewogenes Teil ist bis hierher wie gedacht</translation>
+    </message>
+    <message>
+        <source>a drop down to this ratio has the full grade</source>
+        <translation>ein Abfall bis zu diesem Verhältnis hat die volle Note</translation>
+    </message>
+    <message>
+        <source>grade where a joint starts to step up</source>
+        <translation>Note, wo ein Übergang eine Stufe aufwärts wird</translation>
+    </message>
+    <message>
+        <source>tip share of a short head with the full grade</source>
+        <translation>Spitzenanteil eines kurzen Kopfes mit der vollen Note</translation>
+    </message>
+    <message>
+        <source>grade where the tip share turns light or heavy</source>
+        <translation>Note, wo der Spitzenanteil leicht oder schwer wird</translation>
+    </message>
+    <message>
+        <source>line from head to fly with the full grade</source>
+        <translation>Schnur vom Kopf bis zur Fliege mit der vollen Note</translation>
+    </message>
+    <message>
+        <source>grade where that line turns short</source>
+        <translation>Note, wo diese Schnur kurz wird</translation>
+    </message>
+    <message>
+        <source>wanted this near the bottom, lying on it is right</source>
+        <translation>so nah am Grund gewünscht, ist Aufliegen richtig</translation>
+    </message>
+    <message>
+        <source>grade where the stroke becomes a different cast</source>
+        <translation>Note, wo die Wurfbewegung ein anderer Wurf wird</translation>
+    </message>
+    <message>
+        <source>grade of the most different cast</source>
+        <translation>Note des verschiedensten Wurfs</translation>
+    </message>
+    <message>
+        <source>weight of: the worst joint</source>
+        <translation>Gewicht von: schlechtester Übergang</translation>
+    </message>
+    <message>
+        <source>weight of: tip share</source>
+        <translation>Gewicht von: Spitzenanteil</translation>
+    </message>
+    <message>
+        <source>weight of: line from head to fly</source>
+        <translation>Gewicht von: Schnur vom Kopf bis zur Fliege</translation>
+    </message>
+    <message>
+        <source>weight of: working length</source>
+        <translation>Gewicht von: Arbeitslänge</translation>
+    </message>
+    <message>
+        <source>weight of: fly against tip</source>
+        <translation>Gewicht von: Fliege zur Spitze</translation>
+    </message>
+    <message>
+        <source>weight of: pull of the front</source>
+        <translation>Gewicht von: Zug der Front</translation>
+    </message>
+    <message>
+        <source>weight of: line speed to spare</source>
+        <translation>Gewicht von: übrige Schnurgeschwindigkeit</translation>
+    </message>
+    <message>
+        <source>weight of: depth</source>
+        <translation>Gewicht von: Tiefe</translation>
+    </message>
+    <message>
+        <source>weight of: change of the stroke</source>
+        <translation>Gewicht von: Änderung der Wurfbewegung</translation>
+    </message>
+    <message>
+        <source>Joints</source>
+        <translation>Übergänge</translation>
+    </message>
+    <message>
+        <source>Head on rod and working length</source>
+        <translation>Kopf zur Rute und Arbeitslänge</translation>
+    </message>
+    <message>
+        <source>Tip share and line in the water</source>
+        <translation>Spitzenanteil und Schnur im Wasser</translation>
+    </message>
+    <message>
+        <source>Fly against tip and leader</source>
+        <translation>Fliege zu Spitze und Vorfach</translation>
+    </message>
+    <message>
+        <source>Turnover</source>
+        <translation>Abrollen</translation>
+    </message>
+    <message>
+        <source>Stroke</source>
+        <translation>Wurfbewegung</translation>
+    </message>
+    <message>
+        <source>Weigh-in</source>
+        <translation>Wiegen</translation>
+    </message>
+    <message>
+        <source>Grades from 0 to 1, between the limits</source>
+        <translation>Noten von 0 bis 1, zwischen den Grenzen</translation>
+    </message>
+    <message>
+        <source>How much each counts in the ranking; at 0 it only refuses</source>
+        <translation>Wie viel jedes in der Reihung zählt; bei 0 lehnt es nur ab</translation>
+    </message>
+    <message>
+        <source>ours</source>
+        <translation>von uns</translation>
+    </message>
+    <message>
+        <source>common practice</source>
+        <translation>gängige Praxis</translation>
+    </message>
+    <message>
+        <source>rods</source>
+        <translation>Ruten</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>a figure, its unit</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Must be over %1: %2</source>
+        <translation>Muss über %1 liegen: %2</translation>
+    </message>
+    <message>
+        <source>Must be under %1: %2</source>
+        <translation>Muss unter %1 liegen: %2</translation>
+    </message>
+    <message>
+        <source>Outside what is possible; give %1 to %2.</source>
+        <translation>Außerhalb des Möglichen; %1 bis %2 angeben.</translation>
+    </message>
+</context>
+<context>
+    <name>SettingsFile</name>
+    <message>
+        <source>a number from %1 to %2</source>
+        <translation>eine Zahl von %1 bis %2</translation>
+    </message>
+    <message>
+        <source>true or false</source>
+        <translation>true oder false</translation>
+    </message>
+    <message>
+        <source>one of %1</source>
+        <translation>eines von %1</translation>
+    </message>
+    <message>
+        <source>nothing, or one of %1</source>
+        <translation>nichts oder eines von %1</translation>
+    </message>
+    <message>
+        <source>nothing, or %1</source>
+        <translation>nichts oder %1</translation>
+    </message>
+    <message>
+        <source>%1 is %2; it must be under %3, which is %4.</source>
+        <translation>%1 ist %2; es muss unter %3 liegen, und das ist %4.</translation>
+    </message>
+    <message>
+        <source>and more: %1 in all</source>
+        <translation>und weitere: insgesamt %1</translation>
+    </message>
+    <message>
+        <source>The file cannot be read.</source>
+        <translation>Die Datei lässt sich nicht lesen.</translation>
+    </message>
+    <message>
+        <source>This is no settings file of Grainwise: it is too large to be one.</source>
+        <translation>Das ist keine Einstellungsdatei von Grainwise: dafür ist sie zu groß.</translation>
+    </message>
+    <message>
+        <source>This is no settings file of Grainwise. Choose one that was exported here.</source>
+        <translation>Das ist keine Einstellungsdatei von Grainwise. Wählen Sie eine, die hier ausgegeben wurde.</translation>
+    </message>
+    <message>
+        <source>The file ends in the middle of a line: it was cut off. Export it anew.</source>
+        <translation>Die Datei endet mitten in einer Zeile: sie wurde abgeschnitten. Geben Sie sie neu aus.</translation>
+    </message>
+    <message>
+        <source>The file is broken: line %1 is neither a [group] nor a key with its value.</source>
+        <translation>Die Datei ist beschädigt: Zeile %1 ist weder eine [Gruppe] noch ein Schlüssel mit seinem Wert.</translation>
+    </message>
+    <message>
+        <source>Settings of version “%1” are not known here; version %2 is.</source>
+        <translation>Einstellungen der Version „%1“ sind hier nicht bekannt; bekannt ist Version %2.</translation>
+    </message>
+    <message>
+        <source>%1 is missing; it wants %2.</source>
+        <translation>%1 fehlt; nötig ist %2.</translation>
+    </message>
+    <message>
+        <source>%1 is “%2”; it wants %3.</source>
+        <translation>%1 ist „%2“; nötig ist %3.</translation>
+    </message>
+</context>
+<context>
     <name>ShelfWords</name>
     <message>
         <source>Running lines</source>
@@ -3151,6 +3590,1173 @@
     </message>
 </context>
 <context>
+    <name>grainwise::Problem</name>
+    <message>
+        <source>section %1: %2</source>
+        <translation>Abschnitt %1: %2</translation>
+    </message>
+    <message>
+        <source>a spool cannot be divided into %1 tips</source>
+        <translation>eine Spule lässt sich nicht in %1 Spitzen teilen</translation>
+    </message>
+    <message>
+        <source>ask for one or more</source>
+        <translation>eine oder mehr verlangen</translation>
+    </message>
+    <message>
+        <source>the loops of %1 tips use up the %2 ft that are left</source>
+        <translation>die Schlaufen von %1 Spitzen verbrauchen die restlichen %2 ft</translation>
+    </message>
+    <message>
+        <source>ask for fewer tips</source>
+        <translation>weniger Spitzen verlangen</translation>
+    </message>
+    <message>
+        <source>a tip of %1 ft cannot be cut</source>
+        <translation>eine Spitze von %1 ft lässt sich nicht schneiden</translation>
+    </message>
+    <message>
+        <source>the spool is %1 ft short of one such tip with its loops</source>
+        <translation>der Spule fehlen %1 ft für eine solche Spitze mit ihren Schlaufen</translation>
+    </message>
+    <message>
+        <source>ask for a shorter one</source>
+        <translation>eine kürzere verlangen</translation>
+    </message>
+    <message>
+        <source>a measure of this fly is negative or over 6 in</source>
+        <translation>ein Maß dieser Fliege ist negativ oder über 6 in</translation>
+    </message>
+    <message>
+        <source>measure it again</source>
+        <translation>noch einmal messen</translation>
+    </message>
+    <message>
+        <source>a bead&apos;s hole is as wide as the bead</source>
+        <translation>das Loch einer Perle ist so weit wie die Perle</translation>
+    </message>
+    <message>
+        <source>give the hole&apos;s own diameter</source>
+        <translation>den Durchmesser des Lochs selbst angeben</translation>
+    </message>
+    <message>
+        <source>a number of beads below 0</source>
+        <translation>eine Anzahl Perlen unter 0</translation>
+    </message>
+    <message>
+        <source>give 0 or more</source>
+        <translation>0 oder mehr angeben</translation>
+    </message>
+    <message>
+        <source>a number of turns below 0</source>
+        <translation>eine Anzahl Windungen unter 0</translation>
+    </message>
+    <message>
+        <source>the dressing&apos;s mass or the water it holds is no such thing</source>
+        <translation>die Masse des Bindematerials oder das Wasser darin ist keine gültige Angabe</translation>
+    </message>
+    <message>
+        <source>give 0 gr or more, and 0 to 50 times its dry mass of water</source>
+        <translation>0 gr oder mehr angeben, und an Wasser das 0- bis 50-Fache der trockenen Masse</translation>
+    </message>
+    <message>
+        <source>a weight below 0</source>
+        <translation>ein Gewicht unter 0</translation>
+    </message>
+    <message>
+        <source>give 0 gr or more</source>
+        <translation>0 gr oder mehr angeben</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no hook size</source>
+        <translation>&quot;%1&quot; ist keine Hakengröße</translation>
+    </message>
+    <message>
+        <source>write it like 6 or 2/0, or give its wire</source>
+        <translation>wie 6 oder 2/0 schreiben oder den Hakendraht angeben</translation>
+    </message>
+    <message>
+        <source>there is nothing on this fly yet</source>
+        <translation>an dieser Fliege ist noch nichts</translation>
+    </message>
+    <message>
+        <source>add a hook or a dressing</source>
+        <translation>einen Haken oder Bindematerial hinzufügen</translation>
+    </message>
+    <message>
+        <source>one measure does not name a tip</source>
+        <translation>ein Maß allein bestimmt keine Spitze</translation>
+    </message>
+    <message>
+        <source>give two of mass, length, diameter and timed sink</source>
+        <translation>zwei angeben von Masse, Länge, Durchmesser und gemessener Sinkzeit</translation>
+    </message>
+    <message>
+        <source>no line of this mass per foot sinks so fast</source>
+        <translation>keine Schnur mit dieser Masse je Fuß sinkt so schnell</translation>
+    </message>
+    <message>
+        <source>time it again, over a longer fall</source>
+        <translation>noch einmal die Zeit nehmen, über eine längere Strecke</translation>
+    </message>
+    <message>
+        <source>no spool steps down to %1 in one knot</source>
+        <translation>keine Spule führt mit einem Knoten auf %1 hinunter</translation>
+    </message>
+    <message>
+        <source>take one over %1 up to %2, or a leader of one piece</source>
+        <translation>eine über %1 bis %2 nehmen oder ein Vorfach aus einem Stück</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>no spool has a diameter for the butt</source>
+        <translation>keine Spule hat einen Durchmesser für das dicke Ende</translation>
+    </message>
+    <message>
+        <source>add one of %1</source>
+        <translation>eine aufnehmen, %1</translation>
+    </message>
+    <message>
+        <source>from the tippet up the spools lead no farther than %1; the butt wants %2</source>
+        <translation>von der Vorfachspitze aufwärts führen die Spulen nur bis %1; das dicke Ende verlangt %2</translation>
+    </message>
+    <message>
+        <source>add a diameter over %1 up to %2</source>
+        <translation>einen Durchmesser über %1 bis %2 aufnehmen</translation>
+    </message>
+    <message>
+        <source>there is no nylon or fluorocarbon to tie a leader from</source>
+        <translation>es gibt kein Nylon oder Fluorocarbon, um ein Vorfach zu knüpfen</translation>
+    </message>
+    <message>
+        <source>add spools with their diameters</source>
+        <translation>Spulen mit ihren Durchmessern aufnehmen</translation>
+    </message>
+    <message>
+        <source>no spool is a tippet of %1</source>
+        <translation>keine Spule gibt eine Vorfachspitze von %1</translation>
+    </message>
+    <message>
+        <source>choose a tippet that is there, or add the spool</source>
+        <translation>eine vorhandene Vorfachspitze wählen oder die Spule aufnehmen</translation>
+    </message>
+    <message>
+        <source>the butt follows from the line&apos;s tip, which is not known</source>
+        <translation>das dicke Ende richtet sich nach dem Schnurende, das nicht bekannt ist</translation>
+    </message>
+    <message>
+        <source>give its diameter, or what a foot of it weighs</source>
+        <translation>seinen Durchmesser angeben oder was ein Fuß davon wiegt</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no %2</source>
+        <translation>&quot;%1&quot; taugt nicht als %2</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no date</source>
+        <translation>&quot;%1&quot; ist kein Datum</translation>
+    </message>
+    <message>
+        <source>write year-month-day, as in 2026-03-02</source>
+        <translation>Jahr-Monat-Tag schreiben, wie 2026-03-02</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; holds no mass, length, gr/ft or sink rate</source>
+        <translation>&quot;%1&quot; enthält keine Masse, keine Länge, kein gr/ft und keine Sinkrate</translation>
+    </message>
+    <message>
+        <source>check which column is which, or take the line out</source>
+        <translation>prüfen, welche Spalte welche ist, oder die Zeile herausnehmen</translation>
+    </message>
+    <message>
+        <source>this line</source>
+        <translation>diese Zeile</translation>
+    </message>
+    <message>
+        <source>%1 lacks a length, or a mass or gr/ft</source>
+        <translation>%1 hat keine Länge, oder weder Masse noch gr/ft</translation>
+    </message>
+    <message>
+        <source>a tip needs its length and one of the two</source>
+        <translation>eine Spitze braucht ihre Länge und eins von beiden</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 sinks over more than its length</source>
+        <translation>%1 sinkt auf mehr als der ganzen Länge</translation>
+    </message>
+    <message>
+        <source>give the sinking feet within its length</source>
+        <translation>die sinkenden Fuß innerhalb der Länge angeben</translation>
+    </message>
+    <message>
+        <source>%1 ft cannot come off %2 ft</source>
+        <translation>%1 ft lassen sich nicht von %2 ft abschneiden</translation>
+    </message>
+    <message>
+        <source>give less than its length</source>
+        <translation>weniger als die Länge angeben</translation>
+    </message>
+    <message>
+        <source>%1 is no mass</source>
+        <translation>%1 ist keine Masse</translation>
+    </message>
+    <message>
+        <source>write it like 113.5 gr or 7.4 g</source>
+        <translation>wie 113,5 gr oder 7,4 g schreiben</translation>
+    </message>
+    <message>
+        <source>%1 does not say gr or g</source>
+        <translation>%1 sagt nicht, ob gr oder g</translation>
+    </message>
+    <message>
+        <source>write gr for grains or g for grams</source>
+        <translation>gr für Grain oder g für Gramm schreiben</translation>
+    </message>
+    <message>
+        <source>%1 is no unit of mass</source>
+        <translation>%1 ist keine Einheit der Masse</translation>
+    </message>
+    <message>
+        <source>%1 is no length</source>
+        <translation>%1 ist keine Länge</translation>
+    </message>
+    <message>
+        <source>write it like 10.5 ft, 10 ft 6 in or 3.2 m</source>
+        <translation>wie 10,5 ft, 10 ft 6 in oder 3,2 m schreiben</translation>
+    </message>
+    <message>
+        <source>%1 does not say its unit</source>
+        <translation>%1 nennt keine Einheit</translation>
+    </message>
+    <message>
+        <source>%1 is no unit of length</source>
+        <translation>%1 ist keine Einheit der Länge</translation>
+    </message>
+    <message>
+        <source>write ft, in, m or cm</source>
+        <translation>ft, in, m oder cm schreiben</translation>
+    </message>
+    <message>
+        <source>write feet before inches, as in 10 ft 6 in</source>
+        <translation>Fuß vor Zoll schreiben, wie 10 ft 6 in</translation>
+    </message>
+    <message>
+        <source>a mass of %1 gr is none</source>
+        <translation>%1 gr sind keine Masse</translation>
+    </message>
+    <message>
+        <source>weigh it again</source>
+        <translation>noch einmal wiegen</translation>
+    </message>
+    <message>
+        <source>%1 gr is not more than its loops, %2 gr</source>
+        <translation>%1 gr sind nicht mehr als die Schlaufen mit %2 gr</translation>
+    </message>
+    <message>
+        <source>weigh it with its loops, or correct them</source>
+        <translation>mit den Schlaufen wiegen oder diese berichtigen</translation>
+    </message>
+    <message>
+        <source>the water&apos;s depth and speed are not known</source>
+        <translation>Tiefe und Strömung des Wassers sind nicht bekannt</translation>
+    </message>
+    <message>
+        <source>give them first</source>
+        <translation>diese zuerst angeben</translation>
+    </message>
+    <message>
+        <source>there is no fly of known mass</source>
+        <translation>es gibt keine Fliege mit bekannter Masse</translation>
+    </message>
+    <message>
+        <source>add the fly that was fished</source>
+        <translation>die Fliege hinzufügen, die gefischt wurde</translation>
+    </message>
+    <message>
+        <source>a fly %1 ft down in %2 ft of water says nothing about the current</source>
+        <translation>eine Fliege %1 ft tief in %2 ft Wasser sagt nichts über die Strömung</translation>
+    </message>
+    <message>
+        <source>measure where the fly hangs free, above the bottom</source>
+        <translation>messen, wo die Fliege frei hängt, über dem Grund</translation>
+    </message>
+    <message>
+        <source>how sure the depth is, is not a depth itself</source>
+        <translation>die Unsicherheit der Tiefe ist keine mögliche Tiefe</translation>
+    </message>
+    <message>
+        <source>give 0 ft or a little more</source>
+        <translation>0 ft oder etwas mehr angeben</translation>
+    </message>
+    <message>
+        <source>no current from 0.2 to 15 ft/s puts this rig&apos;s fly there</source>
+        <translation>keine Strömung von 0,2 bis 15 ft/s bringt die Fliege dieser Montage dorthin</translation>
+    </message>
+    <message>
+        <source>check the depth, the rig and the depth of the water</source>
+        <translation>die Tiefe, die Montage und die Wassertiefe prüfen</translation>
+    </message>
+    <message>
+        <source>a fall of %1 in is no fall in a tub</source>
+        <translation>%1 in sind keine Fallstrecke in einer Wanne</translation>
+    </message>
+    <message>
+        <source>give over 0 to 300 in</source>
+        <translation>über 0 bis 300 in angeben</translation>
+    </message>
+    <message>
+        <source>no time is given</source>
+        <translation>keine Zeit angegeben</translation>
+    </message>
+    <message>
+        <source>time at least one fall</source>
+        <translation>mindestens eine Fallzeit nehmen</translation>
+    </message>
+    <message>
+        <source>a time of %1 s is none</source>
+        <translation>%1 s sind keine Fallzeit</translation>
+    </message>
+    <message>
+        <source>time it again</source>
+        <translation>noch einmal die Zeit nehmen</translation>
+    </message>
+    <message>
+        <source>no line of this mass per foot sinks so</source>
+        <translation>keine Schnur mit dieser Masse je Fuß sinkt so</translation>
+    </message>
+    <message>
+        <source>measure the fall and time it again</source>
+        <translation>die Fallstrecke messen und noch einmal die Zeit nehmen</translation>
+    </message>
+    <message>
+        <source>this piece does not go by a sink rate</source>
+        <translation>dieses Stück sinkt nicht mit einer Sinkrate</translation>
+    </message>
+    <message>
+        <source>choose a piece that sinks by its rate</source>
+        <translation>ein Stück wählen, das mit einer Rate sinkt</translation>
+    </message>
+    <message>
+        <source>no grain window is known for this rod and this style of head</source>
+        <translation>für diese Rute und diese Kopfart ist kein Fenster bekannt</translation>
+    </message>
+    <message>
+        <source>give the rod&apos;s window, or a line number from our tables</source>
+        <translation>das Fenster der Rute angeben oder eine Schnurklasse aus unseren Tabellen</translation>
+    </message>
+    <message>
+        <source>the shelf has no head of this style</source>
+        <translation>das Regal hat keinen Kopf dieser Art</translation>
+    </message>
+    <message>
+        <source>add one to it</source>
+        <translation>einen dazulegen</translation>
+    </message>
+    <message>
+        <source>the rig named here is not sound: %1</source>
+        <translation>die hier genannte Montage ist nicht in Ordnung: %1</translation>
+    </message>
+    <message>
+        <source>name a rig file from the deck&apos;s own folder on</source>
+        <translation>eine Montagedatei vom Ordner des Kartensatzes aus benennen</translation>
+    </message>
+    <message>
+        <source>%1 is missing</source>
+        <translation>%1 fehlt</translation>
+    </message>
+    <message>
+        <source>the format &quot;%1&quot; is not known</source>
+        <translation>das Format &quot;%1&quot; ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>%1 is %2</source>
+        <translation>%1 ist %2</translation>
+    </message>
+    <message>
+        <source>give one of %1</source>
+        <translation>eins davon angeben: %1</translation>
+    </message>
+    <message>
+        <source>this name does not stay in the deck&apos;s own folder</source>
+        <translation>dieser Name führt aus dem Ordner des Kartensatzes hinaus</translation>
+    </message>
+    <message>
+        <source>this name is a link out of the deck&apos;s own folder</source>
+        <translation>dieser Name ist eine Verknüpfung aus dem Ordner des Kartensatzes hinaus</translation>
+    </message>
+    <message>
+        <source>put the rig file itself into that folder</source>
+        <translation>die Rig-Datei selbst in diesen Ordner legen</translation>
+    </message>
+    <message>
+        <source>there is no such file</source>
+        <translation>diese Datei gibt es nicht</translation>
+    </message>
+    <message>
+        <source>check the name</source>
+        <translation>den Namen prüfen</translation>
+    </message>
+    <message>
+        <source>this is a folder</source>
+        <translation>das ist ein Ordner</translation>
+    </message>
+    <message>
+        <source>name a file in it</source>
+        <translation>eine Datei darin nennen</translation>
+    </message>
+    <message>
+        <source>the file cannot be read</source>
+        <translation>die Datei lässt sich nicht lesen</translation>
+    </message>
+    <message>
+        <source>check who may read it and that it is a plain file</source>
+        <translation>prüfen, wer sie lesen darf und ob sie eine gewöhnliche Datei ist</translation>
+    </message>
+    <message>
+        <source>more is wrong than these %1 problems</source>
+        <translation>es gibt mehr Fehler als diese %1</translation>
+    </message>
+    <message>
+        <source>mend them first</source>
+        <translation>diese zuerst beheben</translation>
+    </message>
+    <message>
+        <source>the key &quot;%1&quot; stands twice in this object</source>
+        <translation>der Schlüssel &quot;%1&quot; steht zweimal in diesem Objekt</translation>
+    </message>
+    <message>
+        <source>keep one of the two</source>
+        <translation>eins von beiden behalten</translation>
+    </message>
+    <message>
+        <source>objects and lists are nested deeper than %1 levels</source>
+        <translation>Objekte und Listen sind tiefer als %1 Ebenen verschachtelt</translation>
+    </message>
+    <message>
+        <source>keep it to %1</source>
+        <translation>bei höchstens %1 bleiben</translation>
+    </message>
+    <message>
+        <source>in text, write a line break as \n and a tab as \t</source>
+        <translation>in Text einen Zeilenumbruch als \n und einen Tabulator als \t schreiben</translation>
+    </message>
+    <message>
+        <source>end the text with a double quote on the same line</source>
+        <translation>den Text in derselben Zeile mit einem doppelten Anführungszeichen beenden</translation>
+    </message>
+    <message>
+        <source>in text, write a backslash as two</source>
+        <translation>in Text einen Backslash doppelt schreiben</translation>
+    </message>
+    <message>
+        <source>write the character itself instead of \u codes</source>
+        <translation>das Zeichen selbst statt \u-Codes schreiben</translation>
+    </message>
+    <message>
+        <source>give a name in double quotes here; no comma stands before }</source>
+        <translation>hier einen Namen in doppelten Anführungszeichen angeben; vor } steht kein Komma</translation>
+    </message>
+    <message>
+        <source>put a colon between the name and its value</source>
+        <translation>einen Doppelpunkt zwischen den Namen und seinen Wert setzen</translation>
+    </message>
+    <message>
+        <source>put a comma before it, or close the object with } first</source>
+        <translation>ein Komma davor setzen oder zuerst das Objekt mit } schließen</translation>
+    </message>
+    <message>
+        <source>put a comma before it, or close the list with ] first</source>
+        <translation>ein Komma davor setzen oder zuerst die Liste mit ] schließen</translation>
+    </message>
+    <message>
+        <source>nothing may follow the closing brace</source>
+        <translation>nach der schließenden Klammer darf nichts folgen</translation>
+    </message>
+    <message>
+        <source>write numbers as 13, 0.024 or -3.5</source>
+        <translation>Zahlen wie 13, 0.024 oder -3.5 schreiben</translation>
+    </message>
+    <message>
+        <source>give a number, text in double quotes, true, false, a list or an object</source>
+        <translation>eine Zahl, Text in doppelten Anführungszeichen, true, false, eine Liste oder ein Objekt angeben</translation>
+    </message>
+    <message>
+        <source>the number %1 is too large</source>
+        <translation>die Zahl %1 ist zu groß</translation>
+    </message>
+    <message>
+        <source>give a finite number</source>
+        <translation>eine endliche Zahl angeben</translation>
+    </message>
+    <message>
+        <source>something follows the closing brace</source>
+        <translation>auf die schließende Klammer folgt noch etwas</translation>
+    </message>
+    <message>
+        <source>end the file there; one object a file</source>
+        <translation>die Datei dort enden lassen; ein Objekt je Datei</translation>
+    </message>
+    <message>
+        <source>the text ends too early</source>
+        <translation>der Text endet zu früh</translation>
+    </message>
+    <message>
+        <source>the file seems cut off; close every quote, list and object, or take a whole copy</source>
+        <translation>die Datei scheint abgeschnitten; jedes Anführungszeichen, jede Liste und jedes Objekt schließen oder eine vollständige Kopie nehmen</translation>
+    </message>
+    <message>
+        <source>%1 is no number that JSON knows</source>
+        <translation>%1 ist keine Zahl, die JSON kennt</translation>
+    </message>
+    <message>
+        <source>a line break or tab</source>
+        <translation>ein Zeilenumbruch oder Tabulator</translation>
+    </message>
+    <message>
+        <source>this is not JSON: %1 cannot stand here</source>
+        <translation>das ist kein JSON: %1 kann hier nicht stehen</translation>
+    </message>
+    <message>
+        <source>the file is larger than %1 bytes</source>
+        <translation>die Datei ist größer als %1 Byte</translation>
+    </message>
+    <message>
+        <source>a file of ours has at most %1 (4 MiB)</source>
+        <translation>eine Datei von uns hat höchstens %1 (4 MiB)</translation>
+    </message>
+    <message>
+        <source>there is a NUL byte</source>
+        <translation>es steht ein NUL-Byte darin</translation>
+    </message>
+    <message>
+        <source>take it out; the file must be plain text</source>
+        <translation>dieses entfernen; die Datei muss reiner Text sein</translation>
+    </message>
+    <message>
+        <source>the file is not UTF-8 text</source>
+        <translation>die Datei ist kein UTF-8-Text</translation>
+    </message>
+    <message>
+        <source>save it as UTF-8</source>
+        <translation>als UTF-8 speichern</translation>
+    </message>
+    <message>
+        <source>the file is empty</source>
+        <translation>die Datei ist leer</translation>
+    </message>
+    <message>
+        <source>give one JSON object, { ... }</source>
+        <translation>ein JSON-Objekt angeben, { ... }</translation>
+    </message>
+    <message>
+        <source>the file holds %1</source>
+        <translation>die Datei enthält %1</translation>
+    </message>
+    <message>
+        <source>true or false</source>
+        <translation>true oder false</translation>
+    </message>
+    <message>
+        <source>a number</source>
+        <translation>eine Zahl</translation>
+    </message>
+    <message>
+        <source>text</source>
+        <translation>Text</translation>
+    </message>
+    <message>
+        <source>a list</source>
+        <translation>eine Liste</translation>
+    </message>
+    <message>
+        <source>an object</source>
+        <translation>ein Objekt</translation>
+    </message>
+    <message>
+        <source>the number %1 cannot be held</source>
+        <translation>die Zahl %1 lässt sich nicht darstellen</translation>
+    </message>
+    <message>
+        <source>%1 has %2 entries</source>
+        <translation>%1 hat %2 Einträge</translation>
+    </message>
+    <message>
+        <source>give two numbers, %1</source>
+        <translation>zwei Zahlen angeben, %1</translation>
+    </message>
+    <message>
+        <source>give text in double quotes</source>
+        <translation>Text in doppelten Anführungszeichen angeben</translation>
+    </message>
+    <message>
+        <source>give a rig, { ... }, or the relative name of a rig file</source>
+        <translation>eine Montage angeben, { ... }, oder den relativen Namen einer Montagedatei</translation>
+    </message>
+    <message>
+        <source>%1 starts with %2</source>
+        <translation>%1 beginnt mit %2</translation>
+    </message>
+    <message>
+        <source>give %1</source>
+        <translation>%1 angeben</translation>
+    </message>
+    <message>
+        <source>this is &quot;%1&quot;, not %2</source>
+        <translation>das ist &quot;%1&quot;, erwartet wird %2</translation>
+    </message>
+    <message>
+        <source>%1 has the format %2</source>
+        <translation>%1 hat das Format %2</translation>
+    </message>
+    <message>
+        <source>version %1 is not known here</source>
+        <translation>Version %1 ist hier nicht bekannt</translation>
+    </message>
+    <message>
+        <source>this program reads version %1; a newer one may be needed</source>
+        <translation>dieses Programm liest Version %1; vielleicht wird ein neueres gebraucht</translation>
+    </message>
+    <message>
+        <source>give a whole number, %1</source>
+        <translation>eine ganze Zahl angeben, %1</translation>
+    </message>
+    <message>
+        <source>%1, or two as [rod end, fly end]</source>
+        <translation>%1, oder zwei als [Rutenende, Fliegenende]</translation>
+    </message>
+    <message>
+        <source>give two numbers, [low, high]</source>
+        <translation>zwei Zahlen angeben, [kleinste, größte]</translation>
+    </message>
+    <message>
+        <source>give true or false</source>
+        <translation>true oder false angeben</translation>
+    </message>
+    <message>
+        <source>give an object, { ... }</source>
+        <translation>ein Objekt angeben, { ... }</translation>
+    </message>
+    <message>
+        <source>give a list of objects, [ ... ]</source>
+        <translation>eine Liste von Objekten angeben, [ ... ]</translation>
+    </message>
+    <message>
+        <source>this entry is %1</source>
+        <translation>dieser Eintrag ist %1</translation>
+    </message>
+    <message>
+        <source>%1, or leave it out</source>
+        <translation>%1, oder weglassen</translation>
+    </message>
+    <message>
+        <source>give a number, %1</source>
+        <translation>eine Zahl angeben, %1</translation>
+    </message>
+    <message>
+        <source>leave it out</source>
+        <translation>weglassen</translation>
+    </message>
+    <message>
+        <source>%1 &quot;%2&quot; is not known</source>
+        <translation>%1 &quot;%2&quot; ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>gr_per_ft says %1, but diameter_in with %2 makes %3</source>
+        <translation>gr_per_ft sagt %1, aber diameter_in mit %2 ergibt %3</translation>
+    </message>
+    <message>
+        <source>they must agree within 2 %; leave one of the three out</source>
+        <translation>sie müssen bis auf 2 % übereinstimmen; eins der drei weglassen</translation>
+    </message>
+    <message>
+        <source>density_g_cm3 says %1, but material %2 is %3</source>
+        <translation>density_g_cm3 sagt %1, aber material %2 hat %3</translation>
+    </message>
+    <message>
+        <source>they must agree within 2 %; leave one of the two out</source>
+        <translation>sie müssen bis auf 2 % übereinstimmen; eins der zwei weglassen</translation>
+    </message>
+    <message>
+        <source>sink_in_per_s says %1, but %2 sink at %3</source>
+        <translation>sink_in_per_s sagt %1, aber nach %2 sinkt es mit %3</translation>
+    </message>
+    <message>
+        <source>they must agree within 1 in/s; leave one of the three out</source>
+        <translation>sie müssen bis auf 1 in/s übereinstimmen; eins der drei weglassen</translation>
+    </message>
+    <message>
+        <source>%1 with %2</source>
+        <translation>%1 mit %2</translation>
+    </message>
+    <message>
+        <source>floats is true, but sink_in_per_s says that it sinks</source>
+        <translation>floats ist true, aber sink_in_per_s sagt, dass es sinkt</translation>
+    </message>
+    <message>
+        <source>leave one of the two out</source>
+        <translation>eins von beiden weglassen</translation>
+    </message>
+    <message>
+        <source>floats is %1, but the rest makes %2</source>
+        <translation>floats ist %1, aber das Übrige ergibt %2</translation>
+    </message>
+    <message>
+        <source>water is 1 g/cm3; leave floats out or correct the rest</source>
+        <translation>Wasser hat 1 g/cm3; floats weglassen oder das Übrige berichtigen</translation>
+    </message>
+    <message>
+        <source>%1 follows from its mass and its sink rate, heavier than any line; check what was typed</source>
+        <translation>aus Masse und Sinkrate folgt %1, schwerer als jede Schnur; die Eingabe prüfen</translation>
+    </message>
+    <message>
+        <source>%1 follows from its mass and its sink rate, lighter than any line; check what was typed</source>
+        <translation>aus Masse und Sinkrate folgt %1, leichter als jede Schnur; die Eingabe prüfen</translation>
+    </message>
+    <message>
+        <source>%1 follows from its mass and its diameter, heavier than any line; check what was typed</source>
+        <translation>aus Masse und Durchmesser folgt %1, schwerer als jede Schnur; die Eingabe prüfen</translation>
+    </message>
+    <message>
+        <source>%1 follows from its mass and its diameter, lighter than any line; check what was typed</source>
+        <translation>aus Masse und Durchmesser folgt %1, leichter als jede Schnur; die Eingabe prüfen</translation>
+    </message>
+    <message>
+        <source>a running line</source>
+        <translation>eine Runningline</translation>
+    </message>
+    <message>
+        <source>a head</source>
+        <translation>ein Kopf</translation>
+    </message>
+    <message>
+        <source>a tip</source>
+        <translation>eine Spitze</translation>
+    </message>
+    <message>
+        <source>a leader</source>
+        <translation>ein Vorfach</translation>
+    </message>
+    <message>
+        <source>a tippet</source>
+        <translation>eine Vorfachspitze</translation>
+    </message>
+    <message>
+        <source>a fly</source>
+        <translation>eine Fliege</translation>
+    </message>
+    <message>
+        <source>%1 is not UTF-8 text</source>
+        <translation>%1 ist kein UTF-8-Text</translation>
+    </message>
+    <message>
+        <source>%1 has %2 characters</source>
+        <translation>%1 hat %2 Zeichen</translation>
+    </message>
+    <message>
+        <source>give one of these pairs: gr_per_ft with diameter_in, density_g_cm3, sink_in_per_s or &quot;floats&quot;: true; or diameter_in with density_g_cm3 or material</source>
+        <translation>eines dieser Paare angeben: gr_per_ft mit diameter_in, density_g_cm3, sink_in_per_s oder &quot;floats&quot;: true; oder diameter_in mit density_g_cm3 oder material</translation>
+    </message>
+    <message>
+        <source>%1 alone does not fix this section</source>
+        <translation>%1 allein legt diesen Abschnitt nicht fest</translation>
+    </message>
+    <message>
+        <source>add diameter_in, density_g_cm3, sink_in_per_s or &quot;floats&quot;: true</source>
+        <translation>diameter_in, density_g_cm3, sink_in_per_s oder &quot;floats&quot;: true ergänzen</translation>
+    </message>
+    <message>
+        <source>add density_g_cm3, material or gr_per_ft</source>
+        <translation>density_g_cm3, material oder gr_per_ft ergänzen</translation>
+    </message>
+    <message>
+        <source>this section has neither gr_per_ft nor diameter_in</source>
+        <translation>dieser Abschnitt hat weder gr_per_ft noch diameter_in</translation>
+    </message>
+    <message>
+        <source>of this section only the length is known</source>
+        <translation>von diesem Abschnitt ist nur die Länge bekannt</translation>
+    </message>
+    <message>
+        <source>write an ISO 8601 date, year-month-day, as in 2026-03-02</source>
+        <translation>ein Datum nach ISO 8601 schreiben, Jahr-Monat-Tag, wie 2026-03-02</translation>
+    </message>
+    <message>
+        <source>%1 has no style &quot;%2&quot;</source>
+        <translation>%1 kann nicht style &quot;%2&quot; haben</translation>
+    </message>
+    <message>
+        <source>leave style out</source>
+        <translation>style weglassen</translation>
+    </message>
+    <message>
+        <source>leave style out, or give one of these: %1</source>
+        <translation>style weglassen oder eins davon angeben: %1</translation>
+    </message>
+    <message>
+        <source>give the fly&apos;s dry mass in grains, 0 when it is not known</source>
+        <translation>die trockene Masse der Fliege in Grain angeben, 0, wenn sie nicht bekannt ist</translation>
+    </message>
+    <message>
+        <source>wet_gr %1 is less than dry_gr %2</source>
+        <translation>wet_gr %1 ist weniger als dry_gr %2</translation>
+    </message>
+    <message>
+        <source>a wet fly weighs at least what the dry one does; give both in grains</source>
+        <translation>eine nasse Fliege wiegt mindestens so viel wie die trockene; beides in Grain angeben</translation>
+    </message>
+    <message>
+        <source>%1 has no %2</source>
+        <translation>%1 hat kein %2</translation>
+    </message>
+    <message>
+        <source>give dry_gr and wet_gr</source>
+        <translation>dry_gr und wet_gr angeben</translation>
+    </message>
+    <message>
+        <source>take them out; a fly is a point</source>
+        <translation>diese entfernen; eine Fliege ist ein Punkt</translation>
+    </message>
+    <message>
+        <source>take them out</source>
+        <translation>diese entfernen</translation>
+    </message>
+    <message>
+        <source>give 1 to %1 sections</source>
+        <translation>1 bis %1 Abschnitte angeben</translation>
+    </message>
+    <message>
+        <source>%1 needs sections</source>
+        <translation>%1 braucht Abschnitte</translation>
+    </message>
+    <message>
+        <source>%1 sections are too many</source>
+        <translation>%1 Abschnitte sind zu viele</translation>
+    </message>
+    <message>
+        <source>take it out, or make the part a fly</source>
+        <translation>dies entfernen oder das Teil zur Fliege machen</translation>
+    </message>
+    <message>
+        <source>the part weighs %1 gr with its loops, but the loops alone %2 gr</source>
+        <translation>das Teil wiegt mit seinen Schlaufen %1 gr, die Schlaufen allein aber %2 gr</translation>
+    </message>
+    <message>
+        <source>the weighed mass must be more than that of the loops</source>
+        <translation>die gewogene Masse muss mehr sein als die der Schlaufen</translation>
+    </message>
+    <message>
+        <source>%1 runs from %2 down to %3</source>
+        <translation>%1 geht von %2 hinunter auf %3</translation>
+    </message>
+    <message>
+        <source>give the smaller number first</source>
+        <translation>die kleinere Zahl zuerst angeben</translation>
+    </message>
+    <message>
+        <source>the grain window</source>
+        <translation>das Fenster</translation>
+    </message>
+    <message>
+        <source>a rig has one fly, this is another</source>
+        <translation>eine Montage hat eine Fliege, dies ist noch eine</translation>
+    </message>
+    <message>
+        <source>a rig has one running line, this is another</source>
+        <translation>eine Montage hat eine Runningline, dies ist noch eine</translation>
+    </message>
+    <message>
+        <source>take it out</source>
+        <translation>diese entfernen</translation>
+    </message>
+    <message>
+        <source>%1 stands after %2</source>
+        <translation>hier steht erst %2, dann %1</translation>
+    </message>
+    <message>
+        <source>put the parts in order from rod to fly: %1</source>
+        <translation>die Teile von der Rute zur Fliege ordnen: %1</translation>
+    </message>
+    <message>
+        <source>this is head piece number %1</source>
+        <translation>das ist Kopfstück Nummer %1</translation>
+    </message>
+    <message>
+        <source>a head has up to %1 pieces</source>
+        <translation>ein Kopf hat höchstens %1 Stücke</translation>
+    </message>
+    <message>
+        <source>give 1 to %1 parts</source>
+        <translation>1 bis %1 Teile angeben</translation>
+    </message>
+    <message>
+        <source>a rig needs parts</source>
+        <translation>eine Montage braucht Teile</translation>
+    </message>
+    <message>
+        <source>%1 parts are too many</source>
+        <translation>%1 Teile sind zu viele</translation>
+    </message>
+    <message>
+        <source>%1 is empty</source>
+        <translation>%1 ist leer</translation>
+    </message>
+    <message>
+        <source>give each part of a shelf an id of its own, as text</source>
+        <translation>jedem Teil eines Regals eine eigene id als Text geben</translation>
+    </message>
+    <message>
+        <source>id &quot;%1&quot; is taken by part %2 already</source>
+        <translation>id &quot;%1&quot; ist schon an Teil %2 vergeben</translation>
+    </message>
+    <message>
+        <source>give the heading it stands under, as text</source>
+        <translation>die Überschrift angeben, unter der es steht, als Text</translation>
+    </message>
+    <message>
+        <source>clearance_ft and wanted_depth_ft both say where the fly is wanted</source>
+        <translation>clearance_ft und wanted_depth_ft sagen beide, wo die Fliege laufen soll</translation>
+    </message>
+    <message>
+        <source>this spool has neither gr_per_ft nor diameter_in</source>
+        <translation>diese Spule hat weder gr_per_ft noch diameter_in</translation>
+    </message>
+    <message>
+        <source>give one of the two</source>
+        <translation>eins von beiden angeben</translation>
+    </message>
+    <message>
+        <source>diameter_in alone does not say what the line weighs</source>
+        <translation>diameter_in allein sagt nicht, was die Schnur wiegt</translation>
+    </message>
+    <message>
+        <source>add material or gr_per_ft</source>
+        <translation>material oder gr_per_ft ergänzen</translation>
+    </message>
+    <message>
+        <source>this spool does not say what its line does in water</source>
+        <translation>diese Spule sagt nicht, was ihre Schnur im Wasser tut</translation>
+    </message>
+    <message>
+        <source>add material, floats or sink_in_per_s</source>
+        <translation>material, floats oder sink_in_per_s ergänzen</translation>
+    </message>
+    <message>
+        <source>the name of the rig file is empty</source>
+        <translation>der Name der Montagedatei ist leer</translation>
+    </message>
+    <message>
+        <source>name a rig file from the deck&apos;s own folder on, with / between folders, or put the rig here</source>
+        <translation>eine Montagedatei vom Ordner des Kartensatzes aus benennen, mit / zwischen Ordnern, oder die Montage hierher setzen</translation>
+    </message>
+    <message>
+        <source>%1 are too many for a card</source>
+        <translation>%1 sind zu viele für eine Karte</translation>
+    </message>
+    <message>
+        <source>give up to %1</source>
+        <translation>bis zu %1 angeben</translation>
+    </message>
+    <message>
+        <source>over %1 to %2 %3</source>
+        <translation>über %1 bis %2 %3</translation>
+    </message>
+    <message>
+        <source>%1 to %2 %3</source>
+        <translation>%1 bis %2 %3</translation>
+    </message>
+    <message>
+        <source>%1 %2 is outside its limits</source>
+        <translation>%1 %2 liegt außerhalb der Grenzen</translation>
+    </message>
+    <message>
+        <source>not saved: %1</source>
+        <translation>nicht gespeichert: %1</translation>
+    </message>
+    <message>
+        <source>the file that is there is kept as it was; make room, or save elsewhere</source>
+        <translation>die Datei, die dort ist, bleibt, wie sie war; Platz schaffen oder anderswo speichern</translation>
+    </message>
+    <message>
+        <source>nothing was written; make room, or save elsewhere</source>
+        <translation>nichts wurde geschrieben; Platz schaffen oder anderswo speichern</translation>
+    </message>
+    <message>
+        <source>another program has changed this file since it was opened</source>
+        <translation>ein anderes Programm hat diese Datei seit dem Öffnen geändert</translation>
+    </message>
+    <message>
+        <source>save again to put yours in its place, or save elsewhere</source>
+        <translation>noch einmal speichern, um die eigene an ihre Stelle zu setzen, oder anderswo speichern</translation>
+    </message>
+    <message>
+        <source>nothing on the line sinks by a rate</source>
+        <translation>nichts auf der Schnur sinkt mit einer Rate</translation>
+    </message>
+    <message>
+        <source>length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>grains per foot</source>
+        <translation>Grain je Fuß</translation>
+    </message>
+    <message>
+        <source>diameter</source>
+        <translation>Durchmesser</translation>
+    </message>
+    <message>
+        <source>sink rate</source>
+        <translation>Sinkrate</translation>
+    </message>
+    <message>
+        <source>uncertainty of the sink rate</source>
+        <translation>Unsicherheit der Sinkrate</translation>
+    </message>
+    <message>
+        <source>density</source>
+        <translation>Dichte</translation>
+    </message>
+    <message>
+        <source>label mass</source>
+        <translation>Masse laut Etikett</translation>
+    </message>
+    <message>
+        <source>weighed mass</source>
+        <translation>gewogene Masse</translation>
+    </message>
+    <message>
+        <source>loop mass</source>
+        <translation>Schlaufenmasse</translation>
+    </message>
+    <message>
+        <source>fly mass</source>
+        <translation>Masse der Fliege</translation>
+    </message>
+    <message>
+        <source>drag area</source>
+        <translation>Widerstandsfläche</translation>
+    </message>
+    <message>
+        <source>rod length</source>
+        <translation>Rutenlänge</translation>
+    </message>
+    <message>
+        <source>line number</source>
+        <translation>Schnurklasse</translation>
+    </message>
+    <message>
+        <source>number of hands</source>
+        <translation>Anzahl der Hände</translation>
+    </message>
+    <message>
+        <source>grain window</source>
+        <translation>Fenster</translation>
+    </message>
+    <message>
+        <source>surface speed</source>
+        <translation>Oberflächenströmung</translation>
+    </message>
+    <message>
+        <source>uncertainty of the speed</source>
+        <translation>Unsicherheit der Strömung</translation>
+    </message>
+    <message>
+        <source>depth of the fly</source>
+        <translation>Tiefe der Fliege</translation>
+    </message>
+    <message>
+        <source>depth</source>
+        <translation>Tiefe</translation>
+    </message>
+    <message>
+        <source>temperature</source>
+        <translation>Temperatur</translation>
+    </message>
+    <message>
+        <source>salinity</source>
+        <translation>Salzgehalt</translation>
+    </message>
+    <message>
+        <source>line speed</source>
+        <translation>Schnurgeschwindigkeit</translation>
+    </message>
+    <message>
+        <source>loop</source>
+        <translation>Schlaufe</translation>
+    </message>
+    <message>
+        <source>launch angle</source>
+        <translation>Abwurfwinkel</translation>
+    </message>
+    <message>
+        <source>rod tip height</source>
+        <translation>Höhe der Rutenspitze</translation>
+    </message>
+    <message>
+        <source>overhang</source>
+        <translation>Überhang</translation>
+    </message>
+    <message>
+        <source>line out</source>
+        <translation>Schnur draußen</translation>
+    </message>
+    <message>
+        <source>angle</source>
+        <translation>Winkel</translation>
+    </message>
+    <message>
+        <source>mend</source>
+        <translation>Mend</translation>
+    </message>
+    <message>
+        <source>clearance</source>
+        <translation>Abstand vom Grund</translation>
+    </message>
+    <message>
+        <source>wanted depth</source>
+        <translation>gewünschte Tiefe</translation>
+    </message>
+    <message>
+        <source>feet left</source>
+        <translation>restliche Länge</translation>
+    </message>
+    <message>
+        <source>a rig</source>
+        <translation>eine Montage</translation>
+    </message>
+    <message>
+        <source>a shelf</source>
+        <translation>ein Regal</translation>
+    </message>
+    <message>
+        <source>a list of pools</source>
+        <translation>eine Liste von Pools</translation>
+    </message>
+    <message>
+        <source>a list of spools</source>
+        <translation>eine Liste von Spulen</translation>
+    </message>
+    <message>
+        <source>a deck</source>
+        <translation>ein Kartensatz</translation>
+    </message>
+    <message>
+        <source>deg</source>
+        <translation>Grad</translation>
+    </message>
+    <message>
+        <source>times</source>
+        <translation>mal</translation>
+    </message>
+</context>
+<context>
     <name>grainwise::ui::Actions</name>
     <message>
         <source>Menu</source>
@@ -3191,10 +4797,6 @@
     <message>
         <source>Help</source>
         <translation>Hilfe</translation>
-    </message>
-    <message>
-        <source>Sample rigs</source>
-        <translation>Beispielmontagen</translation>
     </message>
     <message>
         <source>About Grainwise</source>
@@ -3444,6 +5046,22 @@
         <source>Copy table</source>
         <translation>Tabelle kopieren</translation>
     </message>
+    <message>
+        <source>What is this? (where the keyboard is)</source>
+        <translation>Was ist das? (wo die Tastatur ist)</translation>
+    </message>
+    <message>
+        <source>What is this? (point at it)</source>
+        <translation>Was ist das? (darauf zeigen)</translation>
+    </message>
+    <message>
+        <source>Sample decks and rigs</source>
+        <translation>Beispiele: Kartensätze und Montagen</translation>
+    </message>
+    <message>
+        <source>Settings…</source>
+        <translation>Einstellungen…</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::Autosave</name>
@@ -3537,6 +5155,65 @@
     <message>
         <source>Readings</source>
         <translation>Anzeigen</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::BenchPage</name>
+    <message>
+        <source>A welded loop takes</source>
+        <translation>Eine geschweißte Schlaufe braucht</translation>
+    </message>
+    <message>
+        <source>A sleeved loop takes</source>
+        <translation>Eine Schlaufe in Hülse braucht</translation>
+    </message>
+    <message>
+        <source>A tied loop takes</source>
+        <translation>Eine geknotete Schlaufe braucht</translation>
+    </message>
+    <message>
+        <source>A splice takes, each side</source>
+        <translation>Ein Spleiß braucht, je Seite</translation>
+    </message>
+    <message>
+        <source>A knot takes, each side</source>
+        <translation>Ein Knoten braucht, je Seite</translation>
+    </message>
+    <message>
+        <source>The knot at the fly takes</source>
+        <translation>Der Knoten an der Fliege braucht</translation>
+    </message>
+    <message>
+        <source>The line that loops, splices and knots take over the finished length, for cut sheets, divided spools and leaders.</source>
+        <translation>Die Schnur, die Schlaufen, Spleiße und Knoten über die fertige Länge hinaus brauchen, für Zuschnitte, geteilte Spulen und Vorfächer.</translation>
+    </message>
+    <message>
+        <source>Put this page back to usual</source>
+        <translation>Diese Seite auf das Übliche zurücksetzen</translation>
+    </message>
+    <message>
+        <source>Loops of tips</source>
+        <translation>Schlaufen der Spitzen</translation>
+    </message>
+    <message>
+        <source>no loops</source>
+        <translation>keine Schlaufen</translation>
+    </message>
+    <message>
+        <source>welded loops</source>
+        <translation>geschweißte Schlaufen</translation>
+    </message>
+    <message>
+        <source>sleeved loops</source>
+        <translation>Schlaufen in Hülse</translation>
+    </message>
+    <message>
+        <source>tied loops</source>
+        <translation>geknotete Schlaufen</translation>
+    </message>
+    <message>
+        <source>usual: %1, common practice</source>
+        <translation>üblich: %1, gängige Praxis</translation>
     </message>
 </context>
 <context>
@@ -4079,6 +5756,10 @@
         <source>Map of the tips</source>
         <translation>Karte der Spitzen</translation>
     </message>
+    <message>
+        <source>Limits: common practice; turnover, depth and grades ours.</source>
+        <translation>Grenzen: allgemeiner Brauch; Abrollen, Tiefe und Noten von uns.</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::ClinicFace</name>
@@ -4417,6 +6098,801 @@
     <message>
         <source>%1 was not saved</source>
         <translation>%1 wurde nicht gespeichert</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::ControlHelp</name>
+    <message>
+        <source>Opens the menu: every action of the program, each with its key.</source>
+        <translation>Öffnet das Menü: jede Aktion des Programms, jede mit ihrer Taste.</translation>
+    </message>
+    <message>
+        <source>The name of the rig. Press it to change the name and the notes.</source>
+        <translation>Der Name der Montage. Drücken, um Name und Notizen zu ändern.</translation>
+    </message>
+    <message>
+        <source>The rod that the head is judged for: its length, line number and windows. Press it to change them.</source>
+        <translation>Die Rute, für die der Kopf beurteilt wird: Länge, Schnurklasse und Fenster. Drücken, um sie zu ändern.</translation>
+    </message>
+    <message>
+        <source>The water that the rig fishes; the depth follows from it. Press it to change depth, current or temperature.</source>
+        <translation>Das Wasser, in dem die Montage fischt; die Tiefe folgt daraus. Drücken, um Tiefe, Strömung oder Temperatur zu ändern.</translation>
+    </message>
+    <message>
+        <source>Chooses the units that are shown: feet or metres, grains or grams, Fahrenheit or Celsius. Files keep their own.</source>
+        <translation>Wählt die gezeigten Einheiten: Fuß oder Meter, Grain oder Gramm, Fahrenheit oder Celsius. Dateien behalten ihre eigenen.</translation>
+    </message>
+    <message>
+        <source>Takes the last step back. Nothing is asked for before a change, since each can be undone.</source>
+        <translation>Nimmt den letzten Schritt zurück. Vor einer Änderung wird nichts gefragt, denn jede lässt sich rückgängig machen.</translation>
+    </message>
+    <message>
+        <source>Does again what was taken back last.</source>
+        <translation>Tut noch einmal, was zuletzt zurückgenommen wurde.</translation>
+    </message>
+    <message>
+        <source>Makes all type smaller, down to the size it began with.</source>
+        <translation>Macht alle Schrift kleiner, bis zur Anfangsgröße.</translation>
+    </message>
+    <message>
+        <source>Makes all type larger, up to twice the size; diagrams follow.</source>
+        <translation>Macht alle Schrift größer, bis zum Doppelten; die Diagramme folgen.</translation>
+    </message>
+    <message>
+        <source>The Bench: one rig, what each foot of it weighs, and its readings.</source>
+        <translation>Die Werkbank: eine Montage, was jeder Fuß von ihr wiegt, und ihre Anzeigen.</translation>
+    </message>
+    <message>
+        <source>Compare: two rigs on one ruler, and what each difference does.</source>
+        <translation>Vergleich: zwei Montagen an einem Maßstab, und was jeder Unterschied tut.</translation>
+    </message>
+    <message>
+        <source>Clinic: a deck of cards to teach with, shown over a whole screen.</source>
+        <translation>Kurs: ein Kartensatz zum Lehren, gezeigt auf einem ganzen Bildschirm.</translation>
+    </message>
+    <message>
+        <source>The line laid out true to scale, rod left, fly right. A block&apos;s height is what a foot of it weighs. Drag parts here, or choose one on the Shelf and press Enter.</source>
+        <translation>Die Schnur maßstäblich, Rute links, Fliege rechts. Die Höhe eines Blocks ist, was ein Fuß davon wiegt. Teile hierher ziehen, oder eines im Regal wählen und Eingabe drücken.</translation>
+    </message>
+    <message>
+        <source>A part of the line. Enter edits it, Alt+Left and Alt+Right move it, Delete removes it, Ctrl+D doubles it; the menu key lists all of that.</source>
+        <translation>Ein Teil der Schnur. Eingabe bearbeitet es, Alt+Links und Alt+Rechts verschieben es, Entf entfernt es, Strg+D verdoppelt es; die Menütaste zeigt all das.</translation>
+    </message>
+    <message>
+        <source>A joint: what the three feet before it and the three feet behind it weigh, and what that does. Press it to read why.</source>
+        <translation>Ein Übergang: was die drei Fuß davor und die drei Fuß dahinter wiegen, und was das tut. Drücken, um zu lesen, warum.</translation>
+    </message>
+    <message>
+        <source>The last six feet, larger, so that leader, tippet and fly can be taken hold of.</source>
+        <translation>Die letzten sechs Fuß, vergrößert, damit sich Vorfach, Vorfachspitze und Fliege greifen lassen.</translation>
+    </message>
+    <message>
+        <source>Proposes a head for the rod, from its windows, as a place to begin.</source>
+        <translation>Schlägt einen Kopf für die Rute vor, nach ihren Fenstern, als Anfang.</translation>
+    </message>
+    <message>
+        <source>What each foot weighs, exactly under that foot of the line. Left and Right move the cursor by half a foot, with Shift by a tenth.</source>
+        <translation>Was jeder Fuß wiegt, genau unter diesem Fuß der Schnur. Links und Rechts bewegen den Zeiger um einen halben Fuß, mit Umschalt um ein Zehntel.</translation>
+    </message>
+    <message>
+        <source>A reading: its figure, the two figures it came from, and its verdict. Press it to read why, with the formula and the limits.</source>
+        <translation>Eine Anzeige: ihr Wert, die zwei Werte, aus denen er kommt, und ihr Urteil. Drücken, um zu lesen, warum, mit Formel und Grenzen.</translation>
+    </message>
+    <message>
+        <source>Whether the tip carries the fly and the loop has speed to spare. Press it to read why; the chart then draws what the loop needs.</source>
+        <translation>Ob die Spitze die Fliege trägt und die Schlaufe Tempo übrig hat. Drücken, um zu lesen, warum; das Diagramm zeichnet dann, was die Schlaufe braucht.</translation>
+    </message>
+    <message>
+        <source>The Shelf: parts to put on the line.</source>
+        <translation>Das Regal: Teile für die Schnur.</translation>
+    </message>
+    <message>
+        <source>Everything about the part that is chosen on the line, to be changed here.</source>
+        <translation>Alles über das Teil, das auf der Schnur gewählt ist; hier zu ändern.</translation>
+    </message>
+    <message>
+        <source>The unrolling loop of this rig, played, with the sliders of the cast.</source>
+        <translation>Die abrollende Schlaufe dieser Montage, abgespielt, mit den Reglern des Wurfs.</translation>
+    </message>
+    <message>
+        <source>The swing of this rig through its water, played, with angle, mend and line out.</source>
+        <translation>Der Swing dieser Montage durch ihr Wasser, abgespielt, mit Winkel, Mend und ausgegebener Schnur.</translation>
+    </message>
+    <message>
+        <source>Every tip for this fly, head and pool, the best first, and why the others are refused.</source>
+        <translation>Jede Spitze für diese Fliege, diesen Kopf und Pool, die beste zuerst, und warum die anderen ausscheiden.</translation>
+    </message>
+    <message>
+        <source>What is wrong with this rig, and the single changes that mend it.</source>
+        <translation>Was an dieser Montage falsch ist, und die einzelnen Änderungen, die es beheben.</translation>
+    </message>
+    <message>
+        <source>Tasks at the bench: cutting, spools, weighing, leaders, flies, tips, measuring, own parts.</source>
+        <translation>Arbeiten an der Werkbank: Zuschneiden, Spulen, Wiegen, Vorfächer, Fliegen, Spitzen, Messen, eigene Teile.</translation>
+    </message>
+    <message>
+        <source>The pools of your river: their water and where the fly is wanted there.</source>
+        <translation>Die Pools Ihres Flusses: ihr Wasser, und wo die Fliege dort sein soll.</translation>
+    </message>
+    <message>
+        <source>A page of the drawer. Press it to open it; another page takes its place.</source>
+        <translation>Eine Seite der Schublade. Drücken öffnet sie; eine andere nimmt ihren Platz ein.</translation>
+    </message>
+    <message>
+        <source>Type any words of a part: 10 ft 11 gr/ft. Down goes on to the parts, Enter there places one.</source>
+        <translation>Beliebige Wörter eines Teils tippen: 10 ft 11 gr/ft. Ab führt zu den Teilen, Eingabe legt dort eines an.</translation>
+    </message>
+    <message>
+        <source>The groups of the Shelf. A search looks through all of them.</source>
+        <translation>Die Gruppen des Regals. Eine Suche geht durch alle.</translation>
+    </message>
+    <message>
+        <source>Parts to put on the line: drag one up, or choose it and press Enter. It goes where its kind belongs.</source>
+        <translation>Teile für die Schnur: eines hinaufziehen, oder wählen und Eingabe drücken. Es kommt dahin, wo seine Art hingehört.</translation>
+    </message>
+    <message>
+        <source>Plays it, or stops it where it is.</source>
+        <translation>Spielt es ab oder hält es an.</translation>
+    </message>
+    <message>
+        <source>The moment that is shown. Left and Right move it.</source>
+        <translation>Der gezeigte Augenblick. Links und Rechts verschieben ihn.</translation>
+    </message>
+    <message>
+        <source>How fast it is played against real time.</source>
+        <translation>Wie schnell es gegenüber der wirklichen Zeit abläuft.</translation>
+    </message>
+    <message>
+        <source>The loop true to scale, rod left, and under it where the energy is. A model, not a filmed cast.</source>
+        <translation>Die Schlaufe maßstäblich, Rute links, darunter, wo die Energie ist. Ein Modell, kein gefilmter Wurf.</translation>
+    </message>
+    <message>
+        <source>The swing from the side, true to scale, and from above: the track is darker and wider the deeper the fly is.</source>
+        <translation>Der Swing von der Seite, maßstäblich, und von oben: die Spur ist dunkler und breiter, je tiefer die Fliege ist.</translation>
+    </message>
+    <message>
+        <source>Sets the sliders to the slower, wider loop of somebody who learns.</source>
+        <translation>Stellt die Regler auf die langsamere, weitere Schlaufe eines Lernenden.</translation>
+    </message>
+    <message>
+        <source>How fast the line leaves the rod tip.</source>
+        <translation>Wie schnell die Schnur die Rutenspitze verlässt.</translation>
+    </message>
+    <message>
+        <source>The height of the loop from leg to leg. A narrow one loses less to the air.</source>
+        <translation>Die Höhe der Schlaufe von Schenkel zu Schenkel. Eine enge verliert weniger an die Luft.</translation>
+    </message>
+    <message>
+        <source>How steeply the cast is aimed: up is above level.</source>
+        <translation>Wie steil geworfen wird: nach oben ist über der Waagerechten.</translation>
+    </message>
+    <message>
+        <source>How high the rod tip is above the water when the loop leaves it.</source>
+        <translation>Wie hoch die Rutenspitze über dem Wasser ist, wenn die Schlaufe sie verlässt.</translation>
+    </message>
+    <message>
+        <source>How high the river lies: thin air takes less from the loop.</source>
+        <translation>Wie hoch der Fluss liegt: dünne Luft nimmt der Schlaufe weniger.</translation>
+    </message>
+    <message>
+        <source>Where the cast lands: degrees from straight downstream. More angle gives a longer, deeper drift.</source>
+        <translation>Wo der Wurf landet: Grad von genau stromab. Mehr Winkel gibt eine längere, tiefere Drift.</translation>
+    </message>
+    <message>
+        <source>How long slack lets the line sink before it comes tight.</source>
+        <translation>Wie lange lose Schnur sinken darf, bevor sie straff wird.</translation>
+    </message>
+    <message>
+        <source>How much line is out from the rod tip to the fly.</source>
+        <translation>Wie viel Schnur von der Rutenspitze bis zur Fliege draußen ist.</translation>
+    </message>
+    <message>
+        <source>A table of how deep this rig fishes in every pool, at low, usual and high current.</source>
+        <translation>Eine Tabelle, wie tief diese Montage in jedem Pool fischt, bei schwacher, üblicher und starker Strömung.</translation>
+    </message>
+    <message>
+        <source>The pool that the tips are judged for: where the fly is wanted decides.</source>
+        <translation>Der Pool, für den die Spitzen beurteilt werden: wo die Fliege sein soll, entscheidet.</translation>
+    </message>
+    <message>
+        <source>Lists all, only tips, or only coated leaders.</source>
+        <translation>Zeigt alle, nur Spitzen oder nur beschichtete Vorfächer.</translation>
+    </message>
+    <message>
+        <source>Leaves only tips with which the casting stroke stays the same: within a foot and 8 % of mass.</source>
+        <translation>Lässt nur Spitzen, mit denen die Wurfbewegung gleich bleibt: auf einen Fuß und 8 % der Masse.</translation>
+    </message>
+    <message>
+        <source>Leaves out the tips that are refused.</source>
+        <translation>Lässt die Spitzen weg, die ausscheiden.</translation>
+    </message>
+    <message>
+        <source>Leaves only what is in the packed wallet.</source>
+        <translation>Lässt nur, was im gepackten Etui ist.</translation>
+    </message>
+    <message>
+        <source>Tips, the best first, with the reason. To choose one shows it on the line; Enter puts it on.</source>
+        <translation>Spitzen, die beste zuerst, mit dem Grund. Wählen zeigt eine auf der Schnur; Eingabe setzt sie ein.</translation>
+    </message>
+    <message>
+        <source>Each tip as a dot: deeper is lower, to the right it carries the fly better. The band is the wanted water. A click chooses a tip.</source>
+        <translation>Jede Spitze als Punkt: tiefer ist weiter unten, rechts trägt sie die Fliege besser. Das Band ist das gewünschte Wasser. Ein Klick wählt eine.</translation>
+    </message>
+    <message>
+        <source>A tip of the same family: press it to put it on the line.</source>
+        <translation>Eine Spitze derselben Familie: drücken, um sie einzusetzen.</translation>
+    </message>
+    <message>
+        <source>Changes that can be made on the water, from the wallet. To choose one shows it; Enter makes it, as one step of undo.</source>
+        <translation>Änderungen, die am Wasser möglich sind, aus dem Etui. Wählen zeigt eine; Eingabe macht sie, als ein Schritt.</translation>
+    </message>
+    <message>
+        <source>Changes for the bench: cutting, splicing, another head. To choose one shows it; Enter makes it, as one step of undo.</source>
+        <translation>Änderungen für die Werkbank: Kürzen, Spleißen, ein anderer Kopf. Wählen zeigt eine; Eingabe macht sie, als ein Schritt.</translation>
+    </message>
+    <message>
+        <source>Your pools. The one that is chosen is changed on the right.</source>
+        <translation>Ihre Pools. Der gewählte wird rechts geändert.</translation>
+    </message>
+    <message>
+        <source>Gives the rig the water of the chosen pool.</source>
+        <translation>Gibt der Montage das Wasser des gewählten Pools.</translation>
+    </message>
+    <message>
+        <source>A new pool, with the water of the rig to begin with.</source>
+        <translation>Ein neuer Pool, anfangs mit dem Wasser der Montage.</translation>
+    </message>
+    <message>
+        <source>Removes what is chosen in the list.</source>
+        <translation>Entfernt, was in der Liste gewählt ist.</translation>
+    </message>
+    <message>
+        <source>Reads a file of pools in place of these; Undo brings these back.</source>
+        <translation>Liest eine Datei mit Pools anstelle von diesen; Rückgängig bringt diese zurück.</translation>
+    </message>
+    <message>
+        <source>Writes these pools to a file of their own.</source>
+        <translation>Schreibt diese Pools in eine eigene Datei.</translation>
+    </message>
+    <message>
+        <source>What the pool is called in lists and on paper.</source>
+        <translation>Wie der Pool in Listen und auf Papier heißt.</translation>
+    </message>
+    <message>
+        <source>Where the fly is wanted in this pool: anywhere, so far off the bottom, or so far below the surface.</source>
+        <translation>Wo die Fliege in diesem Pool sein soll: irgendwo, so weit über Grund oder so weit unter der Oberfläche.</translation>
+    </message>
+    <message>
+        <source>Anything worth remembering about the pool.</source>
+        <translation>Alles, was man sich zum Pool merken möchte.</translation>
+    </message>
+    <message>
+        <source>The tasks of the bench. To choose one opens its page.</source>
+        <translation>Die Arbeiten der Werkbank. Wählen öffnet ihre Seite.</translation>
+    </message>
+    <message>
+        <source>Adds the tips and leaders of another rig, or parts of a shelf, to what is cut.</source>
+        <translation>Fügt Spitzen und Vorfächer einer weiteren Montage oder Teile eines Regals zum Zuschnitt hinzu.</translation>
+    </message>
+    <message>
+        <source>Cuts only the open rig again.</source>
+        <translation>Schneidet wieder nur die offene Montage zu.</translation>
+    </message>
+    <message>
+        <source>How much line your loops, splices and knots take; the cuts are longer by that.</source>
+        <translation>Wie viel Schnur Ihre Schlaufen, Spleiße und Knoten brauchen; um so viel sind die Schnitte länger.</translation>
+    </message>
+    <message>
+        <source>Shows it as it will be on paper, and prints it from there.</source>
+        <translation>Zeigt es, wie es auf Papier sein wird, und druckt von dort.</translation>
+    </message>
+    <message>
+        <source>Writes it as a PDF file.</source>
+        <translation>Schreibt es als PDF-Datei.</translation>
+    </message>
+    <message>
+        <source>Takes what was cut off what is left on the spools.</source>
+        <translation>Zieht ab, was von den Spulen geschnitten wurde.</translation>
+    </message>
+    <message>
+        <source>Each spool with its cuts and marks, measured from its free end, then the labels with their rings.</source>
+        <translation>Jede Spule mit ihren Schnitten und Marken, vom freien Ende gemessen, dann die Etiketten mit ihren Ringen.</translation>
+    </message>
+    <message>
+        <source>Puts loops of that kind on the tips of the line, as a proposal that can be undone.</source>
+        <translation>Setzt solche Schlaufen an die Spitzen der Schnur, als Vorschlag, der sich rückgängig machen lässt.</translation>
+    </message>
+    <message>
+        <source>The kind of loops that your tips get.</source>
+        <translation>Die Art der Schlaufen, die Ihre Spitzen bekommen.</translation>
+    </message>
+    <message>
+        <source>How much line is used up there.</source>
+        <translation>Wie viel Schnur dort verbraucht wird.</translation>
+    </message>
+    <message>
+        <source>The level line that is left on your spools. Name and feet are changed in the table.</source>
+        <translation>Die gleichmäßige Schnur, die auf Ihren Spulen übrig ist. Name und Fuß werden in der Tabelle geändert.</translation>
+    </message>
+    <message>
+        <source>Describes a new spool, before it is added.</source>
+        <translation>Beschreibt eine neue Spule, bevor sie hinzukommt.</translation>
+    </message>
+    <message>
+        <source>Adds the spool that is described above.</source>
+        <translation>Fügt die oben beschriebene Spule hinzu.</translation>
+    </message>
+    <message>
+        <source>Reads them from a file.</source>
+        <translation>Liest sie aus einer Datei.</translation>
+    </message>
+    <message>
+        <source>Writes them to a file that can be passed on.</source>
+        <translation>Schreibt sie in eine Datei, die man weitergeben kann.</translation>
+    </message>
+    <message>
+        <source>What the scale says of this part. Enter goes on to the next.</source>
+        <translation>Was die Waage zu diesem Teil sagt. Eingabe geht zum nächsten.</translation>
+    </message>
+    <message>
+        <source>How finely the scale shows: the range of what a foot weighs follows from it.</source>
+        <translation>Wie fein die Waage anzeigt: daraus folgt der Bereich dessen, was ein Fuß wiegt.</translation>
+    </message>
+    <message>
+        <source>Keeps the number and goes on to the next part.</source>
+        <translation>Behält die Zahl und geht zum nächsten Teil.</translation>
+    </message>
+    <message>
+        <source>Forgets what the scale said of this part.</source>
+        <translation>Vergisst, was die Waage zu diesem Teil sagte.</translation>
+    </message>
+    <message>
+        <source>What each part was meant to weigh, what the scale said, and how far off that is.</source>
+        <translation>Was jedes Teil wiegen sollte, was die Waage sagte, und wie weit das abweicht.</translation>
+    </message>
+    <message>
+        <source>From these the leader is proposed, and drawn on the right.</source>
+        <translation>Daraus wird das Vorfach vorgeschlagen und rechts gezeichnet.</translation>
+    </message>
+    <message>
+        <source>Puts it on the line in the place of the one of its kind, as one step of undo.</source>
+        <translation>Setzt es anstelle des Teils seiner Art auf die Schnur, als ein Schritt.</translation>
+    </message>
+    <message>
+        <source>Keeps it among your own parts; they stand on the Shelf.</source>
+        <translation>Behält es unter Ihren eigenen Teilen; sie stehen im Regal.</translation>
+    </message>
+    <message>
+        <source>What the fly is tied from: its dry and wet mass and its drag are worked out from it.</source>
+        <translation>Woraus die Fliege gebunden ist: trockene und nasse Masse und Widerstand werden daraus berechnet.</translation>
+    </message>
+    <message>
+        <source>What is trimmed, at which end, and by how much; below stands what that does.</source>
+        <translation>Was gekürzt wird, an welchem Ende und um wie viel; darunter steht, was das tut.</translation>
+    </message>
+    <message>
+        <source>Trims that part on the line, as one step of undo.</source>
+        <translation>Kürzt dieses Teil auf der Schnur, als ein Schritt.</translation>
+    </message>
+    <message>
+        <source>How a spool is divided into tips; below stands where to cut.</source>
+        <translation>Wie eine Spule in Spitzen geteilt wird; darunter steht, wo zu schneiden ist.</translation>
+    </message>
+    <message>
+        <source>What you measured of a tip without a label; below stands what it is likely to be.</source>
+        <translation>Was Sie an einer Spitze ohne Etikett gemessen haben; darunter steht, was sie wohl ist.</translation>
+    </message>
+    <message>
+        <source>A piece let sink in a tub: how far it fell, in which water, and the times of each fall.</source>
+        <translation>Ein Stück, das in einer Wanne sinkt: wie tief es fiel, in welchem Wasser, und die Zeiten jedes Falls.</translation>
+    </message>
+    <message>
+        <source>Gives the piece the rate that was timed; what was rated is kept.</source>
+        <translation>Gibt dem Stück die gemessene Sinkrate; die angegebene bleibt erhalten.</translation>
+    </message>
+    <message>
+        <source>Puts back what was stated before the measurement.</source>
+        <translation>Setzt wieder ein, was vor der Messung angegeben war.</translation>
+    </message>
+    <message>
+        <source>Where and how deep the fly was really found; the current that explains it stands below.</source>
+        <translation>Wo und wie tief die Fliege wirklich war; die Strömung, die das erklärt, steht darunter.</translation>
+    </message>
+    <message>
+        <source>Gives the pool the current that explains what was found.</source>
+        <translation>Gibt dem Pool die Strömung, die das Gefundene erklärt.</translation>
+    </message>
+    <message>
+        <source>Leaves only your parts with these words.</source>
+        <translation>Lässt nur Ihre Teile mit diesen Wörtern.</translation>
+    </message>
+    <message>
+        <source>Parts that you keep; they also stand on the Shelf.</source>
+        <translation>Teile, die Sie behalten; sie stehen auch im Regal.</translation>
+    </message>
+    <message>
+        <source>The part of the line that Keep it keeps.</source>
+        <translation>Das Teil der Schnur, das mit Behalten behalten wird.</translation>
+    </message>
+    <message>
+        <source>Another name for the chosen part.</source>
+        <translation>Ein anderer Name für das gewählte Teil.</translation>
+    </message>
+    <message>
+        <source>A second one like the chosen part, to be changed.</source>
+        <translation>Ein zweites wie das gewählte Teil, zum Ändern.</translation>
+    </message>
+    <message>
+        <source>A scale log or a list of tips: a line each, with tabs, commas or semicolons between. Below, say what each column is.</source>
+        <translation>Ein Wiegeprotokoll oder eine Liste von Spitzen: eine Zeile je Stück, mit Tabulator, Komma oder Semikolon. Darunter sagen Sie, was jede Spalte ist.</translation>
+    </message>
+    <message>
+        <source>What the rig is called in the window, on paper and in lists.</source>
+        <translation>Wie die Montage im Fenster, auf Papier und in Listen heißt.</translation>
+    </message>
+    <message>
+        <source>Anything worth remembering about the rig; it stands on the handout.</source>
+        <translation>Alles, was man sich zur Montage merken möchte; es steht auf dem Handout.</translation>
+    </message>
+    <message>
+        <source>A leaf on the water gives the current: how far it went in how many seconds.</source>
+        <translation>Ein Blatt auf dem Wasser gibt die Strömung: wie weit es in wie vielen Sekunden kam.</translation>
+    </message>
+    <message>
+        <source>What the water is called.</source>
+        <translation>Wie das Wasser heißt.</translation>
+    </message>
+    <message>
+        <source>What the part is called; without a name the window says what it is.</source>
+        <translation>Wie das Teil heißt; ohne Namen sagt das Fenster, was es ist.</translation>
+    </message>
+    <message>
+        <source>The day on which it was weighed.</source>
+        <translation>Der Tag, an dem es gewogen wurde.</translation>
+    </message>
+    <message>
+        <source>Adds a section at the fly&apos;s end of the part.</source>
+        <translation>Fügt am Fliegenende des Teils einen Abschnitt hinzu.</translation>
+    </message>
+    <message>
+        <source>A section of the part, from its rod end to its fly end: what is typed stays, the rest follows from it.</source>
+        <translation>Ein Abschnitt des Teils, vom Rutenende zum Fliegenende: Getipptes bleibt, der Rest folgt daraus.</translation>
+    </message>
+    <message>
+        <source>A becomes B and B becomes A; rigs, undo and files stay what they are.</source>
+        <translation>A wird B und B wird A; Montagen, Rückgängig und Dateien bleiben, was sie sind.</translation>
+    </message>
+    <message>
+        <source>Lays the flies under each other instead of the rears of the heads.</source>
+        <translation>Legt die Fliegen untereinander statt der hinteren Enden der Köpfe.</translation>
+    </message>
+    <message>
+        <source>Both fish the same water: a change for one is a change for the other.</source>
+        <translation>Beide fischen im selben Wasser: eine Änderung für die eine gilt für die andere.</translation>
+    </message>
+    <message>
+        <source>Makes the other rig the same as this one, as one step of the other&apos;s undo.</source>
+        <translation>Macht die andere Montage zu einer wie diese, als ein Schritt der anderen.</translation>
+    </message>
+    <message>
+        <source>Opens a rig file here.</source>
+        <translation>Öffnet hier eine Montage.</translation>
+    </message>
+    <message>
+        <source>Saves this rig to its file.</source>
+        <translation>Speichert diese Montage in ihre Datei.</translation>
+    </message>
+    <message>
+        <source>The readings of both rigs beside each other, with what the difference is worth.</source>
+        <translation>Die Anzeigen beider Montagen nebeneinander, und was der Unterschied wert ist.</translation>
+    </message>
+    <message>
+        <source>One difference between the rigs, and what it does by itself. Press it to choose its parts on both lines.</source>
+        <translation>Ein Unterschied zwischen den Montagen, und was er für sich tut. Drücken wählt seine Teile auf beiden Schnüren.</translation>
+    </message>
+    <message>
+        <source>What the deck is called, in the window and on paper.</source>
+        <translation>Wie der Kartensatz heißt, im Fenster und auf Papier.</translation>
+    </message>
+    <message>
+        <source>The cards in their order. Alt+Up and Alt+Down move the chosen one.</source>
+        <translation>Die Karten in ihrer Reihenfolge. Alt+Auf und Alt+Ab verschieben die gewählte.</translation>
+    </message>
+    <message>
+        <source>The card as the class will see it.</source>
+        <translation>Die Karte, wie die Klasse sie sehen wird.</translation>
+    </message>
+    <message>
+        <source>Shows the card with its answer, or without.</source>
+        <translation>Zeigt die Karte mit ihrer Antwort oder ohne.</translation>
+    </message>
+    <message>
+        <source>An empty deck.</source>
+        <translation>Ein leerer Kartensatz.</translation>
+    </message>
+    <message>
+        <source>Opens a deck file.</source>
+        <translation>Öffnet einen Kartensatz.</translation>
+    </message>
+    <message>
+        <source>Saves the deck to its file.</source>
+        <translation>Speichert den Kartensatz in seine Datei.</translation>
+    </message>
+    <message>
+        <source>A card of the rig and the picture that the bench shows.</source>
+        <translation>Eine Karte mit der Montage und dem Bild, die die Werkbank zeigt.</translation>
+    </message>
+    <message>
+        <source>A card with nothing on it yet.</source>
+        <translation>Eine Karte, auf der noch nichts ist.</translation>
+    </message>
+    <message>
+        <source>Moves the chosen card in the deck.</source>
+        <translation>Verschiebt die gewählte Karte im Satz.</translation>
+    </message>
+    <message>
+        <source>A second card like the chosen one.</source>
+        <translation>Eine zweite Karte wie die gewählte.</translation>
+    </message>
+    <message>
+        <source>Deletes the chosen card; undo brings it back.</source>
+        <translation>Löscht die gewählte Karte; Rückgängig bringt sie zurück.</translation>
+    </message>
+    <message>
+        <source>The screen that the class sees. Your own keeps notes, next card and clock.</source>
+        <translation>Der Bildschirm, den die Klasse sieht. Ihr eigener behält Notizen, nächste Karte und Uhr.</translation>
+    </message>
+    <message>
+        <source>Shows the deck over a whole screen; Escape ends it.</source>
+        <translation>Zeigt den Kartensatz auf einem ganzen Bildschirm; Esc beendet.</translation>
+    </message>
+    <message>
+        <source>The title at the top of the card.</source>
+        <translation>Der Titel oben auf der Karte.</translation>
+    </message>
+    <message>
+        <source>The one line under the title.</source>
+        <translation>Die eine Zeile unter dem Titel.</translation>
+    </message>
+    <message>
+        <source>What the class is asked before the answer is shown.</source>
+        <translation>Was die Klasse gefragt wird, bevor die Antwort erscheint.</translation>
+    </message>
+    <message>
+        <source>The answer; it comes with the next press.</source>
+        <translation>Die Antwort; sie kommt mit dem nächsten Druck.</translation>
+    </message>
+    <message>
+        <source>Notes that only you see while you show.</source>
+        <translation>Notizen, die beim Zeigen nur Sie sehen.</translation>
+    </message>
+    <message>
+        <source>The picture of the card: the line, the profile, the cast, the river, two rigs, flies, pools, tips, or words alone.</source>
+        <translation>Das Bild der Karte: Schnur, Profil, Wurf, Fluss, zwei Montagen, Fliegen, Pools, Spitzen oder nur Worte.</translation>
+    </message>
+    <message>
+        <source>The reading that stands large with the answer.</source>
+        <translation>Die Anzeige, die groß bei der Antwort steht.</translation>
+    </message>
+    <message>
+        <source>What lies on the card, and where it is taken from.</source>
+        <translation>Was auf der Karte liegt, und woher es genommen wird.</translation>
+    </message>
+    <message>
+        <source>The rigs of the trip with their flies; the open rig is the first.</source>
+        <translation>Die Montagen der Reise mit ihren Fliegen; die offene ist die erste.</translation>
+    </message>
+    <message>
+        <source>The pools of the trip. Those that are ticked have to be served.</source>
+        <translation>Die Pools der Reise. Die angekreuzten müssen bedient werden.</translation>
+    </message>
+    <message>
+        <source>The most tips to carry; what then has nothing is said.</source>
+        <translation>Die meisten Spitzen, die mitkommen; was dann nichts hat, wird gesagt.</translation>
+    </message>
+    <message>
+        <source>Tips of one length only, so that the stroke stays.</source>
+        <translation>Nur Spitzen einer Länge, damit die Wurfbewegung bleibt.</translation>
+    </message>
+    <message>
+        <source>Tips that are kept or left out whatever is packed; Enter in the list takes that back.</source>
+        <translation>Spitzen, die in jedem Fall mitkommen oder fehlen; Eingabe in der Liste nimmt das zurück.</translation>
+    </message>
+    <message>
+        <source>A tip a row, a pool and fly a column: the glyph is its verdict there, ringed where it is the one taken.</source>
+        <translation>Eine Spitze je Zeile, Pool und Fliege je Spalte: das Zeichen ist ihr Urteil dort, umrandet, wo sie genommen wird.</translation>
+    </message>
+    <message>
+        <source>Makes the cut sheet of these tips at the bench.</source>
+        <translation>Macht an der Werkbank den Zuschnitt dieser Spitzen.</translation>
+    </message>
+    <message>
+        <source>Closes this window; the wallet stays packed.</source>
+        <translation>Schließt dieses Fenster; das Etui bleibt gepackt.</translation>
+    </message>
+    <message>
+        <source>Leaves the pages that hold these words.</source>
+        <translation>Lässt die Seiten, die diese Wörter enthalten.</translation>
+    </message>
+    <message>
+        <source>The pages of the help.</source>
+        <translation>Die Seiten der Hilfe.</translation>
+    </message>
+    <message>
+        <source>An answer to the line beside it.</source>
+        <translation>Eine Antwort auf die Zeile daneben.</translation>
+    </message>
+    <message>
+        <source>The rod: length, line number, and the window of head weights for each style. The head is judged by these.</source>
+        <translation>Die Rute: Länge, Schnurklasse und das Fenster der Kopfgewichte für jede Art. Der Kopf wird danach beurteilt.</translation>
+    </message>
+    <message>
+        <source>The water: how fast it runs on top, how deep it is, how cold and how salty. The depth of the fly follows from it.</source>
+        <translation>Das Wasser: wie schnell es oben fließt, wie tief, kalt und salzig es ist. Die Tiefe der Fliege folgt daraus.</translation>
+    </message>
+    <message>
+        <source>The name of the rig and notes about it; both are saved with it.</source>
+        <translation>Der Name der Montage und Notizen dazu; beides wird mit ihr gespeichert.</translation>
+    </message>
+    <message>
+        <source>Why a reading says what it says: the figures it came from, the formula, the limits, and whose they are.</source>
+        <translation>Warum eine Anzeige sagt, was sie sagt: die Werte, die Formel, die Grenzen und wessen sie sind.</translation>
+    </message>
+    <message>
+        <source>How deep this rig fishes in every pool, half a foot a second slower and faster than the pool states.</source>
+        <translation>Wie tief diese Montage in jedem Pool fischt, einen halben Fuß je Sekunde langsamer und schneller als angegeben.</translation>
+    </message>
+    <message>
+        <source>In one line, how B does against A.</source>
+        <translation>In einer Zeile, wie B gegen A abschneidet.</translation>
+    </message>
+    <message>
+        <source>What stands on the chosen card: its words, its picture, its rigs.</source>
+        <translation>Was auf der gewählten Karte steht: ihre Worte, ihr Bild, ihre Montagen.</translation>
+    </message>
+    <message>
+        <source>The Clinic: cards in order, one shown at a time.</source>
+        <translation>Der Kurs: Karten der Reihe nach, eine nach der anderen gezeigt.</translation>
+    </message>
+    <message>
+        <source>The trip goes in: rigs and pools. The fewest tips that serve them come out.</source>
+        <translation>Hinein kommt die Reise: Montagen und Pools. Heraus kommen die wenigsten Spitzen, die genügen.</translation>
+    </message>
+    <message>
+        <source>A task at the bench; what it says follows at once from what is typed.</source>
+        <translation>Eine Arbeit an der Werkbank; was sie sagt, folgt sofort aus dem Getippten.</translation>
+    </message>
+    <message>
+        <source>The help of the program; it is searched by the line at the top.</source>
+        <translation>Die Hilfe des Programms; die Zeile oben durchsucht sie.</translation>
+    </message>
+    <message>
+        <source>What is wrong in the file, each with its place and what would be right.</source>
+        <translation>Was in der Datei falsch ist, jeweils mit der Stelle und was richtig wäre.</translation>
+    </message>
+    <message>
+        <source>There is nothing to undo.</source>
+        <translation>Es gibt nichts rückgängig zu machen.</translation>
+    </message>
+    <message>
+        <source>There is nothing to do again.</source>
+        <translation>Es gibt nichts zu wiederholen.</translation>
+    </message>
+    <message>
+        <source>Only in Compare, where two rigs are (Ctrl+2).</source>
+        <translation>Nur im Vergleich, wo zwei Montagen sind (Strg+2).</translation>
+    </message>
+    <message>
+        <source>Only in the Clinic, where the deck is (Ctrl+3).</source>
+        <translation>Nur im Kurs, wo der Kartensatz ist (Strg+3).</translation>
+    </message>
+    <message>
+        <source>There is nothing to play: what is missing is said in the picture.</source>
+        <translation>Es gibt nichts abzuspielen: was fehlt, steht im Bild.</translation>
+    </message>
+    <message>
+        <source>There is nothing to play yet: the runs of both rigs are not there.</source>
+        <translation>Es gibt noch nichts abzuspielen: die Läufe beider Montagen fehlen.</translation>
+    </message>
+    <message>
+        <source>No leader can be proposed from these.</source>
+        <translation>Daraus lässt sich kein Vorfach vorschlagen.</translation>
+    </message>
+    <message>
+        <source>The fly is not complete yet: what lacks is said below.</source>
+        <translation>Die Fliege ist noch nicht vollständig: was fehlt, steht darunter.</translation>
+    </message>
+    <message>
+        <source>There is no spool to remove.</source>
+        <translation>Es gibt keine Spule zu entfernen.</translation>
+    </message>
+    <message>
+        <source>Choose one of your parts in the list first.</source>
+        <translation>Wählen Sie zuerst eines Ihrer Teile in der Liste.</translation>
+    </message>
+    <message>
+        <source>The line has no part to keep.</source>
+        <translation>Die Schnur hat kein Teil zu behalten.</translation>
+    </message>
+    <message>
+        <source>You have kept no part yet.</source>
+        <translation>Sie haben noch kein Teil behalten.</translation>
+    </message>
+    <message>
+        <source>No line of the list could be read as a part yet.</source>
+        <translation>Noch keine Zeile der Liste ließ sich als Teil lesen.</translation>
+    </message>
+    <message>
+        <source>Say first how much is taken off.</source>
+        <translation>Sagen Sie zuerst, wie viel abkommt.</translation>
+    </message>
+    <message>
+        <source>Give at least its mass and its length.</source>
+        <translation>Geben Sie mindestens Masse und Länge an.</translation>
+    </message>
+    <message>
+        <source>Without loops none is used up.</source>
+        <translation>Ohne Schlaufen wird nichts verbraucht.</translation>
+    </message>
+    <message>
+        <source>There is nothing of that to weigh on this part.</source>
+        <translation>Davon gibt es an diesem Teil nichts zu wiegen.</translation>
+    </message>
+    <message>
+        <source>Only this rig is cut already.</source>
+        <translation>Es wird schon nur diese Montage zugeschnitten.</translation>
+    </message>
+    <message>
+        <source>There is nothing to cut: no spool, or no tip of level line.</source>
+        <translation>Es gibt nichts zu schneiden: keine Spule, oder keine Spitze aus gleichmäßiger Schnur.</translation>
+    </message>
+    <message>
+        <source>Time at least one fall first.</source>
+        <translation>Stoppen Sie zuerst mindestens einen Fall.</translation>
+    </message>
+    <message>
+        <source>This piece was not timed.</source>
+        <translation>Dieses Stück wurde nicht gestoppt.</translation>
+    </message>
+    <message>
+        <source>Say first how deep the fly was found.</source>
+        <translation>Sagen Sie zuerst, wie tief die Fliege war.</translation>
+    </message>
+    <message>
+        <source>The current of this water was not measured.</source>
+        <translation>Die Strömung dieses Wassers wurde nicht gemessen.</translation>
+    </message>
+    <message>
+        <source>Choose a pool in the list first, or add one.</source>
+        <translation>Wählen Sie zuerst einen Pool in der Liste, oder fügen Sie einen hinzu.</translation>
+    </message>
+    <message>
+        <source>No wallet was packed yet (Ctrl+Shift+P).</source>
+        <translation>Es wurde noch kein Etui gepackt (Strg+Umschalt+P).</translation>
+    </message>
+    <message>
+        <source>There is no card: make one of the bench&apos;s picture, or a blank one.</source>
+        <translation>Es gibt keine Karte: machen Sie eine aus dem Bild der Werkbank, oder eine leere.</translation>
+    </message>
+    <message>
+        <source>This card has no rig to change.</source>
+        <translation>Diese Karte hat keine Montage zum Ändern.</translation>
+    </message>
+    <message>
+        <source>Weigh the part first.</source>
+        <translation>Wiegen Sie das Teil zuerst.</translation>
+    </message>
+    <message>
+        <source>A part keeps at least one section.</source>
+        <translation>Ein Teil behält mindestens einen Abschnitt.</translation>
+    </message>
+    <message>
+        <source>No file was opened yet.</source>
+        <translation>Es wurde noch keine Datei geöffnet.</translation>
+    </message>
+    <message>
+        <source>The cast and the air are the usual ones already.</source>
+        <translation>Wurf und Luft sind schon die üblichen.</translation>
     </message>
 </context>
 <context>
@@ -4784,6 +7260,91 @@
     <message>
         <source>or:</source>
         <translation>oder:</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::FilePage</name>
+    <message>
+        <source>Export the settings</source>
+        <translation>Einstellungen ausgeben</translation>
+    </message>
+    <message>
+        <source>Settings (*.conf);;All files (*)</source>
+        <translation>Einstellungen (*.conf);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Import settings</source>
+        <translation>Einstellungen einlesen</translation>
+    </message>
+    <message>
+        <source>Copies of unsaved work</source>
+        <translation>Kopien ungesicherter Arbeit</translation>
+    </message>
+    <message>
+        <source>A copy at most so long after a change</source>
+        <translation>Eine Kopie höchstens so lange nach einer Änderung</translation>
+    </message>
+    <message>
+        <source>All settings as a file</source>
+        <translation>Alle Einstellungen als Datei</translation>
+    </message>
+    <message>
+        <source>For another machine or another person: units, looks, limits, weights, new rigs and bench habits. Rigs, pools, own parts and what was open last are not in it.</source>
+        <translation>Für einen anderen Rechner oder jemand anderen: Einheiten, Aussehen, Grenzen, Gewichte, neue Montagen und Gewohnheiten der Werkbank. Montagen, Pools, eigene Teile und das zuletzt Geöffnete sind nicht dabei.</translation>
+    </message>
+    <message>
+        <source>Export…</source>
+        <translation>Ausgeben…</translation>
+    </message>
+    <message>
+        <source>Import…</source>
+        <translation>Einlesen…</translation>
+    </message>
+    <message>
+        <source>Put all settings back to usual</source>
+        <translation>Alle Einstellungen auf das Übliche zurücksetzen</translation>
+    </message>
+    <message>
+        <source>All settings are as usual.</source>
+        <translation>Alle Einstellungen sind wie üblich.</translation>
+    </message>
+    <message>
+        <source>Take that back</source>
+        <translation>Das zurücknehmen</translation>
+    </message>
+    <message>
+        <source>The settings are as they were before.</source>
+        <translation>Die Einstellungen sind wie zuvor.</translation>
+    </message>
+    <message>
+        <source>They are kept in this file:</source>
+        <translation>Sie liegen in dieser Datei:</translation>
+    </message>
+    <message>
+        <source>Where the settings are kept</source>
+        <translation>Wo die Einstellungen liegen</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Geschrieben: %1</translation>
+    </message>
+    <message>
+        <source>%1 was not written: %2</source>
+        <translation>%1 wurde nicht geschrieben: %2</translation>
+    </message>
+    <message>
+        <source>%1 was not taken; all settings stay as they are.
+%2</source>
+        <translation>%1 wurde nicht übernommen; alle Einstellungen bleiben, wie sie sind.
+%2</translation>
+    </message>
+    <message>
+        <source>Taken: %1</source>
+        <translation>Übernommen: %1</translation>
+    </message>
+    <message>
+        <source>usual: %1 s, ours</source>
+        <translation>üblich: %1 s, von uns</translation>
     </message>
 </context>
 <context>
@@ -5300,6 +7861,97 @@ Winterspitze, 113.5, 10</translation>
     </message>
 </context>
 <context>
+    <name>grainwise::ui::LookPage</name>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Units</source>
+        <translation>Einheiten</translation>
+    </message>
+    <message>
+        <source>Lengths</source>
+        <translation>Längen</translation>
+    </message>
+    <message>
+        <source>Feet and inches</source>
+        <translation>Fuß und Zoll</translation>
+    </message>
+    <message>
+        <source>Metres and millimetres</source>
+        <translation>Meter und Millimeter</translation>
+    </message>
+    <message>
+        <source>Weights</source>
+        <translation>Gewichte</translation>
+    </message>
+    <message>
+        <source>Grains</source>
+        <translation>Grain</translation>
+    </message>
+    <message>
+        <source>Grams</source>
+        <translation>Gramm</translation>
+    </message>
+    <message>
+        <source>Temperatures</source>
+        <translation>Temperaturen</translation>
+    </message>
+    <message>
+        <source>Fahrenheit</source>
+        <translation>Fahrenheit</translation>
+    </message>
+    <message>
+        <source>Celsius</source>
+        <translation>Celsius</translation>
+    </message>
+    <message>
+        <source>Looks</source>
+        <translation>Aussehen</translation>
+    </message>
+    <message>
+        <source>Colours</source>
+        <translation>Farben</translation>
+    </message>
+    <message>
+        <source>As the system</source>
+        <translation>Wie das System</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Hell</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Dunkel</translation>
+    </message>
+    <message>
+        <source>Sunlight</source>
+        <translation>Sonnenlicht</translation>
+    </message>
+    <message>
+        <source>Projector</source>
+        <translation>Beamer</translation>
+    </message>
+    <message>
+        <source>Size of type and diagrams</source>
+        <translation>Größe von Schrift und Bildern</translation>
+    </message>
+    <message>
+        <source>Reduce motion: nothing slides or plays by itself</source>
+        <translation>Weniger Bewegung: nichts gleitet oder läuft von selbst</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Sprache</translation>
+    </message>
+    <message>
+        <source>Language of words and numbers, from the next start</source>
+        <translation>Sprache von Wörtern und Zahlen, ab dem nächsten Start</translation>
+    </message>
+</context>
+<context>
     <name>grainwise::ui::LoopHabits</name>
     <message>
         <source>no loops</source>
@@ -5344,10 +7996,6 @@ Winterspitze, 113.5, 10</translation>
 </context>
 <context>
     <name>grainwise::ui::MainWindow</name>
-    <message>
-        <source>Rigs and decks (*.rig.json *.deck.json);;All files (*)</source>
-        <translation>Montagen und Kartensätze (*.rig.json *.deck.json);;Alle Dateien (*)</translation>
-    </message>
     <message>
         <source>Unsaved changes</source>
         <translation>Nicht gespeicherte Änderungen</translation>
@@ -5469,10 +8117,6 @@ Winterspitze, 113.5, 10</translation>
         <translation>Öffnen, was sie jetzt enthält</translation>
     </message>
     <message>
-        <source>Drop one rig file that is on this machine, or two to compare them.</source>
-        <translation>Eine Montagedatei von diesem Rechner hierher ziehen, oder zwei, um sie zu vergleichen.</translation>
-    </message>
-    <message>
         <source>Written: %1</source>
         <translation>Geschrieben: %1</translation>
     </message>
@@ -5499,6 +8143,30 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
     <message>
         <source>The packed wallet</source>
         <translation>Das gepackte Etui</translation>
+    </message>
+    <message>
+        <source>Rigs, decks, shelves, pools, spools (*.rig.json *.deck.json *.shelf.json *.pools.json *.spools.json);;All files (*)</source>
+        <translation>Montagen, Kartensätze, Regale, Pools, Spulen (*.rig.json *.deck.json *.shelf.json *.pools.json *.spools.json);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Rigs (*.rig.json);;All files (*)</source>
+        <translation>Montagen (*.rig.json);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Drop one file that is on this machine, or two rigs to compare them.</source>
+        <translation>Legen Sie eine Datei ab, die auf diesem Rechner ist, oder zwei Montagen, um sie zu vergleichen.</translation>
+    </message>
+    <message>
+        <source>The pools of %1 are there now; Undo brings yours back.</source>
+        <translation>Die Pools aus %1 sind jetzt da; Rückgängig bringt Ihre zurück.</translation>
+    </message>
+    <message>
+        <source>The spools of %1 are there now; Undo brings yours back.</source>
+        <translation>Die Spulen aus %1 sind jetzt da; Rückgängig bringt Ihre zurück.</translation>
+    </message>
+    <message>
+        <source>Of %1 added to your parts: %2; there already: %3. Undo takes them off.</source>
+        <translation>Aus %1 zu Ihren Teilen hinzugefügt: %2; schon da: %3. Rückgängig nimmt sie heraus.</translation>
     </message>
 </context>
 <context>
@@ -5675,6 +8343,85 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
     </message>
 </context>
 <context>
+    <name>grainwise::ui::NewRigPage</name>
+    <message>
+        <source>Line speed</source>
+        <translation>Schnurgeschwindigkeit</translation>
+    </message>
+    <message>
+        <source>Height of the loop</source>
+        <translation>Höhe der Schlaufe</translation>
+    </message>
+    <message>
+        <source>Launch angle</source>
+        <translation>Abwurfwinkel</translation>
+    </message>
+    <message>
+        <source>Rod tip above the water</source>
+        <translation>Rutenspitze über dem Wasser</translation>
+    </message>
+    <message>
+        <source>Running line outside the rod tip</source>
+        <translation>Runningline vor der Rutenspitze</translation>
+    </message>
+    <message>
+        <source>Speed of the surface</source>
+        <translation>Geschwindigkeit der Oberfläche</translation>
+    </message>
+    <message>
+        <source>Depth of the water</source>
+        <translation>Tiefe des Wassers</translation>
+    </message>
+    <message>
+        <source>Temperature of the water</source>
+        <translation>Temperatur des Wassers</translation>
+    </message>
+    <message>
+        <source>Salt</source>
+        <translation>Salz</translation>
+    </message>
+    <message>
+        <source>Line out</source>
+        <translation>Schnur draußen</translation>
+    </message>
+    <message>
+        <source>Angle of the cast, down from straight across</source>
+        <translation>Winkel des Wurfs, von quer nach stromab</translation>
+    </message>
+    <message>
+        <source>Mend, seconds of slack</source>
+        <translation>Mend, Sekunden lose Schnur</translation>
+    </message>
+    <message>
+        <source>What a new rig has from the start. What is left open is as usual for its head; rigs that are there already keep their own.</source>
+        <translation>Was eine neue Montage von Anfang an hat. Was offen bleibt, ist wie für ihren Kopf üblich; vorhandene Montagen behalten das Ihre.</translation>
+    </message>
+    <message>
+        <source>Put this page back to usual</source>
+        <translation>Diese Seite auf das Übliche zurücksetzen</translation>
+    </message>
+    <message>
+        <source>Cast</source>
+        <translation>Wurf</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation>Wasser</translation>
+    </message>
+    <message>
+        <source>Swing</source>
+        <translation>Swing</translation>
+    </message>
+    <message>
+        <source>usual: by the head, common practice</source>
+        <translation>üblich: nach dem Kopf, gängige Praxis</translation>
+    </message>
+    <message>
+        <source>usual: left open</source>
+        <translation>üblich: offen</translation>
+    </message>
+</context>
+<context>
     <name>grainwise::ui::NoticeBar</name>
     <message>
         <source>Later</source>
@@ -5711,6 +8458,11 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
         <source>%1: %2</source>
         <comment>a field, what is wrong</comment>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: a number, %2. A point or a comma is the decimal sign; another unit may be written behind it.</source>
+        <comment>name of the field, its range</comment>
+        <translation>%1: eine Zahl, %2. Punkt oder Komma ist das Dezimalzeichen; eine andere Einheit darf dahinter stehen.</translation>
     </message>
 </context>
 <context>
@@ -6309,29 +9061,6 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
     </message>
 </context>
 <context>
-    <name>grainwise::ui::RigDocument</name>
-    <message>
-        <source>the file that is there is kept as it was; make room, or save elsewhere</source>
-        <translation>die Datei dort bleibt, wie sie war; Platz schaffen oder anderswo speichern</translation>
-    </message>
-    <message>
-        <source>nothing was written; make room, or save elsewhere</source>
-        <translation>nichts wurde geschrieben; Platz schaffen oder anderswo speichern</translation>
-    </message>
-    <message>
-        <source>not saved: %1</source>
-        <translation>nicht gespeichert: %1</translation>
-    </message>
-    <message>
-        <source>another program has changed this file since it was opened</source>
-        <translation>ein anderes Programm hat diese Datei geändert, seit sie geöffnet wurde</translation>
-    </message>
-    <message>
-        <source>save again to put yours in its place, or save elsewhere</source>
-        <translation>noch einmal speichern, um die eigene an ihre Stelle zu setzen, oder anderswo speichern</translation>
-    </message>
-</context>
-<context>
     <name>grainwise::ui::RiverPanel</name>
     <message>
         <source>4 times</source>
@@ -6513,6 +9242,18 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
     </message>
 </context>
 <context>
+    <name>grainwise::ui::RulesPage</name>
+    <message>
+        <source>Put this page back to usual</source>
+        <translation>Diese Seite auf das Übliche zurücksetzen</translation>
+    </message>
+    <message>
+        <source>usual: %1, %2</source>
+        <comment>the usual value, whose it is</comment>
+        <translation>üblich: %1, %2</translation>
+    </message>
+</context>
+<context>
     <name>grainwise::ui::SectionRow</name>
     <message>
         <source>floats</source>
@@ -6589,6 +9330,49 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
     <message>
         <source>Sinks</source>
         <translation>Sinkt</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::SettingsWindow</name>
+    <message>
+        <source>Settings - Grainwise</source>
+        <translation>Einstellungen - Grainwise</translation>
+    </message>
+    <message>
+        <source>Pages of the settings</source>
+        <translation>Seiten der Einstellungen</translation>
+    </message>
+    <message>
+        <source>Units, looks, language</source>
+        <translation>Einheiten, Aussehen, Sprache</translation>
+    </message>
+    <message>
+        <source>Limits of the verdicts</source>
+        <translation>Grenzen der Urteile</translation>
+    </message>
+    <message>
+        <source>Where a reading turns from one word to the next. No limit is a rod maker&apos;s; a rod&apos;s own window comes first. The commands go by the usual limits.</source>
+        <translation>Wo eine Anzeige von einem Wort zum nächsten wechselt. Keine Grenze stammt von einem Rutenbauer; das eigene Fenster der Rute geht vor. Die Befehle richten sich nach den üblichen Grenzen.</translation>
+    </message>
+    <message>
+        <source>Choosing tips</source>
+        <translation>Spitzen wählen</translation>
+    </message>
+    <message>
+        <source>What is refused, the verdicts decide. This orders the rest, in the Tip chooser and the wallet.</source>
+        <translation>Was abgelehnt wird, entscheiden die Urteile. Das hier ordnet den Rest, in der Spitzenwahl und im Etui.</translation>
+    </message>
+    <message>
+        <source>New rigs</source>
+        <translation>Neue Montagen</translation>
+    </message>
+    <message>
+        <source>Habits of the bench</source>
+        <translation>Gewohnheiten der Werkbank</translation>
+    </message>
+    <message>
+        <source>Copies and file</source>
+        <translation>Kopien und Datei</translation>
     </message>
 </context>
 <context>
@@ -7241,6 +10025,22 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
     <message>
         <source>Turnover: why? (%1)</source>
         <translation>Abrollen: warum? (%1)</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::ValueRow</name>
+    <message>
+        <source>Reset</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Reset: %1</source>
+        <translation>Zurücksetzen: %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a name, its unit</comment>
+        <translation>%1, %2</translation>
     </message>
 </context>
 <context>

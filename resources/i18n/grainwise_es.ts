@@ -1627,6 +1627,445 @@
     </message>
 </context>
 <context>
+    <name>RuleWords</name>
+    <message>
+        <source>a joint hinges over this ratio, fly side to rod side</source>
+        <translation>una unión hace bisagra por encima de esta razón, lado de la mosca a lado de la caña</translation>
+    </message>
+    <message>
+        <source>over this it hinges unless the stroke is slow and open</source>
+        <translation>por encima hace bisagra si el gesto no es lento y abierto</translation>
+    </message>
+    <message>
+        <source>over this it steps up and has to be forced</source>
+        <translation>por encima sube y hay que forzarla</translation>
+    </message>
+    <message>
+        <source>under this it is a drop, no longer level</source>
+        <translation>por debajo es una caída, ya no es pareja</translation>
+    </message>
+    <message>
+        <source>under this the front collapses</source>
+        <translation>por debajo el frente se desploma</translation>
+    </message>
+    <message>
+        <source>line on each side whose mean is taken</source>
+        <translation>línea a cada lado de la que se toma la media</translation>
+    </message>
+    <message>
+        <source>bare nylon up to this length has no rule</source>
+        <translation>nailon desnudo hasta este largo no tiene regla</translation>
+    </message>
+    <message>
+        <source>longer nylon is stout enough from this ratio on</source>
+        <translation>nailon más largo es bastante fuerte desde esta razón</translation>
+    </message>
+    <message>
+        <source>longer nylon piles under this ratio</source>
+        <translation>nailon más largo se amontona por debajo de esta razón</translation>
+    </message>
+    <message>
+        <source>a head fits within this of the rod&apos;s window</source>
+        <translation>una cabeza va bien hasta esto fuera de la ventana de la caña</translation>
+    </message>
+    <message>
+        <source>beyond this it is the wrong head</source>
+        <translation>más allá es la cabeza equivocada</translation>
+    </message>
+    <message>
+        <source>short head with its tip: too short under</source>
+        <translation>cabeza corta con su punta: demasiado corta por debajo de</translation>
+    </message>
+    <message>
+        <source>short head with its tip: usual from</source>
+        <translation>cabeza corta con su punta: usual desde</translation>
+    </message>
+    <message>
+        <source>short head with its tip: usual to</source>
+        <translation>cabeza corta con su punta: usual hasta</translation>
+    </message>
+    <message>
+        <source>short head with its tip: too long over</source>
+        <translation>cabeza corta con su punta: demasiado larga por encima de</translation>
+    </message>
+    <message>
+        <source>short head on a single-hand rod: too short under</source>
+        <translation>cabeza corta en caña de una mano: demasiado corta por debajo de</translation>
+    </message>
+    <message>
+        <source>short head on a single-hand rod: usual from</source>
+        <translation>cabeza corta en caña de una mano: usual desde</translation>
+    </message>
+    <message>
+        <source>short head on a single-hand rod: usual to</source>
+        <translation>cabeza corta en caña de una mano: usual hasta</translation>
+    </message>
+    <message>
+        <source>short head on a single-hand rod: too long over</source>
+        <translation>cabeza corta en caña de una mano: demasiado larga por encima de</translation>
+    </message>
+    <message>
+        <source>fine taper: too short under</source>
+        <translation>perfil fino: demasiado corta por debajo de</translation>
+    </message>
+    <message>
+        <source>fine taper: usual from</source>
+        <translation>perfil fino: usual desde</translation>
+    </message>
+    <message>
+        <source>fine taper: usual to</source>
+        <translation>perfil fino: usual hasta</translation>
+    </message>
+    <message>
+        <source>fine taper: too long over</source>
+        <translation>perfil fino: demasiado larga por encima de</translation>
+    </message>
+    <message>
+        <source>long belly with its tip: too short under</source>
+        <translation>vientre largo con su punta: demasiado corto por debajo de</translation>
+    </message>
+    <message>
+        <source>long belly with its tip: usual from</source>
+        <translation>vientre largo con su punta: usual desde</translation>
+    </message>
+    <message>
+        <source>long belly with its tip: usual to</source>
+        <translation>vientre largo con su punta: usual hasta</translation>
+    </message>
+    <message>
+        <source>long belly with its tip: too long over</source>
+        <translation>vientre largo con su punta: demasiado largo por encima de</translation>
+    </message>
+    <message>
+        <source>no grip under this share of the head</source>
+        <translation>sin agarre por debajo de esta parte de la cabeza</translation>
+    </message>
+    <message>
+        <source>light under this</source>
+        <translation>ligera por debajo</translation>
+    </message>
+    <message>
+        <source>right up to this</source>
+        <translation>justa hasta esto</translation>
+    </message>
+    <message>
+        <source>too much tip over this</source>
+        <translation>demasiada punta por encima</translation>
+    </message>
+    <message>
+        <source>right up to this on a fine taper or long belly</source>
+        <translation>justa hasta esto en perfil fino o vientre largo</translation>
+    </message>
+    <message>
+        <source>too little in the water under this, head to fly</source>
+        <translation>demasiado poco en el agua por debajo, de la cabeza a la mosca</translation>
+    </message>
+    <message>
+        <source>enough in the water from this on</source>
+        <translation>bastante en el agua desde esto</translation>
+    </message>
+    <message>
+        <source>much in the water over this</source>
+        <translation>mucho en el agua por encima</translation>
+    </message>
+    <message>
+        <source>the tip carries a fly when it weighs this many times as much</source>
+        <translation>la punta lleva una mosca si pesa estas veces más</translation>
+    </message>
+    <message>
+        <source>under this the fly is too heavy for the tip</source>
+        <translation>por debajo la mosca es demasiado pesada para la punta</translation>
+    </message>
+    <message>
+        <source>line that is weighed against the fly</source>
+        <translation>línea que se pesa contra la mosca</translation>
+    </message>
+    <message>
+        <source>nylon longer than this is weighed against the fly too</source>
+        <translation>nailon más largo se pesa también contra la mosca</translation>
+    </message>
+    <message>
+        <source>such nylon carries the fly from this many times its weight on</source>
+        <translation>ese nailon lleva la mosca desde estas veces su peso</translation>
+    </message>
+    <message>
+        <source>under this the fly is too heavy for the leader</source>
+        <translation>por debajo la mosca es demasiado pesada para el bajo</translation>
+    </message>
+    <message>
+        <source>lands in a heap under this, line speed against the least that turns over</source>
+        <translation>cae amontonada por debajo, velocidad de línea frente a la mínima que despliega</translation>
+    </message>
+    <message>
+        <source>probably does not turn over under this</source>
+        <translation>por debajo probablemente no se despliega</translation>
+    </message>
+    <message>
+        <source>speed to spare from this on</source>
+        <translation>velocidad de sobra desde esto</translation>
+    </message>
+    <message>
+        <source>the front does not carry under this, pull against need</source>
+        <translation>el frente no lleva por debajo, tirón frente a necesidad</translation>
+    </message>
+    <message>
+        <source>the front carries from this on</source>
+        <translation>el frente lleva desde esto</translation>
+    </message>
+    <message>
+        <source>front of the line in which that is asked</source>
+        <translation>frente de la línea en que se pregunta</translation>
+    </message>
+    <message>
+        <source>the fly dies under this share of the line speed</source>
+        <translation>la mosca muere por debajo de esta parte de la velocidad de línea</translation>
+    </message>
+    <message>
+        <source>it arrives firmly from this on</source>
+        <translation>llega firme desde esto</translation>
+    </message>
+    <message>
+        <source>it arrives lively from this on</source>
+        <translation>llega viva desde esto</translation>
+    </message>
+    <message>
+        <source>it kicks over this</source>
+        <translation>da latigazo por encima</translation>
+    </message>
+    <message>
+        <source>behind a joint that steps up by more than this, lively is a kick</source>
+        <translation>tras una unión que sube más que esto, viva es un latigazo</translation>
+    </message>
+    <message>
+        <source>the fly is too bulky when the nylon keeps less of its speed</source>
+        <translation>la mosca es demasiado voluminosa si el nailon guarda menos de su velocidad</translation>
+    </message>
+    <message>
+        <source>the same stroke within this change of working length</source>
+        <translation>el mismo gesto dentro de este cambio del largo de trabajo</translation>
+    </message>
+    <message>
+        <source>a different cast from this change of length on</source>
+        <translation>otro lance desde este cambio de largo</translation>
+    </message>
+    <message>
+        <source>the same stroke within this change of weight</source>
+        <translation>el mismo gesto dentro de este cambio de peso</translation>
+    </message>
+    <message>
+        <source>a different cast from this change of weight on</source>
+        <translation>otro lance desde este cambio de peso</translation>
+    </message>
+    <message>
+        <source>a slower lift from this much more sinking line</source>
+        <translation>una levantada más lenta desde tanta más línea hundible</translation>
+    </message>
+    <message>
+        <source>a weighed part is as meant within this</source>
+        <translation>una parte pesada es como se quería dentro de esto</translation>
+    </message>
+    <message>
+        <source>a drop down to this ratio has the full grade</source>
+        <translation>una caída hasta esta razón tiene la nota entera</translation>
+    </message>
+    <message>
+        <source>grade where a joint starts to step up</source>
+        <translation>nota donde una unión empieza a subir</translation>
+    </message>
+    <message>
+        <source>tip share of a short head with the full grade</source>
+        <translation>parte de punta de una cabeza corta con la nota entera</translation>
+    </message>
+    <message>
+        <source>grade where the tip share turns light or heavy</source>
+        <translation>nota donde la parte de punta pasa a ligera o pesada</translation>
+    </message>
+    <message>
+        <source>line from head to fly with the full grade</source>
+        <translation>línea de la cabeza a la mosca con la nota entera</translation>
+    </message>
+    <message>
+        <source>grade where that line turns short</source>
+        <translation>nota donde esa línea pasa a corta</translation>
+    </message>
+    <message>
+        <source>wanted this near the bottom, lying on it is right</source>
+        <translation>si se quiere tan cerca del fondo, posarse es lo justo</translation>
+    </message>
+    <message>
+        <source>grade where the stroke becomes a different cast</source>
+        <translation>nota donde el gesto pasa a ser otro lance</translation>
+    </message>
+    <message>
+        <source>grade of the most different cast</source>
+        <translation>nota del lance más distinto</translation>
+    </message>
+    <message>
+        <source>weight of: the worst joint</source>
+        <translation>peso de: la peor unión</translation>
+    </message>
+    <message>
+        <source>weight of: tip share</source>
+        <translation>peso de: parte de punta</translation>
+    </message>
+    <message>
+        <source>weight of: line from head to fly</source>
+        <translation>peso de: línea de la cabeza a la mosca</translation>
+    </message>
+    <message>
+        <source>weight of: working length</source>
+        <translation>peso de: largo de trabajo</translation>
+    </message>
+    <message>
+        <source>weight of: fly against tip</source>
+        <translation>peso de: mosca contra punta</translation>
+    </message>
+    <message>
+        <source>weight of: pull of the front</source>
+        <translation>peso de: tirón del frente</translation>
+    </message>
+    <message>
+        <source>weight of: line speed to spare</source>
+        <translation>peso de: velocidad de línea de sobra</translation>
+    </message>
+    <message>
+        <source>weight of: depth</source>
+        <translation>peso de: profundidad</translation>
+    </message>
+    <message>
+        <source>weight of: change of the stroke</source>
+        <translation>peso de: cambio del gesto</translation>
+    </message>
+    <message>
+        <source>Joints</source>
+        <translation>Uniones</translation>
+    </message>
+    <message>
+        <source>Head on rod and working length</source>
+        <translation>Cabeza en caña y largo de trabajo</translation>
+    </message>
+    <message>
+        <source>Tip share and line in the water</source>
+        <translation>Parte de punta y línea en el agua</translation>
+    </message>
+    <message>
+        <source>Fly against tip and leader</source>
+        <translation>Mosca contra punta y bajo</translation>
+    </message>
+    <message>
+        <source>Turnover</source>
+        <translation>Despliegue</translation>
+    </message>
+    <message>
+        <source>Stroke</source>
+        <translation>Gesto</translation>
+    </message>
+    <message>
+        <source>Weigh-in</source>
+        <translation>Pesaje</translation>
+    </message>
+    <message>
+        <source>Grades from 0 to 1, between the limits</source>
+        <translation>Notas de 0 a 1, entre los límites</translation>
+    </message>
+    <message>
+        <source>How much each counts in the ranking; at 0 it only refuses</source>
+        <translation>Cuánto cuenta cada uno en el orden; con 0 solo rechaza</translation>
+    </message>
+    <message>
+        <source>ours</source>
+        <translation>nuestro</translation>
+    </message>
+    <message>
+        <source>common practice</source>
+        <translation>práctica común</translation>
+    </message>
+    <message>
+        <source>rods</source>
+        <translation>cañas</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>a figure, its unit</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Must be over %1: %2</source>
+        <translation>Debe pasar de %1: %2</translation>
+    </message>
+    <message>
+        <source>Must be under %1: %2</source>
+        <translation>Debe quedar por debajo de %1: %2</translation>
+    </message>
+    <message>
+        <source>Outside what is possible; give %1 to %2.</source>
+        <translation>Fuera de lo posible; dé de %1 a %2.</translation>
+    </message>
+</context>
+<context>
+    <name>SettingsFile</name>
+    <message>
+        <source>a number from %1 to %2</source>
+        <translation>un número de %1 a %2</translation>
+    </message>
+    <message>
+        <source>true or false</source>
+        <translation>true o false</translation>
+    </message>
+    <message>
+        <source>one of %1</source>
+        <translation>uno de %1</translation>
+    </message>
+    <message>
+        <source>nothing, or one of %1</source>
+        <translation>nada, o uno de %1</translation>
+    </message>
+    <message>
+        <source>nothing, or %1</source>
+        <translation>nada, o %1</translation>
+    </message>
+    <message>
+        <source>%1 is %2; it must be under %3, which is %4.</source>
+        <translation>%1 es %2; debe quedar por debajo de %3, que es %4.</translation>
+    </message>
+    <message>
+        <source>and more: %1 in all</source>
+        <translation>y más: %1 en total</translation>
+    </message>
+    <message>
+        <source>The file cannot be read.</source>
+        <translation>El archivo no se puede leer.</translation>
+    </message>
+    <message>
+        <source>This is no settings file of Grainwise: it is too large to be one.</source>
+        <translation>No es un archivo de ajustes de Grainwise: es demasiado grande para serlo.</translation>
+    </message>
+    <message>
+        <source>This is no settings file of Grainwise. Choose one that was exported here.</source>
+        <translation>No es un archivo de ajustes de Grainwise. Elija uno exportado aquí.</translation>
+    </message>
+    <message>
+        <source>The file ends in the middle of a line: it was cut off. Export it anew.</source>
+        <translation>El archivo acaba en mitad de una línea: está cortado. Expórtelo de nuevo.</translation>
+    </message>
+    <message>
+        <source>The file is broken: line %1 is neither a [group] nor a key with its value.</source>
+        <translation>El archivo está dañado: la línea %1 no es ni un [grupo] ni una clave con su valor.</translation>
+    </message>
+    <message>
+        <source>Settings of version “%1” are not known here; version %2 is.</source>
+        <translation>Aquí no se conocen ajustes de la versión «%1»; sí la versión %2.</translation>
+    </message>
+    <message>
+        <source>%1 is missing; it wants %2.</source>
+        <translation>Falta %1; pide %2.</translation>
+    </message>
+    <message>
+        <source>%1 is “%2”; it wants %3.</source>
+        <translation>%1 es «%2»; pide %3.</translation>
+    </message>
+</context>
+<context>
     <name>ShelfWords</name>
     <message>
         <source>Running lines</source>
@@ -3151,6 +3590,1173 @@
     </message>
 </context>
 <context>
+    <name>grainwise::Problem</name>
+    <message>
+        <source>section %1: %2</source>
+        <translation>tramo %1: %2</translation>
+    </message>
+    <message>
+        <source>a spool cannot be divided into %1 tips</source>
+        <translation>una bobina no se puede dividir en %1 puntas</translation>
+    </message>
+    <message>
+        <source>ask for one or more</source>
+        <translation>pida una o más</translation>
+    </message>
+    <message>
+        <source>the loops of %1 tips use up the %2 ft that are left</source>
+        <translation>los lazos de %1 puntas consumen los %2 ft que quedan</translation>
+    </message>
+    <message>
+        <source>ask for fewer tips</source>
+        <translation>pida menos puntas</translation>
+    </message>
+    <message>
+        <source>a tip of %1 ft cannot be cut</source>
+        <translation>no se puede cortar una punta de %1 ft</translation>
+    </message>
+    <message>
+        <source>the spool is %1 ft short of one such tip with its loops</source>
+        <translation>a la bobina le faltan %1 ft para una punta así con sus lazos</translation>
+    </message>
+    <message>
+        <source>ask for a shorter one</source>
+        <translation>pida una más corta</translation>
+    </message>
+    <message>
+        <source>a measure of this fly is negative or over 6 in</source>
+        <translation>una medida de esta mosca es negativa o pasa de 6 in</translation>
+    </message>
+    <message>
+        <source>measure it again</source>
+        <translation>mida de nuevo</translation>
+    </message>
+    <message>
+        <source>a bead&apos;s hole is as wide as the bead</source>
+        <translation>el agujero de una bola es tan ancho como la bola</translation>
+    </message>
+    <message>
+        <source>give the hole&apos;s own diameter</source>
+        <translation>dé el diámetro del propio agujero</translation>
+    </message>
+    <message>
+        <source>a number of beads below 0</source>
+        <translation>un número de bolas menor que 0</translation>
+    </message>
+    <message>
+        <source>give 0 or more</source>
+        <translation>dé 0 o más</translation>
+    </message>
+    <message>
+        <source>a number of turns below 0</source>
+        <translation>un número de vueltas menor que 0</translation>
+    </message>
+    <message>
+        <source>the dressing&apos;s mass or the water it holds is no such thing</source>
+        <translation>la masa del vestido o el agua que retiene no es válida</translation>
+    </message>
+    <message>
+        <source>give 0 gr or more, and 0 to 50 times its dry mass of water</source>
+        <translation>dé 0 gr o más, y de agua entre 0 y 50 veces su masa en seco</translation>
+    </message>
+    <message>
+        <source>a weight below 0</source>
+        <translation>un peso menor que 0</translation>
+    </message>
+    <message>
+        <source>give 0 gr or more</source>
+        <translation>dé 0 gr o más</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no hook size</source>
+        <translation>&quot;%1&quot; no es un número de anzuelo</translation>
+    </message>
+    <message>
+        <source>write it like 6 or 2/0, or give its wire</source>
+        <translation>escríbalo como 6 o 2/0, o dé su alambre</translation>
+    </message>
+    <message>
+        <source>there is nothing on this fly yet</source>
+        <translation>esta mosca aún no lleva nada</translation>
+    </message>
+    <message>
+        <source>add a hook or a dressing</source>
+        <translation>añada un anzuelo o un vestido</translation>
+    </message>
+    <message>
+        <source>one measure does not name a tip</source>
+        <translation>una sola medida no identifica una punta</translation>
+    </message>
+    <message>
+        <source>give two of mass, length, diameter and timed sink</source>
+        <translation>dé dos de estas: masa, longitud, diámetro y hundimiento cronometrado</translation>
+    </message>
+    <message>
+        <source>no line of this mass per foot sinks so fast</source>
+        <translation>ninguna línea con esta masa por pie se hunde tan rápido</translation>
+    </message>
+    <message>
+        <source>time it again, over a longer fall</source>
+        <translation>cronometre de nuevo, con una caída más larga</translation>
+    </message>
+    <message>
+        <source>no spool steps down to %1 in one knot</source>
+        <translation>ninguna bobina baja a %1 en un solo nudo</translation>
+    </message>
+    <message>
+        <source>take one over %1 up to %2, or a leader of one piece</source>
+        <translation>tome una de más de %1 y hasta %2, o un bajo de una pieza</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>no spool has a diameter for the butt</source>
+        <translation>ninguna bobina tiene un diámetro para el extremo grueso</translation>
+    </message>
+    <message>
+        <source>add one of %1</source>
+        <translation>añada una, %1</translation>
+    </message>
+    <message>
+        <source>from the tippet up the spools lead no farther than %1; the butt wants %2</source>
+        <translation>desde el terminal hacia arriba las bobinas solo llegan a %1; el extremo grueso pide %2</translation>
+    </message>
+    <message>
+        <source>add a diameter over %1 up to %2</source>
+        <translation>añada un diámetro de más de %1 y hasta %2</translation>
+    </message>
+    <message>
+        <source>there is no nylon or fluorocarbon to tie a leader from</source>
+        <translation>no hay nailon ni fluorocarbono para anudar un bajo</translation>
+    </message>
+    <message>
+        <source>add spools with their diameters</source>
+        <translation>añada bobinas con sus diámetros</translation>
+    </message>
+    <message>
+        <source>no spool is a tippet of %1</source>
+        <translation>ninguna bobina da un terminal de %1</translation>
+    </message>
+    <message>
+        <source>choose a tippet that is there, or add the spool</source>
+        <translation>elija un terminal que haya, o añada la bobina</translation>
+    </message>
+    <message>
+        <source>the butt follows from the line&apos;s tip, which is not known</source>
+        <translation>el extremo grueso depende de la punta de la línea, que no se conoce</translation>
+    </message>
+    <message>
+        <source>give its diameter, or what a foot of it weighs</source>
+        <translation>dé su diámetro, o lo que pesa un pie de ella</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no %2</source>
+        <translation>&quot;%1&quot; no vale como %2</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no date</source>
+        <translation>&quot;%1&quot; no es una fecha</translation>
+    </message>
+    <message>
+        <source>write year-month-day, as in 2026-03-02</source>
+        <translation>escriba año-mes-día, como 2026-03-02</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; holds no mass, length, gr/ft or sink rate</source>
+        <translation>&quot;%1&quot; no contiene masa, longitud, gr/ft ni velocidad de hundimiento</translation>
+    </message>
+    <message>
+        <source>check which column is which, or take the line out</source>
+        <translation>revise qué columna es cuál, o quite la línea</translation>
+    </message>
+    <message>
+        <source>this line</source>
+        <translation>esta línea</translation>
+    </message>
+    <message>
+        <source>%1 lacks a length, or a mass or gr/ft</source>
+        <translation>%1 no tiene longitud, o no tiene ni masa ni gr/ft</translation>
+    </message>
+    <message>
+        <source>a tip needs its length and one of the two</source>
+        <translation>una punta necesita su longitud y uno de los dos datos</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 sinks over more than its length</source>
+        <translation>%1 se hunde en más de su longitud</translation>
+    </message>
+    <message>
+        <source>give the sinking feet within its length</source>
+        <translation>dé los pies que se hunden dentro de su longitud</translation>
+    </message>
+    <message>
+        <source>%1 ft cannot come off %2 ft</source>
+        <translation>no se pueden quitar %1 ft de %2 ft</translation>
+    </message>
+    <message>
+        <source>give less than its length</source>
+        <translation>dé menos que su longitud</translation>
+    </message>
+    <message>
+        <source>%1 is no mass</source>
+        <translation>%1 no es una masa</translation>
+    </message>
+    <message>
+        <source>write it like 113.5 gr or 7.4 g</source>
+        <translation>escríbala como 113,5 gr o 7,4 g</translation>
+    </message>
+    <message>
+        <source>%1 does not say gr or g</source>
+        <translation>%1 no dice si son gr o g</translation>
+    </message>
+    <message>
+        <source>write gr for grains or g for grams</source>
+        <translation>escriba gr para grains o g para gramos</translation>
+    </message>
+    <message>
+        <source>%1 is no unit of mass</source>
+        <translation>%1 no es una unidad de masa</translation>
+    </message>
+    <message>
+        <source>%1 is no length</source>
+        <translation>%1 no es una longitud</translation>
+    </message>
+    <message>
+        <source>write it like 10.5 ft, 10 ft 6 in or 3.2 m</source>
+        <translation>escríbala como 10,5 ft, 10 ft 6 in o 3,2 m</translation>
+    </message>
+    <message>
+        <source>%1 does not say its unit</source>
+        <translation>%1 no dice su unidad</translation>
+    </message>
+    <message>
+        <source>%1 is no unit of length</source>
+        <translation>%1 no es una unidad de longitud</translation>
+    </message>
+    <message>
+        <source>write ft, in, m or cm</source>
+        <translation>escriba ft, in, m o cm</translation>
+    </message>
+    <message>
+        <source>write feet before inches, as in 10 ft 6 in</source>
+        <translation>escriba los pies antes que las pulgadas, como 10 ft 6 in</translation>
+    </message>
+    <message>
+        <source>a mass of %1 gr is none</source>
+        <translation>%1 gr no es una masa</translation>
+    </message>
+    <message>
+        <source>weigh it again</source>
+        <translation>pese de nuevo</translation>
+    </message>
+    <message>
+        <source>%1 gr is not more than its loops, %2 gr</source>
+        <translation>%1 gr no es más que sus lazos, %2 gr</translation>
+    </message>
+    <message>
+        <source>weigh it with its loops, or correct them</source>
+        <translation>pésela con sus lazos, o corríjalos</translation>
+    </message>
+    <message>
+        <source>the water&apos;s depth and speed are not known</source>
+        <translation>no se conocen la profundidad ni la corriente del agua</translation>
+    </message>
+    <message>
+        <source>give them first</source>
+        <translation>délas primero</translation>
+    </message>
+    <message>
+        <source>there is no fly of known mass</source>
+        <translation>no hay ninguna mosca de masa conocida</translation>
+    </message>
+    <message>
+        <source>add the fly that was fished</source>
+        <translation>añada la mosca que se pescó</translation>
+    </message>
+    <message>
+        <source>a fly %1 ft down in %2 ft of water says nothing about the current</source>
+        <translation>una mosca a %1 ft de hondo en %2 ft de agua no dice nada de la corriente</translation>
+    </message>
+    <message>
+        <source>measure where the fly hangs free, above the bottom</source>
+        <translation>mida donde la mosca cuelgue libre, sobre el fondo</translation>
+    </message>
+    <message>
+        <source>how sure the depth is, is not a depth itself</source>
+        <translation>la incertidumbre de la profundidad no es una profundidad posible</translation>
+    </message>
+    <message>
+        <source>give 0 ft or a little more</source>
+        <translation>dé 0 ft o un poco más</translation>
+    </message>
+    <message>
+        <source>no current from 0.2 to 15 ft/s puts this rig&apos;s fly there</source>
+        <translation>ninguna corriente de 0,2 a 15 ft/s lleva ahí la mosca de este montaje</translation>
+    </message>
+    <message>
+        <source>check the depth, the rig and the depth of the water</source>
+        <translation>revise la profundidad, el montaje y la profundidad del agua</translation>
+    </message>
+    <message>
+        <source>a fall of %1 in is no fall in a tub</source>
+        <translation>%1 in no es una caída en un cubo</translation>
+    </message>
+    <message>
+        <source>give over 0 to 300 in</source>
+        <translation>dé más de 0 y hasta 300 in</translation>
+    </message>
+    <message>
+        <source>no time is given</source>
+        <translation>no se ha dado ningún tiempo</translation>
+    </message>
+    <message>
+        <source>time at least one fall</source>
+        <translation>cronometre al menos una caída</translation>
+    </message>
+    <message>
+        <source>a time of %1 s is none</source>
+        <translation>%1 s no es un tiempo</translation>
+    </message>
+    <message>
+        <source>time it again</source>
+        <translation>cronometre de nuevo</translation>
+    </message>
+    <message>
+        <source>no line of this mass per foot sinks so</source>
+        <translation>ninguna línea con esta masa por pie se hunde así</translation>
+    </message>
+    <message>
+        <source>measure the fall and time it again</source>
+        <translation>mida la caída y cronometre de nuevo</translation>
+    </message>
+    <message>
+        <source>this piece does not go by a sink rate</source>
+        <translation>esta pieza no se rige por una velocidad de hundimiento</translation>
+    </message>
+    <message>
+        <source>choose a piece that sinks by its rate</source>
+        <translation>elija una pieza que se hunda a una velocidad dada</translation>
+    </message>
+    <message>
+        <source>no grain window is known for this rod and this style of head</source>
+        <translation>no se conoce ventana para esta caña y este estilo de cabeza</translation>
+    </message>
+    <message>
+        <source>give the rod&apos;s window, or a line number from our tables</source>
+        <translation>dé la ventana de la caña, o un número de línea de nuestras tablas</translation>
+    </message>
+    <message>
+        <source>the shelf has no head of this style</source>
+        <translation>el estante no tiene ninguna cabeza de este estilo</translation>
+    </message>
+    <message>
+        <source>add one to it</source>
+        <translation>añada una</translation>
+    </message>
+    <message>
+        <source>the rig named here is not sound: %1</source>
+        <translation>el montaje nombrado aquí no está bien: %1</translation>
+    </message>
+    <message>
+        <source>name a rig file from the deck&apos;s own folder on</source>
+        <translation>nombre un archivo de montaje desde la carpeta de la serie</translation>
+    </message>
+    <message>
+        <source>%1 is missing</source>
+        <translation>falta %1</translation>
+    </message>
+    <message>
+        <source>the format &quot;%1&quot; is not known</source>
+        <translation>no se conoce el formato &quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>%1 is %2</source>
+        <translation>%1 es %2</translation>
+    </message>
+    <message>
+        <source>give one of %1</source>
+        <translation>dé uno de estos: %1</translation>
+    </message>
+    <message>
+        <source>this name does not stay in the deck&apos;s own folder</source>
+        <translation>este nombre sale de la carpeta de la serie</translation>
+    </message>
+    <message>
+        <source>this name is a link out of the deck&apos;s own folder</source>
+        <translation>este nombre es un enlace que sale de la carpeta de la serie</translation>
+    </message>
+    <message>
+        <source>put the rig file itself into that folder</source>
+        <translation>ponga el propio archivo del montaje en esa carpeta</translation>
+    </message>
+    <message>
+        <source>there is no such file</source>
+        <translation>no existe ese archivo</translation>
+    </message>
+    <message>
+        <source>check the name</source>
+        <translation>revise el nombre</translation>
+    </message>
+    <message>
+        <source>this is a folder</source>
+        <translation>esto es una carpeta</translation>
+    </message>
+    <message>
+        <source>name a file in it</source>
+        <translation>nombre un archivo de ella</translation>
+    </message>
+    <message>
+        <source>the file cannot be read</source>
+        <translation>el archivo no se puede leer</translation>
+    </message>
+    <message>
+        <source>check who may read it and that it is a plain file</source>
+        <translation>revise quién puede leerlo y que sea un archivo corriente</translation>
+    </message>
+    <message>
+        <source>more is wrong than these %1 problems</source>
+        <translation>hay más errores que estos %1</translation>
+    </message>
+    <message>
+        <source>mend them first</source>
+        <translation>corríjalos primero</translation>
+    </message>
+    <message>
+        <source>the key &quot;%1&quot; stands twice in this object</source>
+        <translation>la clave &quot;%1&quot; aparece dos veces en este objeto</translation>
+    </message>
+    <message>
+        <source>keep one of the two</source>
+        <translation>conserve una de las dos</translation>
+    </message>
+    <message>
+        <source>objects and lists are nested deeper than %1 levels</source>
+        <translation>hay objetos y listas anidados a más de %1 niveles</translation>
+    </message>
+    <message>
+        <source>keep it to %1</source>
+        <translation>no pase de %1</translation>
+    </message>
+    <message>
+        <source>in text, write a line break as \n and a tab as \t</source>
+        <translation>en el texto, escriba un salto de línea como \n y un tabulador como \t</translation>
+    </message>
+    <message>
+        <source>end the text with a double quote on the same line</source>
+        <translation>cierre el texto con comillas dobles en la misma línea</translation>
+    </message>
+    <message>
+        <source>in text, write a backslash as two</source>
+        <translation>en el texto, escriba doble la barra invertida</translation>
+    </message>
+    <message>
+        <source>write the character itself instead of \u codes</source>
+        <translation>escriba el carácter mismo en vez de códigos \u</translation>
+    </message>
+    <message>
+        <source>give a name in double quotes here; no comma stands before }</source>
+        <translation>dé aquí un nombre entre comillas dobles; no va coma antes de }</translation>
+    </message>
+    <message>
+        <source>put a colon between the name and its value</source>
+        <translation>ponga dos puntos entre el nombre y su valor</translation>
+    </message>
+    <message>
+        <source>put a comma before it, or close the object with } first</source>
+        <translation>ponga una coma antes, o cierre primero el objeto con }</translation>
+    </message>
+    <message>
+        <source>put a comma before it, or close the list with ] first</source>
+        <translation>ponga una coma antes, o cierre primero la lista con ]</translation>
+    </message>
+    <message>
+        <source>nothing may follow the closing brace</source>
+        <translation>nada puede seguir a la llave de cierre</translation>
+    </message>
+    <message>
+        <source>write numbers as 13, 0.024 or -3.5</source>
+        <translation>escriba los números como 13, 0.024 o -3.5</translation>
+    </message>
+    <message>
+        <source>give a number, text in double quotes, true, false, a list or an object</source>
+        <translation>dé un número, texto entre comillas dobles, true, false, una lista o un objeto</translation>
+    </message>
+    <message>
+        <source>the number %1 is too large</source>
+        <translation>el número %1 es demasiado grande</translation>
+    </message>
+    <message>
+        <source>give a finite number</source>
+        <translation>dé un número finito</translation>
+    </message>
+    <message>
+        <source>something follows the closing brace</source>
+        <translation>hay algo tras la llave de cierre</translation>
+    </message>
+    <message>
+        <source>end the file there; one object a file</source>
+        <translation>termine ahí el archivo; un objeto por archivo</translation>
+    </message>
+    <message>
+        <source>the text ends too early</source>
+        <translation>el texto acaba demasiado pronto</translation>
+    </message>
+    <message>
+        <source>the file seems cut off; close every quote, list and object, or take a whole copy</source>
+        <translation>el archivo parece cortado; cierre todas las comillas, listas y objetos, o tome una copia completa</translation>
+    </message>
+    <message>
+        <source>%1 is no number that JSON knows</source>
+        <translation>%1 no es un número que JSON conozca</translation>
+    </message>
+    <message>
+        <source>a line break or tab</source>
+        <translation>un salto de línea o un tabulador</translation>
+    </message>
+    <message>
+        <source>this is not JSON: %1 cannot stand here</source>
+        <translation>esto no es JSON: %1 no puede ir aquí</translation>
+    </message>
+    <message>
+        <source>the file is larger than %1 bytes</source>
+        <translation>el archivo pasa de %1 bytes</translation>
+    </message>
+    <message>
+        <source>a file of ours has at most %1 (4 MiB)</source>
+        <translation>un archivo nuestro tiene como mucho %1 (4 MiB)</translation>
+    </message>
+    <message>
+        <source>there is a NUL byte</source>
+        <translation>hay un byte NUL</translation>
+    </message>
+    <message>
+        <source>take it out; the file must be plain text</source>
+        <translation>quítelo; el archivo debe ser texto sin formato</translation>
+    </message>
+    <message>
+        <source>the file is not UTF-8 text</source>
+        <translation>el archivo no es texto UTF-8</translation>
+    </message>
+    <message>
+        <source>save it as UTF-8</source>
+        <translation>guárdelo como UTF-8</translation>
+    </message>
+    <message>
+        <source>the file is empty</source>
+        <translation>el archivo está vacío</translation>
+    </message>
+    <message>
+        <source>give one JSON object, { ... }</source>
+        <translation>dé un objeto JSON, { ... }</translation>
+    </message>
+    <message>
+        <source>the file holds %1</source>
+        <translation>el archivo contiene %1</translation>
+    </message>
+    <message>
+        <source>true or false</source>
+        <translation>true o false</translation>
+    </message>
+    <message>
+        <source>a number</source>
+        <translation>un número</translation>
+    </message>
+    <message>
+        <source>text</source>
+        <translation>texto</translation>
+    </message>
+    <message>
+        <source>a list</source>
+        <translation>una lista</translation>
+    </message>
+    <message>
+        <source>an object</source>
+        <translation>un objeto</translation>
+    </message>
+    <message>
+        <source>the number %1 cannot be held</source>
+        <translation>el número %1 no se puede representar</translation>
+    </message>
+    <message>
+        <source>%1 has %2 entries</source>
+        <translation>%1 tiene %2 entradas</translation>
+    </message>
+    <message>
+        <source>give two numbers, %1</source>
+        <translation>dé dos números, %1</translation>
+    </message>
+    <message>
+        <source>give text in double quotes</source>
+        <translation>dé texto entre comillas dobles</translation>
+    </message>
+    <message>
+        <source>give a rig, { ... }, or the relative name of a rig file</source>
+        <translation>dé un montaje, { ... }, o el nombre relativo de un archivo de montaje</translation>
+    </message>
+    <message>
+        <source>%1 starts with %2</source>
+        <translation>%1 empieza con %2</translation>
+    </message>
+    <message>
+        <source>give %1</source>
+        <translation>indique %1</translation>
+    </message>
+    <message>
+        <source>this is &quot;%1&quot;, not %2</source>
+        <translation>esto es &quot;%1&quot;, no %2</translation>
+    </message>
+    <message>
+        <source>%1 has the format %2</source>
+        <translation>%1 tiene el formato %2</translation>
+    </message>
+    <message>
+        <source>version %1 is not known here</source>
+        <translation>aquí no se conoce la versión %1</translation>
+    </message>
+    <message>
+        <source>this program reads version %1; a newer one may be needed</source>
+        <translation>este programa lee la versión %1; puede hacer falta uno más nuevo</translation>
+    </message>
+    <message>
+        <source>give a whole number, %1</source>
+        <translation>dé un número entero, %1</translation>
+    </message>
+    <message>
+        <source>%1, or two as [rod end, fly end]</source>
+        <translation>%1, o dos como [extremo de caña, extremo de mosca]</translation>
+    </message>
+    <message>
+        <source>give two numbers, [low, high]</source>
+        <translation>dé dos números, [menor, mayor]</translation>
+    </message>
+    <message>
+        <source>give true or false</source>
+        <translation>dé true o false</translation>
+    </message>
+    <message>
+        <source>give an object, { ... }</source>
+        <translation>dé un objeto, { ... }</translation>
+    </message>
+    <message>
+        <source>give a list of objects, [ ... ]</source>
+        <translation>dé una lista de objetos, [ ... ]</translation>
+    </message>
+    <message>
+        <source>this entry is %1</source>
+        <translation>esta entrada es %1</translation>
+    </message>
+    <message>
+        <source>%1, or leave it out</source>
+        <translation>%1, u omítalo</translation>
+    </message>
+    <message>
+        <source>give a number, %1</source>
+        <translation>dé un número, %1</translation>
+    </message>
+    <message>
+        <source>leave it out</source>
+        <translation>omítalo</translation>
+    </message>
+    <message>
+        <source>%1 &quot;%2&quot; is not known</source>
+        <translation>%1 &quot;%2&quot; no se conoce</translation>
+    </message>
+    <message>
+        <source>gr_per_ft says %1, but diameter_in with %2 makes %3</source>
+        <translation>gr_per_ft dice %1, pero diameter_in con %2 da %3</translation>
+    </message>
+    <message>
+        <source>they must agree within 2 %; leave one of the three out</source>
+        <translation>deben coincidir dentro del 2 %; omita uno de los tres</translation>
+    </message>
+    <message>
+        <source>density_g_cm3 says %1, but material %2 is %3</source>
+        <translation>density_g_cm3 dice %1, pero material %2 tiene %3</translation>
+    </message>
+    <message>
+        <source>they must agree within 2 %; leave one of the two out</source>
+        <translation>deben coincidir dentro del 2 %; omita uno de los dos</translation>
+    </message>
+    <message>
+        <source>sink_in_per_s says %1, but %2 sink at %3</source>
+        <translation>sink_in_per_s dice %1, pero según %2 se hunde a %3</translation>
+    </message>
+    <message>
+        <source>they must agree within 1 in/s; leave one of the three out</source>
+        <translation>deben coincidir dentro de 1 in/s; omita uno de los tres</translation>
+    </message>
+    <message>
+        <source>%1 with %2</source>
+        <translation>%1 con %2</translation>
+    </message>
+    <message>
+        <source>floats is true, but sink_in_per_s says that it sinks</source>
+        <translation>floats es true, pero sink_in_per_s dice que se hunde</translation>
+    </message>
+    <message>
+        <source>leave one of the two out</source>
+        <translation>omita uno de los dos</translation>
+    </message>
+    <message>
+        <source>floats is %1, but the rest makes %2</source>
+        <translation>floats es %1, pero el resto da %2</translation>
+    </message>
+    <message>
+        <source>water is 1 g/cm3; leave floats out or correct the rest</source>
+        <translation>el agua es 1 g/cm3; omita floats o corrija el resto</translation>
+    </message>
+    <message>
+        <source>%1 follows from its mass and its sink rate, heavier than any line; check what was typed</source>
+        <translation>de su masa y su velocidad de hundimiento sale %1, más pesado que cualquier línea; revise lo escrito</translation>
+    </message>
+    <message>
+        <source>%1 follows from its mass and its sink rate, lighter than any line; check what was typed</source>
+        <translation>de su masa y su velocidad de hundimiento sale %1, más ligero que cualquier línea; revise lo escrito</translation>
+    </message>
+    <message>
+        <source>%1 follows from its mass and its diameter, heavier than any line; check what was typed</source>
+        <translation>de su masa y su diámetro sale %1, más pesado que cualquier línea; revise lo escrito</translation>
+    </message>
+    <message>
+        <source>%1 follows from its mass and its diameter, lighter than any line; check what was typed</source>
+        <translation>de su masa y su diámetro sale %1, más ligero que cualquier línea; revise lo escrito</translation>
+    </message>
+    <message>
+        <source>a running line</source>
+        <translation>una línea de disparo</translation>
+    </message>
+    <message>
+        <source>a head</source>
+        <translation>una cabeza</translation>
+    </message>
+    <message>
+        <source>a tip</source>
+        <translation>una punta</translation>
+    </message>
+    <message>
+        <source>a leader</source>
+        <translation>un bajo</translation>
+    </message>
+    <message>
+        <source>a tippet</source>
+        <translation>un terminal</translation>
+    </message>
+    <message>
+        <source>a fly</source>
+        <translation>una mosca</translation>
+    </message>
+    <message>
+        <source>%1 is not UTF-8 text</source>
+        <translation>%1 no es texto UTF-8</translation>
+    </message>
+    <message>
+        <source>%1 has %2 characters</source>
+        <translation>%1 tiene %2 caracteres</translation>
+    </message>
+    <message>
+        <source>give one of these pairs: gr_per_ft with diameter_in, density_g_cm3, sink_in_per_s or &quot;floats&quot;: true; or diameter_in with density_g_cm3 or material</source>
+        <translation>indique uno de estos pares: gr_per_ft con diameter_in, density_g_cm3, sink_in_per_s o &quot;floats&quot;: true; o diameter_in con density_g_cm3 o material</translation>
+    </message>
+    <message>
+        <source>%1 alone does not fix this section</source>
+        <translation>%1 por sí solo no determina este tramo</translation>
+    </message>
+    <message>
+        <source>add diameter_in, density_g_cm3, sink_in_per_s or &quot;floats&quot;: true</source>
+        <translation>añada diameter_in, density_g_cm3, sink_in_per_s o &quot;floats&quot;: true</translation>
+    </message>
+    <message>
+        <source>add density_g_cm3, material or gr_per_ft</source>
+        <translation>añada density_g_cm3, material o gr_per_ft</translation>
+    </message>
+    <message>
+        <source>this section has neither gr_per_ft nor diameter_in</source>
+        <translation>este tramo no tiene ni gr_per_ft ni diameter_in</translation>
+    </message>
+    <message>
+        <source>of this section only the length is known</source>
+        <translation>de este tramo solo se conoce la longitud</translation>
+    </message>
+    <message>
+        <source>write an ISO 8601 date, year-month-day, as in 2026-03-02</source>
+        <translation>escriba una fecha ISO 8601, año-mes-día, como 2026-03-02</translation>
+    </message>
+    <message>
+        <source>%1 has no style &quot;%2&quot;</source>
+        <translation>%1 no puede tener style &quot;%2&quot;</translation>
+    </message>
+    <message>
+        <source>leave style out</source>
+        <translation>omita style</translation>
+    </message>
+    <message>
+        <source>leave style out, or give one of these: %1</source>
+        <translation>omita style, o dé uno de estos: %1</translation>
+    </message>
+    <message>
+        <source>give the fly&apos;s dry mass in grains, 0 when it is not known</source>
+        <translation>dé la masa de la mosca en seco en grains, 0 si no se conoce</translation>
+    </message>
+    <message>
+        <source>wet_gr %1 is less than dry_gr %2</source>
+        <translation>wet_gr %1 es menos que dry_gr %2</translation>
+    </message>
+    <message>
+        <source>a wet fly weighs at least what the dry one does; give both in grains</source>
+        <translation>una mosca mojada pesa al menos lo que la seca; dé ambas en grains</translation>
+    </message>
+    <message>
+        <source>%1 has no %2</source>
+        <translation>%1 no tiene %2</translation>
+    </message>
+    <message>
+        <source>give dry_gr and wet_gr</source>
+        <translation>dé dry_gr y wet_gr</translation>
+    </message>
+    <message>
+        <source>take them out; a fly is a point</source>
+        <translation>quítelos; una mosca es un punto</translation>
+    </message>
+    <message>
+        <source>take them out</source>
+        <translation>quítelos</translation>
+    </message>
+    <message>
+        <source>give 1 to %1 sections</source>
+        <translation>dé de 1 a %1 tramos</translation>
+    </message>
+    <message>
+        <source>%1 needs sections</source>
+        <translation>%1 necesita tramos</translation>
+    </message>
+    <message>
+        <source>%1 sections are too many</source>
+        <translation>%1 tramos son demasiados</translation>
+    </message>
+    <message>
+        <source>take it out, or make the part a fly</source>
+        <translation>quítelo, o haga de la parte una mosca</translation>
+    </message>
+    <message>
+        <source>the part weighs %1 gr with its loops, but the loops alone %2 gr</source>
+        <translation>la parte pesa %1 gr con sus lazos, pero los lazos solos %2 gr</translation>
+    </message>
+    <message>
+        <source>the weighed mass must be more than that of the loops</source>
+        <translation>la masa pesada debe ser mayor que la de los lazos</translation>
+    </message>
+    <message>
+        <source>%1 runs from %2 down to %3</source>
+        <translation>%1 baja de %2 a %3</translation>
+    </message>
+    <message>
+        <source>give the smaller number first</source>
+        <translation>dé primero el número menor</translation>
+    </message>
+    <message>
+        <source>the grain window</source>
+        <translation>la ventana</translation>
+    </message>
+    <message>
+        <source>a rig has one fly, this is another</source>
+        <translation>un montaje lleva una mosca, esta es otra</translation>
+    </message>
+    <message>
+        <source>a rig has one running line, this is another</source>
+        <translation>un montaje lleva una línea de disparo, esta es otra</translation>
+    </message>
+    <message>
+        <source>take it out</source>
+        <translation>quítela</translation>
+    </message>
+    <message>
+        <source>%1 stands after %2</source>
+        <translation>%1 va después de %2</translation>
+    </message>
+    <message>
+        <source>put the parts in order from rod to fly: %1</source>
+        <translation>ponga las partes en orden de la caña a la mosca: %1</translation>
+    </message>
+    <message>
+        <source>this is head piece number %1</source>
+        <translation>esta es la pieza de cabeza número %1</translation>
+    </message>
+    <message>
+        <source>a head has up to %1 pieces</source>
+        <translation>una cabeza tiene hasta %1 piezas</translation>
+    </message>
+    <message>
+        <source>give 1 to %1 parts</source>
+        <translation>dé de 1 a %1 partes</translation>
+    </message>
+    <message>
+        <source>a rig needs parts</source>
+        <translation>un montaje necesita partes</translation>
+    </message>
+    <message>
+        <source>%1 parts are too many</source>
+        <translation>%1 partes son demasiadas</translation>
+    </message>
+    <message>
+        <source>%1 is empty</source>
+        <translation>%1 está vacío</translation>
+    </message>
+    <message>
+        <source>give each part of a shelf an id of its own, as text</source>
+        <translation>dé a cada parte de un estante una id propia, como texto</translation>
+    </message>
+    <message>
+        <source>id &quot;%1&quot; is taken by part %2 already</source>
+        <translation>la id &quot;%1&quot; ya la usa la parte %2</translation>
+    </message>
+    <message>
+        <source>give the heading it stands under, as text</source>
+        <translation>dé el título bajo el que está, como texto</translation>
+    </message>
+    <message>
+        <source>clearance_ft and wanted_depth_ft both say where the fly is wanted</source>
+        <translation>clearance_ft y wanted_depth_ft dicen ambos dónde se quiere la mosca</translation>
+    </message>
+    <message>
+        <source>this spool has neither gr_per_ft nor diameter_in</source>
+        <translation>esta bobina no tiene ni gr_per_ft ni diameter_in</translation>
+    </message>
+    <message>
+        <source>give one of the two</source>
+        <translation>dé uno de los dos</translation>
+    </message>
+    <message>
+        <source>diameter_in alone does not say what the line weighs</source>
+        <translation>diameter_in solo no dice lo que pesa la línea</translation>
+    </message>
+    <message>
+        <source>add material or gr_per_ft</source>
+        <translation>añada material o gr_per_ft</translation>
+    </message>
+    <message>
+        <source>this spool does not say what its line does in water</source>
+        <translation>esta bobina no dice qué hace su línea en el agua</translation>
+    </message>
+    <message>
+        <source>add material, floats or sink_in_per_s</source>
+        <translation>añada material, floats o sink_in_per_s</translation>
+    </message>
+    <message>
+        <source>the name of the rig file is empty</source>
+        <translation>el nombre del archivo de montaje está vacío</translation>
+    </message>
+    <message>
+        <source>name a rig file from the deck&apos;s own folder on, with / between folders, or put the rig here</source>
+        <translation>nombre un archivo de montaje desde la carpeta de la serie, con / entre carpetas, o ponga aquí el montaje</translation>
+    </message>
+    <message>
+        <source>%1 are too many for a card</source>
+        <translation>%1 es demasiado para una ficha</translation>
+    </message>
+    <message>
+        <source>give up to %1</source>
+        <translation>dé hasta %1</translation>
+    </message>
+    <message>
+        <source>over %1 to %2 %3</source>
+        <translation>más de %1 a %2 %3</translation>
+    </message>
+    <message>
+        <source>%1 to %2 %3</source>
+        <translation>de %1 a %2 %3</translation>
+    </message>
+    <message>
+        <source>%1 %2 is outside its limits</source>
+        <translation>%1 %2 está fuera de sus límites</translation>
+    </message>
+    <message>
+        <source>not saved: %1</source>
+        <translation>no guardado: %1</translation>
+    </message>
+    <message>
+        <source>the file that is there is kept as it was; make room, or save elsewhere</source>
+        <translation>el archivo que hay se conserva como estaba; haga sitio, o guarde en otro lugar</translation>
+    </message>
+    <message>
+        <source>nothing was written; make room, or save elsewhere</source>
+        <translation>no se escribió nada; haga sitio, o guarde en otro lugar</translation>
+    </message>
+    <message>
+        <source>another program has changed this file since it was opened</source>
+        <translation>otro programa ha cambiado este archivo desde que se abrió</translation>
+    </message>
+    <message>
+        <source>save again to put yours in its place, or save elsewhere</source>
+        <translation>guarde otra vez para poner el suyo en su lugar, o guarde en otro lugar</translation>
+    </message>
+    <message>
+        <source>nothing on the line sinks by a rate</source>
+        <translation>nada de la línea se hunde a una velocidad dada</translation>
+    </message>
+    <message>
+        <source>length</source>
+        <translation>longitud</translation>
+    </message>
+    <message>
+        <source>grains per foot</source>
+        <translation>grains por pie</translation>
+    </message>
+    <message>
+        <source>diameter</source>
+        <translation>diámetro</translation>
+    </message>
+    <message>
+        <source>sink rate</source>
+        <translation>velocidad de hundimiento</translation>
+    </message>
+    <message>
+        <source>uncertainty of the sink rate</source>
+        <translation>incertidumbre de la velocidad de hundimiento</translation>
+    </message>
+    <message>
+        <source>density</source>
+        <translation>densidad</translation>
+    </message>
+    <message>
+        <source>label mass</source>
+        <translation>masa según etiqueta</translation>
+    </message>
+    <message>
+        <source>weighed mass</source>
+        <translation>masa pesada</translation>
+    </message>
+    <message>
+        <source>loop mass</source>
+        <translation>masa del lazo</translation>
+    </message>
+    <message>
+        <source>fly mass</source>
+        <translation>masa de la mosca</translation>
+    </message>
+    <message>
+        <source>drag area</source>
+        <translation>área de arrastre</translation>
+    </message>
+    <message>
+        <source>rod length</source>
+        <translation>longitud de la caña</translation>
+    </message>
+    <message>
+        <source>line number</source>
+        <translation>número de línea</translation>
+    </message>
+    <message>
+        <source>number of hands</source>
+        <translation>número de manos</translation>
+    </message>
+    <message>
+        <source>grain window</source>
+        <translation>ventana</translation>
+    </message>
+    <message>
+        <source>surface speed</source>
+        <translation>corriente en superficie</translation>
+    </message>
+    <message>
+        <source>uncertainty of the speed</source>
+        <translation>incertidumbre de la corriente</translation>
+    </message>
+    <message>
+        <source>depth of the fly</source>
+        <translation>profundidad de la mosca</translation>
+    </message>
+    <message>
+        <source>depth</source>
+        <translation>profundidad</translation>
+    </message>
+    <message>
+        <source>temperature</source>
+        <translation>temperatura</translation>
+    </message>
+    <message>
+        <source>salinity</source>
+        <translation>salinidad</translation>
+    </message>
+    <message>
+        <source>line speed</source>
+        <translation>velocidad de línea</translation>
+    </message>
+    <message>
+        <source>loop</source>
+        <translation>bucle</translation>
+    </message>
+    <message>
+        <source>launch angle</source>
+        <translation>ángulo de salida</translation>
+    </message>
+    <message>
+        <source>rod tip height</source>
+        <translation>altura de la puntera</translation>
+    </message>
+    <message>
+        <source>overhang</source>
+        <translation>vuelo</translation>
+    </message>
+    <message>
+        <source>line out</source>
+        <translation>línea fuera</translation>
+    </message>
+    <message>
+        <source>angle</source>
+        <translation>ángulo</translation>
+    </message>
+    <message>
+        <source>mend</source>
+        <translation>mend</translation>
+    </message>
+    <message>
+        <source>clearance</source>
+        <translation>distancia al fondo</translation>
+    </message>
+    <message>
+        <source>wanted depth</source>
+        <translation>profundidad deseada</translation>
+    </message>
+    <message>
+        <source>feet left</source>
+        <translation>longitud restante</translation>
+    </message>
+    <message>
+        <source>a rig</source>
+        <translation>un montaje</translation>
+    </message>
+    <message>
+        <source>a shelf</source>
+        <translation>un estante</translation>
+    </message>
+    <message>
+        <source>a list of pools</source>
+        <translation>una lista de pozos</translation>
+    </message>
+    <message>
+        <source>a list of spools</source>
+        <translation>una lista de bobinas</translation>
+    </message>
+    <message>
+        <source>a deck</source>
+        <translation>una serie</translation>
+    </message>
+    <message>
+        <source>deg</source>
+        <translation>grados</translation>
+    </message>
+    <message>
+        <source>times</source>
+        <translation>veces</translation>
+    </message>
+</context>
+<context>
     <name>grainwise::ui::Actions</name>
     <message>
         <source>Menu</source>
@@ -3191,10 +4797,6 @@
     <message>
         <source>Help</source>
         <translation>Ayuda</translation>
-    </message>
-    <message>
-        <source>Sample rigs</source>
-        <translation>Montajes de muestra</translation>
     </message>
     <message>
         <source>About Grainwise</source>
@@ -3444,6 +5046,22 @@
         <source>Copy table</source>
         <translation>Copiar tabla</translation>
     </message>
+    <message>
+        <source>What is this? (where the keyboard is)</source>
+        <translation>¿Qué es esto? (donde está el teclado)</translation>
+    </message>
+    <message>
+        <source>What is this? (point at it)</source>
+        <translation>¿Qué es esto? (señálelo)</translation>
+    </message>
+    <message>
+        <source>Sample decks and rigs</source>
+        <translation>Ejemplos: series y montajes</translation>
+    </message>
+    <message>
+        <source>Settings…</source>
+        <translation>Ajustes…</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::Autosave</name>
@@ -3537,6 +5155,65 @@
     <message>
         <source>Readings</source>
         <translation>Lecturas</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::BenchPage</name>
+    <message>
+        <source>A welded loop takes</source>
+        <translation>Un lazo soldado toma</translation>
+    </message>
+    <message>
+        <source>A sleeved loop takes</source>
+        <translation>Un lazo con funda toma</translation>
+    </message>
+    <message>
+        <source>A tied loop takes</source>
+        <translation>Un lazo anudado toma</translation>
+    </message>
+    <message>
+        <source>A splice takes, each side</source>
+        <translation>Un empalme toma, por lado</translation>
+    </message>
+    <message>
+        <source>A knot takes, each side</source>
+        <translation>Un nudo toma, por lado</translation>
+    </message>
+    <message>
+        <source>The knot at the fly takes</source>
+        <translation>El nudo de la mosca toma</translation>
+    </message>
+    <message>
+        <source>The line that loops, splices and knots take over the finished length, for cut sheets, divided spools and leaders.</source>
+        <translation>La línea que lazos, empalmes y nudos toman además del largo acabado, para hojas de corte, bobinas divididas y bajos.</translation>
+    </message>
+    <message>
+        <source>Put this page back to usual</source>
+        <translation>Reponer esta página a lo usual</translation>
+    </message>
+    <message>
+        <source>Loops of tips</source>
+        <translation>Lazos de las puntas</translation>
+    </message>
+    <message>
+        <source>no loops</source>
+        <translation>sin lazos</translation>
+    </message>
+    <message>
+        <source>welded loops</source>
+        <translation>lazos soldados</translation>
+    </message>
+    <message>
+        <source>sleeved loops</source>
+        <translation>lazos con funda</translation>
+    </message>
+    <message>
+        <source>tied loops</source>
+        <translation>lazos anudados</translation>
+    </message>
+    <message>
+        <source>usual: %1, common practice</source>
+        <translation>usual: %1, práctica común</translation>
     </message>
 </context>
 <context>
@@ -4079,6 +5756,10 @@
         <source>Map of the tips</source>
         <translation>Mapa de las puntas</translation>
     </message>
+    <message>
+        <source>Limits: common practice; turnover, depth and grades ours.</source>
+        <translation>Límites: práctica común; despliegue, profundidad y notas, nuestros.</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::ClinicFace</name>
@@ -4417,6 +6098,801 @@
     <message>
         <source>%1 was not saved</source>
         <translation>%1 no se guardó</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::ControlHelp</name>
+    <message>
+        <source>Opens the menu: every action of the program, each with its key.</source>
+        <translation>Abre el menú: todas las acciones del programa, cada una con su tecla.</translation>
+    </message>
+    <message>
+        <source>The name of the rig. Press it to change the name and the notes.</source>
+        <translation>El nombre del montaje. Púlselo para cambiar el nombre y las notas.</translation>
+    </message>
+    <message>
+        <source>The rod that the head is judged for: its length, line number and windows. Press it to change them.</source>
+        <translation>La caña para la que se juzga la cabeza: longitud, número y ventanas. Púlselo para cambiarlas.</translation>
+    </message>
+    <message>
+        <source>The water that the rig fishes; the depth follows from it. Press it to change depth, current or temperature.</source>
+        <translation>El agua en que pesca el montaje; de ella resulta la profundidad. Púlselo para cambiar hondura, corriente o temperatura.</translation>
+    </message>
+    <message>
+        <source>Chooses the units that are shown: feet or metres, grains or grams, Fahrenheit or Celsius. Files keep their own.</source>
+        <translation>Elige las unidades que se muestran: pies o metros, grains o gramos, Fahrenheit o Celsius. Los archivos conservan las suyas.</translation>
+    </message>
+    <message>
+        <source>Takes the last step back. Nothing is asked for before a change, since each can be undone.</source>
+        <translation>Deshace el último paso. No se pregunta antes de un cambio, porque todos se pueden deshacer.</translation>
+    </message>
+    <message>
+        <source>Does again what was taken back last.</source>
+        <translation>Vuelve a hacer lo último que se deshizo.</translation>
+    </message>
+    <message>
+        <source>Makes all type smaller, down to the size it began with.</source>
+        <translation>Hace más pequeña toda la letra, hasta el tamaño inicial.</translation>
+    </message>
+    <message>
+        <source>Makes all type larger, up to twice the size; diagrams follow.</source>
+        <translation>Hace más grande toda la letra, hasta el doble; los diagramas la siguen.</translation>
+    </message>
+    <message>
+        <source>The Bench: one rig, what each foot of it weighs, and its readings.</source>
+        <translation>El Banco: un montaje, lo que pesa cada pie y sus lecturas.</translation>
+    </message>
+    <message>
+        <source>Compare: two rigs on one ruler, and what each difference does.</source>
+        <translation>Comparar: dos montajes sobre una regla, y qué hace cada diferencia.</translation>
+    </message>
+    <message>
+        <source>Clinic: a deck of cards to teach with, shown over a whole screen.</source>
+        <translation>Clase: una serie de fichas para enseñar, a pantalla completa.</translation>
+    </message>
+    <message>
+        <source>The line laid out true to scale, rod left, fly right. A block&apos;s height is what a foot of it weighs. Drag parts here, or choose one on the Shelf and press Enter.</source>
+        <translation>La línea a escala, caña a la izquierda, mosca a la derecha. La altura de un bloque es lo que pesa un pie. Arrastre partes aquí, o elija una en el Estante y pulse Intro.</translation>
+    </message>
+    <message>
+        <source>A part of the line. Enter edits it, Alt+Left and Alt+Right move it, Delete removes it, Ctrl+D doubles it; the menu key lists all of that.</source>
+        <translation>Una parte de la línea. Intro la edita, Alt+Izquierda y Alt+Derecha la mueven, Supr la quita, Ctrl+D la duplica; la tecla de menú lo muestra todo.</translation>
+    </message>
+    <message>
+        <source>A joint: what the three feet before it and the three feet behind it weigh, and what that does. Press it to read why.</source>
+        <translation>Una unión: lo que pesan los tres pies anteriores y los tres siguientes, y qué hace. Púlsela para leer por qué.</translation>
+    </message>
+    <message>
+        <source>The last six feet, larger, so that leader, tippet and fly can be taken hold of.</source>
+        <translation>Los últimos seis pies, ampliados, para poder asir bajo, terminal y mosca.</translation>
+    </message>
+    <message>
+        <source>Proposes a head for the rod, from its windows, as a place to begin.</source>
+        <translation>Propone una cabeza para la caña, según sus ventanas, para empezar.</translation>
+    </message>
+    <message>
+        <source>What each foot weighs, exactly under that foot of the line. Left and Right move the cursor by half a foot, with Shift by a tenth.</source>
+        <translation>Lo que pesa cada pie, justo debajo de ese pie de la línea. Izquierda y Derecha mueven el cursor medio pie, con Mayús una décima.</translation>
+    </message>
+    <message>
+        <source>A reading: its figure, the two figures it came from, and its verdict. Press it to read why, with the formula and the limits.</source>
+        <translation>Una lectura: su cifra, las dos de que procede y su veredicto. Púlsela para leer por qué, con la fórmula y los límites.</translation>
+    </message>
+    <message>
+        <source>Whether the tip carries the fly and the loop has speed to spare. Press it to read why; the chart then draws what the loop needs.</source>
+        <translation>Si la punta lleva la mosca y al bucle le sobra velocidad. Púlselo para leer por qué; el gráfico dibuja entonces lo que el bucle necesita.</translation>
+    </message>
+    <message>
+        <source>The Shelf: parts to put on the line.</source>
+        <translation>El Estante: partes para la línea.</translation>
+    </message>
+    <message>
+        <source>Everything about the part that is chosen on the line, to be changed here.</source>
+        <translation>Todo sobre la parte elegida en la línea, para cambiarlo aquí.</translation>
+    </message>
+    <message>
+        <source>The unrolling loop of this rig, played, with the sliders of the cast.</source>
+        <translation>El bucle de este montaje al desplegarse, en marcha, con los mandos del lance.</translation>
+    </message>
+    <message>
+        <source>The swing of this rig through its water, played, with angle, mend and line out.</source>
+        <translation>El cruce de este montaje por su agua, en marcha, con ángulo, mend y línea fuera.</translation>
+    </message>
+    <message>
+        <source>Every tip for this fly, head and pool, the best first, and why the others are refused.</source>
+        <translation>Cada punta para esta mosca, cabeza y pozo, la mejor primero, y por qué se rechazan las demás.</translation>
+    </message>
+    <message>
+        <source>What is wrong with this rig, and the single changes that mend it.</source>
+        <translation>Qué va mal en este montaje, y los cambios únicos que lo arreglan.</translation>
+    </message>
+    <message>
+        <source>Tasks at the bench: cutting, spools, weighing, leaders, flies, tips, measuring, own parts.</source>
+        <translation>Tareas del banco: cortar, bobinas, pesar, bajos, moscas, puntas, medir, partes propias.</translation>
+    </message>
+    <message>
+        <source>The pools of your river: their water and where the fly is wanted there.</source>
+        <translation>Los pozos de su río: su agua y dónde se quiere la mosca.</translation>
+    </message>
+    <message>
+        <source>A page of the drawer. Press it to open it; another page takes its place.</source>
+        <translation>Una página del cajón. Púlsela para abrirla; otra ocupará su lugar.</translation>
+    </message>
+    <message>
+        <source>Type any words of a part: 10 ft 11 gr/ft. Down goes on to the parts, Enter there places one.</source>
+        <translation>Escriba cualquier palabra de una parte: 10 ft 11 gr/ft. Abajo pasa a las partes, Intro coloca una.</translation>
+    </message>
+    <message>
+        <source>The groups of the Shelf. A search looks through all of them.</source>
+        <translation>Los grupos del Estante. Una búsqueda los recorre todos.</translation>
+    </message>
+    <message>
+        <source>Parts to put on the line: drag one up, or choose it and press Enter. It goes where its kind belongs.</source>
+        <translation>Partes para la línea: arrastre una, o elíjala y pulse Intro. Va donde corresponde a su clase.</translation>
+    </message>
+    <message>
+        <source>Plays it, or stops it where it is.</source>
+        <translation>Lo pone en marcha o lo detiene.</translation>
+    </message>
+    <message>
+        <source>The moment that is shown. Left and Right move it.</source>
+        <translation>El momento que se muestra. Izquierda y Derecha lo mueven.</translation>
+    </message>
+    <message>
+        <source>How fast it is played against real time.</source>
+        <translation>Lo rápido que va respecto al tiempo real.</translation>
+    </message>
+    <message>
+        <source>The loop true to scale, rod left, and under it where the energy is. A model, not a filmed cast.</source>
+        <translation>El bucle a escala, caña a la izquierda, y debajo dónde está la energía. Un modelo, no un lance filmado.</translation>
+    </message>
+    <message>
+        <source>The swing from the side, true to scale, and from above: the track is darker and wider the deeper the fly is.</source>
+        <translation>El cruce de lado, a escala, y desde arriba: el rastro es más oscuro y ancho cuanto más honda va la mosca.</translation>
+    </message>
+    <message>
+        <source>Sets the sliders to the slower, wider loop of somebody who learns.</source>
+        <translation>Pone los mandos en el bucle más lento y ancho de quien aprende.</translation>
+    </message>
+    <message>
+        <source>How fast the line leaves the rod tip.</source>
+        <translation>La velocidad con que la línea deja la puntera.</translation>
+    </message>
+    <message>
+        <source>The height of the loop from leg to leg. A narrow one loses less to the air.</source>
+        <translation>La altura del bucle de un lado a otro. Uno estrecho pierde menos en el aire.</translation>
+    </message>
+    <message>
+        <source>How steeply the cast is aimed: up is above level.</source>
+        <translation>Con qué inclinación se lanza: hacia arriba es sobre la horizontal.</translation>
+    </message>
+    <message>
+        <source>How high the rod tip is above the water when the loop leaves it.</source>
+        <translation>A qué altura del agua está la puntera cuando sale el bucle.</translation>
+    </message>
+    <message>
+        <source>How high the river lies: thin air takes less from the loop.</source>
+        <translation>A qué altitud está el río: el aire fino le quita menos al bucle.</translation>
+    </message>
+    <message>
+        <source>Where the cast lands: degrees from straight downstream. More angle gives a longer, deeper drift.</source>
+        <translation>Dónde cae el lance: grados desde aguas abajo. Más ángulo da una deriva más larga y honda.</translation>
+    </message>
+    <message>
+        <source>How long slack lets the line sink before it comes tight.</source>
+        <translation>Cuánto tiempo la línea floja la deja hundirse antes de tensarse.</translation>
+    </message>
+    <message>
+        <source>How much line is out from the rod tip to the fly.</source>
+        <translation>Cuánta línea hay fuera desde la puntera hasta la mosca.</translation>
+    </message>
+    <message>
+        <source>A table of how deep this rig fishes in every pool, at low, usual and high current.</source>
+        <translation>Una tabla de lo hondo que pesca este montaje en cada pozo, con corriente baja, habitual y alta.</translation>
+    </message>
+    <message>
+        <source>The pool that the tips are judged for: where the fly is wanted decides.</source>
+        <translation>El pozo para el que se juzgan las puntas: decide dónde se quiere la mosca.</translation>
+    </message>
+    <message>
+        <source>Lists all, only tips, or only coated leaders.</source>
+        <translation>Muestra todas, solo puntas o solo bajos recubiertos.</translation>
+    </message>
+    <message>
+        <source>Leaves only tips with which the casting stroke stays the same: within a foot and 8 % of mass.</source>
+        <translation>Deja solo puntas con las que el gesto es el mismo: a un pie y un 8 % de la masa.</translation>
+    </message>
+    <message>
+        <source>Leaves out the tips that are refused.</source>
+        <translation>Quita las puntas rechazadas.</translation>
+    </message>
+    <message>
+        <source>Leaves only what is in the packed wallet.</source>
+        <translation>Deja solo lo que está en la cartera preparada.</translation>
+    </message>
+    <message>
+        <source>Tips, the best first, with the reason. To choose one shows it on the line; Enter puts it on.</source>
+        <translation>Puntas, la mejor primero, con el motivo. Elegir una la muestra en la línea; Intro la pone.</translation>
+    </message>
+    <message>
+        <source>Each tip as a dot: deeper is lower, to the right it carries the fly better. The band is the wanted water. A click chooses a tip.</source>
+        <translation>Cada punta, un punto: más honda, más abajo; a la derecha lleva mejor la mosca. La banda es el agua deseada. Un clic elige una.</translation>
+    </message>
+    <message>
+        <source>A tip of the same family: press it to put it on the line.</source>
+        <translation>Una punta de la misma familia: púlsela para ponerla en la línea.</translation>
+    </message>
+    <message>
+        <source>Changes that can be made on the water, from the wallet. To choose one shows it; Enter makes it, as one step of undo.</source>
+        <translation>Cambios que se pueden hacer en el agua, con la cartera. Elegir uno lo muestra; Intro lo hace, en un solo paso.</translation>
+    </message>
+    <message>
+        <source>Changes for the bench: cutting, splicing, another head. To choose one shows it; Enter makes it, as one step of undo.</source>
+        <translation>Cambios para el banco: cortar, empalmar, otra cabeza. Elegir uno lo muestra; Intro lo hace, en un solo paso.</translation>
+    </message>
+    <message>
+        <source>Your pools. The one that is chosen is changed on the right.</source>
+        <translation>Sus pozos. El elegido se cambia a la derecha.</translation>
+    </message>
+    <message>
+        <source>Gives the rig the water of the chosen pool.</source>
+        <translation>Da al montaje el agua del pozo elegido.</translation>
+    </message>
+    <message>
+        <source>A new pool, with the water of the rig to begin with.</source>
+        <translation>Un pozo nuevo, al principio con el agua del montaje.</translation>
+    </message>
+    <message>
+        <source>Removes what is chosen in the list.</source>
+        <translation>Quita lo que está elegido en la lista.</translation>
+    </message>
+    <message>
+        <source>Reads a file of pools in place of these; Undo brings these back.</source>
+        <translation>Lee un archivo de pozos en lugar de estos; Deshacer los recupera.</translation>
+    </message>
+    <message>
+        <source>Writes these pools to a file of their own.</source>
+        <translation>Escribe estos pozos en un archivo propio.</translation>
+    </message>
+    <message>
+        <source>What the pool is called in lists and on paper.</source>
+        <translation>Cómo se llama el pozo en listas y en papel.</translation>
+    </message>
+    <message>
+        <source>Where the fly is wanted in this pool: anywhere, so far off the bottom, or so far below the surface.</source>
+        <translation>Dónde se quiere la mosca en este pozo: en cualquier sitio, a tanto del fondo o a tanto de la superficie.</translation>
+    </message>
+    <message>
+        <source>Anything worth remembering about the pool.</source>
+        <translation>Lo que convenga recordar del pozo.</translation>
+    </message>
+    <message>
+        <source>The tasks of the bench. To choose one opens its page.</source>
+        <translation>Las tareas del banco. Elegir una abre su página.</translation>
+    </message>
+    <message>
+        <source>Adds the tips and leaders of another rig, or parts of a shelf, to what is cut.</source>
+        <translation>Añade a lo que se corta las puntas y bajos de otro montaje, o partes de un estante.</translation>
+    </message>
+    <message>
+        <source>Cuts only the open rig again.</source>
+        <translation>Vuelve a cortar solo el montaje abierto.</translation>
+    </message>
+    <message>
+        <source>How much line your loops, splices and knots take; the cuts are longer by that.</source>
+        <translation>Cuánta línea llevan sus lazos, empalmes y nudos; los cortes son más largos en eso.</translation>
+    </message>
+    <message>
+        <source>Shows it as it will be on paper, and prints it from there.</source>
+        <translation>Lo muestra como quedará en papel, y desde ahí se imprime.</translation>
+    </message>
+    <message>
+        <source>Writes it as a PDF file.</source>
+        <translation>Lo escribe como archivo PDF.</translation>
+    </message>
+    <message>
+        <source>Takes what was cut off what is left on the spools.</source>
+        <translation>Resta de las bobinas lo que se ha cortado.</translation>
+    </message>
+    <message>
+        <source>Each spool with its cuts and marks, measured from its free end, then the labels with their rings.</source>
+        <translation>Cada bobina con sus cortes y marcas, desde su extremo libre, y luego las etiquetas con sus anillos.</translation>
+    </message>
+    <message>
+        <source>Puts loops of that kind on the tips of the line, as a proposal that can be undone.</source>
+        <translation>Pone lazos de esa clase en las puntas de la línea, como propuesta que se puede deshacer.</translation>
+    </message>
+    <message>
+        <source>The kind of loops that your tips get.</source>
+        <translation>La clase de lazos que llevan sus puntas.</translation>
+    </message>
+    <message>
+        <source>How much line is used up there.</source>
+        <translation>Cuánta línea se gasta ahí.</translation>
+    </message>
+    <message>
+        <source>The level line that is left on your spools. Name and feet are changed in the table.</source>
+        <translation>La línea uniforme que queda en sus bobinas. El nombre y los pies se cambian en la tabla.</translation>
+    </message>
+    <message>
+        <source>Describes a new spool, before it is added.</source>
+        <translation>Describe una bobina nueva, antes de añadirla.</translation>
+    </message>
+    <message>
+        <source>Adds the spool that is described above.</source>
+        <translation>Añade la bobina descrita arriba.</translation>
+    </message>
+    <message>
+        <source>Reads them from a file.</source>
+        <translation>Los lee de un archivo.</translation>
+    </message>
+    <message>
+        <source>Writes them to a file that can be passed on.</source>
+        <translation>Los escribe en un archivo que se puede pasar a otros.</translation>
+    </message>
+    <message>
+        <source>What the scale says of this part. Enter goes on to the next.</source>
+        <translation>Lo que dice la báscula de esta parte. Intro pasa a la siguiente.</translation>
+    </message>
+    <message>
+        <source>How finely the scale shows: the range of what a foot weighs follows from it.</source>
+        <translation>Con qué finura marca la báscula: de ello sale el margen de lo que pesa un pie.</translation>
+    </message>
+    <message>
+        <source>Keeps the number and goes on to the next part.</source>
+        <translation>Guarda el número y pasa a la parte siguiente.</translation>
+    </message>
+    <message>
+        <source>Forgets what the scale said of this part.</source>
+        <translation>Olvida lo que dijo la báscula de esta parte.</translation>
+    </message>
+    <message>
+        <source>What each part was meant to weigh, what the scale said, and how far off that is.</source>
+        <translation>Lo que debía pesar cada parte, lo que dijo la báscula y cuánto difiere.</translation>
+    </message>
+    <message>
+        <source>From these the leader is proposed, and drawn on the right.</source>
+        <translation>Con esto se propone el bajo, dibujado a la derecha.</translation>
+    </message>
+    <message>
+        <source>Puts it on the line in the place of the one of its kind, as one step of undo.</source>
+        <translation>Lo pone en la línea en lugar del de su clase, en un solo paso.</translation>
+    </message>
+    <message>
+        <source>Keeps it among your own parts; they stand on the Shelf.</source>
+        <translation>Lo guarda entre sus partes; están en el Estante.</translation>
+    </message>
+    <message>
+        <source>What the fly is tied from: its dry and wet mass and its drag are worked out from it.</source>
+        <translation>De qué está hecha la mosca: de ello se calculan su masa seca y mojada y su resistencia.</translation>
+    </message>
+    <message>
+        <source>What is trimmed, at which end, and by how much; below stands what that does.</source>
+        <translation>Qué se recorta, por qué extremo y cuánto; debajo se dice qué hace.</translation>
+    </message>
+    <message>
+        <source>Trims that part on the line, as one step of undo.</source>
+        <translation>Recorta esa parte en la línea, en un solo paso.</translation>
+    </message>
+    <message>
+        <source>How a spool is divided into tips; below stands where to cut.</source>
+        <translation>Cómo se divide una bobina en puntas; debajo se dice dónde cortar.</translation>
+    </message>
+    <message>
+        <source>What you measured of a tip without a label; below stands what it is likely to be.</source>
+        <translation>Lo que midió de una punta sin etiqueta; debajo, lo que probablemente es.</translation>
+    </message>
+    <message>
+        <source>A piece let sink in a tub: how far it fell, in which water, and the times of each fall.</source>
+        <translation>Un trozo que se hunde en una cuba: cuánto cayó, en qué agua y los tiempos de cada caída.</translation>
+    </message>
+    <message>
+        <source>Gives the piece the rate that was timed; what was rated is kept.</source>
+        <translation>Da al trozo la velocidad medida; la indicada se conserva.</translation>
+    </message>
+    <message>
+        <source>Puts back what was stated before the measurement.</source>
+        <translation>Vuelve a poner lo que se indicaba antes de medir.</translation>
+    </message>
+    <message>
+        <source>Where and how deep the fly was really found; the current that explains it stands below.</source>
+        <translation>Dónde y a qué hondura estaba de verdad la mosca; debajo, la corriente que lo explica.</translation>
+    </message>
+    <message>
+        <source>Gives the pool the current that explains what was found.</source>
+        <translation>Da al pozo la corriente que explica lo hallado.</translation>
+    </message>
+    <message>
+        <source>Leaves only your parts with these words.</source>
+        <translation>Deja solo sus partes con esas palabras.</translation>
+    </message>
+    <message>
+        <source>Parts that you keep; they also stand on the Shelf.</source>
+        <translation>Partes que usted guarda; también están en el Estante.</translation>
+    </message>
+    <message>
+        <source>The part of the line that Keep it keeps.</source>
+        <translation>La parte de la línea que se guarda.</translation>
+    </message>
+    <message>
+        <source>Another name for the chosen part.</source>
+        <translation>Otro nombre para la parte elegida.</translation>
+    </message>
+    <message>
+        <source>A second one like the chosen part, to be changed.</source>
+        <translation>Otra igual a la parte elegida, para cambiarla.</translation>
+    </message>
+    <message>
+        <source>A scale log or a list of tips: a line each, with tabs, commas or semicolons between. Below, say what each column is.</source>
+        <translation>Un registro de báscula o una lista de puntas: una por renglón, con tabuladores, comas o puntos y coma. Debajo, diga qué es cada columna.</translation>
+    </message>
+    <message>
+        <source>What the rig is called in the window, on paper and in lists.</source>
+        <translation>Cómo se llama el montaje en la ventana, en papel y en listas.</translation>
+    </message>
+    <message>
+        <source>Anything worth remembering about the rig; it stands on the handout.</source>
+        <translation>Lo que convenga recordar del montaje; figura en la hoja.</translation>
+    </message>
+    <message>
+        <source>A leaf on the water gives the current: how far it went in how many seconds.</source>
+        <translation>Una hoja en el agua da la corriente: cuánto avanzó en cuántos segundos.</translation>
+    </message>
+    <message>
+        <source>What the water is called.</source>
+        <translation>Cómo se llama el agua.</translation>
+    </message>
+    <message>
+        <source>What the part is called; without a name the window says what it is.</source>
+        <translation>Cómo se llama la parte; sin nombre, la ventana dice qué es.</translation>
+    </message>
+    <message>
+        <source>The day on which it was weighed.</source>
+        <translation>El día en que se pesó.</translation>
+    </message>
+    <message>
+        <source>Adds a section at the fly&apos;s end of the part.</source>
+        <translation>Añade un tramo en el extremo de la mosca.</translation>
+    </message>
+    <message>
+        <source>A section of the part, from its rod end to its fly end: what is typed stays, the rest follows from it.</source>
+        <translation>Un tramo de la parte, del extremo de la caña al de la mosca: lo escrito queda, el resto se deduce.</translation>
+    </message>
+    <message>
+        <source>A becomes B and B becomes A; rigs, undo and files stay what they are.</source>
+        <translation>A pasa a ser B y B pasa a ser A; montajes, deshacer y archivos siguen igual.</translation>
+    </message>
+    <message>
+        <source>Lays the flies under each other instead of the rears of the heads.</source>
+        <translation>Alinea las moscas en vez de las traseras de las cabezas.</translation>
+    </message>
+    <message>
+        <source>Both fish the same water: a change for one is a change for the other.</source>
+        <translation>Ambos pescan la misma agua: un cambio para uno lo es para el otro.</translation>
+    </message>
+    <message>
+        <source>Makes the other rig the same as this one, as one step of the other&apos;s undo.</source>
+        <translation>Hace el otro montaje igual que este, en un solo paso del otro.</translation>
+    </message>
+    <message>
+        <source>Opens a rig file here.</source>
+        <translation>Abre aquí un montaje.</translation>
+    </message>
+    <message>
+        <source>Saves this rig to its file.</source>
+        <translation>Guarda este montaje en su archivo.</translation>
+    </message>
+    <message>
+        <source>The readings of both rigs beside each other, with what the difference is worth.</source>
+        <translation>Las lecturas de ambos montajes lado a lado, y lo que vale la diferencia.</translation>
+    </message>
+    <message>
+        <source>One difference between the rigs, and what it does by itself. Press it to choose its parts on both lines.</source>
+        <translation>Una diferencia entre los montajes, y lo que hace por sí sola. Púlsela para elegir sus partes en ambas líneas.</translation>
+    </message>
+    <message>
+        <source>What the deck is called, in the window and on paper.</source>
+        <translation>Cómo se llama la serie, en la ventana y en papel.</translation>
+    </message>
+    <message>
+        <source>The cards in their order. Alt+Up and Alt+Down move the chosen one.</source>
+        <translation>Las fichas en su orden. Alt+Arriba y Alt+Abajo mueven la elegida.</translation>
+    </message>
+    <message>
+        <source>The card as the class will see it.</source>
+        <translation>La ficha como la verá la clase.</translation>
+    </message>
+    <message>
+        <source>Shows the card with its answer, or without.</source>
+        <translation>Muestra la ficha con su respuesta, o sin ella.</translation>
+    </message>
+    <message>
+        <source>An empty deck.</source>
+        <translation>Una serie vacía.</translation>
+    </message>
+    <message>
+        <source>Opens a deck file.</source>
+        <translation>Abre una serie.</translation>
+    </message>
+    <message>
+        <source>Saves the deck to its file.</source>
+        <translation>Guarda la serie en su archivo.</translation>
+    </message>
+    <message>
+        <source>A card of the rig and the picture that the bench shows.</source>
+        <translation>Una ficha con el montaje y la imagen del banco.</translation>
+    </message>
+    <message>
+        <source>A card with nothing on it yet.</source>
+        <translation>Una ficha todavía vacía.</translation>
+    </message>
+    <message>
+        <source>Moves the chosen card in the deck.</source>
+        <translation>Mueve la ficha elegida en la serie.</translation>
+    </message>
+    <message>
+        <source>A second card like the chosen one.</source>
+        <translation>Otra ficha igual a la elegida.</translation>
+    </message>
+    <message>
+        <source>Deletes the chosen card; undo brings it back.</source>
+        <translation>Borra la ficha elegida; deshacer la recupera.</translation>
+    </message>
+    <message>
+        <source>The screen that the class sees. Your own keeps notes, next card and clock.</source>
+        <translation>La pantalla que ve la clase. La suya conserva notas, ficha siguiente y reloj.</translation>
+    </message>
+    <message>
+        <source>Shows the deck over a whole screen; Escape ends it.</source>
+        <translation>Muestra la serie a pantalla completa; Esc la termina.</translation>
+    </message>
+    <message>
+        <source>The title at the top of the card.</source>
+        <translation>El título en lo alto de la ficha.</translation>
+    </message>
+    <message>
+        <source>The one line under the title.</source>
+        <translation>El único renglón bajo el título.</translation>
+    </message>
+    <message>
+        <source>What the class is asked before the answer is shown.</source>
+        <translation>Lo que se pregunta a la clase antes de mostrar la respuesta.</translation>
+    </message>
+    <message>
+        <source>The answer; it comes with the next press.</source>
+        <translation>La respuesta; sale con la siguiente pulsación.</translation>
+    </message>
+    <message>
+        <source>Notes that only you see while you show.</source>
+        <translation>Notas que solo usted ve al mostrar.</translation>
+    </message>
+    <message>
+        <source>The picture of the card: the line, the profile, the cast, the river, two rigs, flies, pools, tips, or words alone.</source>
+        <translation>La imagen de la ficha: línea, perfil, lance, río, dos montajes, moscas, pozos, puntas o solo palabras.</translation>
+    </message>
+    <message>
+        <source>The reading that stands large with the answer.</source>
+        <translation>La lectura que figura en grande con la respuesta.</translation>
+    </message>
+    <message>
+        <source>What lies on the card, and where it is taken from.</source>
+        <translation>Lo que hay en la ficha, y de dónde se toma.</translation>
+    </message>
+    <message>
+        <source>The rigs of the trip with their flies; the open rig is the first.</source>
+        <translation>Los montajes del viaje con sus moscas; el abierto es el primero.</translation>
+    </message>
+    <message>
+        <source>The pools of the trip. Those that are ticked have to be served.</source>
+        <translation>Los pozos del viaje. Los marcados deben cubrirse.</translation>
+    </message>
+    <message>
+        <source>The most tips to carry; what then has nothing is said.</source>
+        <translation>El máximo de puntas que se llevan; se dice lo que queda sin ninguna.</translation>
+    </message>
+    <message>
+        <source>Tips of one length only, so that the stroke stays.</source>
+        <translation>Solo puntas de una longitud, para que el gesto no cambie.</translation>
+    </message>
+    <message>
+        <source>Tips that are kept or left out whatever is packed; Enter in the list takes that back.</source>
+        <translation>Puntas que se llevan o se dejan en cualquier caso; Intro en la lista lo revoca.</translation>
+    </message>
+    <message>
+        <source>A tip a row, a pool and fly a column: the glyph is its verdict there, ringed where it is the one taken.</source>
+        <translation>Una punta por fila, pozo y mosca por columna: el signo es su veredicto, con cerco donde se toma.</translation>
+    </message>
+    <message>
+        <source>Makes the cut sheet of these tips at the bench.</source>
+        <translation>Hace en el banco la hoja de corte de estas puntas.</translation>
+    </message>
+    <message>
+        <source>Closes this window; the wallet stays packed.</source>
+        <translation>Cierra esta ventana; la cartera sigue preparada.</translation>
+    </message>
+    <message>
+        <source>Leaves the pages that hold these words.</source>
+        <translation>Deja las páginas que contienen esas palabras.</translation>
+    </message>
+    <message>
+        <source>The pages of the help.</source>
+        <translation>Las páginas de la ayuda.</translation>
+    </message>
+    <message>
+        <source>An answer to the line beside it.</source>
+        <translation>Una respuesta a la línea de al lado.</translation>
+    </message>
+    <message>
+        <source>The rod: length, line number, and the window of head weights for each style. The head is judged by these.</source>
+        <translation>La caña: longitud, número y la ventana de pesos de cabeza para cada clase. La cabeza se juzga por ellos.</translation>
+    </message>
+    <message>
+        <source>The water: how fast it runs on top, how deep it is, how cold and how salty. The depth of the fly follows from it.</source>
+        <translation>El agua: la velocidad arriba, la hondura, el frío y la sal. De ella resulta la profundidad de la mosca.</translation>
+    </message>
+    <message>
+        <source>The name of the rig and notes about it; both are saved with it.</source>
+        <translation>El nombre del montaje y notas sobre él; ambos se guardan con él.</translation>
+    </message>
+    <message>
+        <source>Why a reading says what it says: the figures it came from, the formula, the limits, and whose they are.</source>
+        <translation>Por qué una lectura dice lo que dice: las cifras, la fórmula, los límites y de quién son.</translation>
+    </message>
+    <message>
+        <source>How deep this rig fishes in every pool, half a foot a second slower and faster than the pool states.</source>
+        <translation>Lo hondo que pesca este montaje en cada pozo, medio pie por segundo más lento y más rápido de lo indicado.</translation>
+    </message>
+    <message>
+        <source>In one line, how B does against A.</source>
+        <translation>En un renglón, cómo queda B frente a A.</translation>
+    </message>
+    <message>
+        <source>What stands on the chosen card: its words, its picture, its rigs.</source>
+        <translation>Lo que hay en la ficha elegida: sus palabras, su imagen, sus montajes.</translation>
+    </message>
+    <message>
+        <source>The Clinic: cards in order, one shown at a time.</source>
+        <translation>La Clase: fichas en orden, mostradas de una en una.</translation>
+    </message>
+    <message>
+        <source>The trip goes in: rigs and pools. The fewest tips that serve them come out.</source>
+        <translation>Entra el viaje: montajes y pozos. Salen las menos puntas que bastan.</translation>
+    </message>
+    <message>
+        <source>A task at the bench; what it says follows at once from what is typed.</source>
+        <translation>Una tarea del banco; lo que dice se deduce al momento de lo que se escribe.</translation>
+    </message>
+    <message>
+        <source>The help of the program; it is searched by the line at the top.</source>
+        <translation>La ayuda del programa; se busca con el renglón de arriba.</translation>
+    </message>
+    <message>
+        <source>What is wrong in the file, each with its place and what would be right.</source>
+        <translation>Lo que está mal en el archivo, con su lugar y lo que sería correcto.</translation>
+    </message>
+    <message>
+        <source>There is nothing to undo.</source>
+        <translation>No hay nada que deshacer.</translation>
+    </message>
+    <message>
+        <source>There is nothing to do again.</source>
+        <translation>No hay nada que rehacer.</translation>
+    </message>
+    <message>
+        <source>Only in Compare, where two rigs are (Ctrl+2).</source>
+        <translation>Solo en Comparar, donde hay dos montajes (Ctrl+2).</translation>
+    </message>
+    <message>
+        <source>Only in the Clinic, where the deck is (Ctrl+3).</source>
+        <translation>Solo en Clase, donde está la serie (Ctrl+3).</translation>
+    </message>
+    <message>
+        <source>There is nothing to play: what is missing is said in the picture.</source>
+        <translation>No hay nada que poner en marcha: en la imagen se dice qué falta.</translation>
+    </message>
+    <message>
+        <source>There is nothing to play yet: the runs of both rigs are not there.</source>
+        <translation>Aún no hay nada que poner en marcha: faltan los cálculos de ambos montajes.</translation>
+    </message>
+    <message>
+        <source>No leader can be proposed from these.</source>
+        <translation>Con esto no se puede proponer ningún bajo.</translation>
+    </message>
+    <message>
+        <source>The fly is not complete yet: what lacks is said below.</source>
+        <translation>La mosca aún no está completa: debajo se dice qué falta.</translation>
+    </message>
+    <message>
+        <source>There is no spool to remove.</source>
+        <translation>No hay ninguna bobina que quitar.</translation>
+    </message>
+    <message>
+        <source>Choose one of your parts in the list first.</source>
+        <translation>Elija antes una de sus partes en la lista.</translation>
+    </message>
+    <message>
+        <source>The line has no part to keep.</source>
+        <translation>La línea no tiene ninguna parte que guardar.</translation>
+    </message>
+    <message>
+        <source>You have kept no part yet.</source>
+        <translation>Todavía no ha guardado ninguna parte.</translation>
+    </message>
+    <message>
+        <source>No line of the list could be read as a part yet.</source>
+        <translation>Ningún renglón de la lista se ha podido leer aún como parte.</translation>
+    </message>
+    <message>
+        <source>Say first how much is taken off.</source>
+        <translation>Diga antes cuánto se quita.</translation>
+    </message>
+    <message>
+        <source>Give at least its mass and its length.</source>
+        <translation>Dé al menos la masa y la longitud.</translation>
+    </message>
+    <message>
+        <source>Without loops none is used up.</source>
+        <translation>Sin lazos no se gasta nada.</translation>
+    </message>
+    <message>
+        <source>There is nothing of that to weigh on this part.</source>
+        <translation>No hay nada de eso que pesar en esta parte.</translation>
+    </message>
+    <message>
+        <source>Only this rig is cut already.</source>
+        <translation>Ya se corta solo este montaje.</translation>
+    </message>
+    <message>
+        <source>There is nothing to cut: no spool, or no tip of level line.</source>
+        <translation>No hay nada que cortar: ninguna bobina, o ninguna punta de línea uniforme.</translation>
+    </message>
+    <message>
+        <source>Time at least one fall first.</source>
+        <translation>Mida antes al menos una caída.</translation>
+    </message>
+    <message>
+        <source>This piece was not timed.</source>
+        <translation>Este trozo no se ha medido.</translation>
+    </message>
+    <message>
+        <source>Say first how deep the fly was found.</source>
+        <translation>Diga antes a qué hondura estaba la mosca.</translation>
+    </message>
+    <message>
+        <source>The current of this water was not measured.</source>
+        <translation>La corriente de esta agua no se ha medido.</translation>
+    </message>
+    <message>
+        <source>Choose a pool in the list first, or add one.</source>
+        <translation>Elija antes un pozo en la lista, o añada uno.</translation>
+    </message>
+    <message>
+        <source>No wallet was packed yet (Ctrl+Shift+P).</source>
+        <translation>Aún no se ha preparado ninguna cartera (Ctrl+Mayús+P).</translation>
+    </message>
+    <message>
+        <source>There is no card: make one of the bench&apos;s picture, or a blank one.</source>
+        <translation>No hay ninguna ficha: haga una de la imagen del banco, o una vacía.</translation>
+    </message>
+    <message>
+        <source>This card has no rig to change.</source>
+        <translation>Esta ficha no tiene montaje que cambiar.</translation>
+    </message>
+    <message>
+        <source>Weigh the part first.</source>
+        <translation>Pese antes la parte.</translation>
+    </message>
+    <message>
+        <source>A part keeps at least one section.</source>
+        <translation>Una parte conserva al menos un tramo.</translation>
+    </message>
+    <message>
+        <source>No file was opened yet.</source>
+        <translation>Aún no se ha abierto ningún archivo.</translation>
+    </message>
+    <message>
+        <source>The cast and the air are the usual ones already.</source>
+        <translation>El lance y el aire ya son los habituales.</translation>
     </message>
 </context>
 <context>
@@ -4784,6 +7260,91 @@
     <message>
         <source>or:</source>
         <translation>o:</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::FilePage</name>
+    <message>
+        <source>Export the settings</source>
+        <translation>Exportar los ajustes</translation>
+    </message>
+    <message>
+        <source>Settings (*.conf);;All files (*)</source>
+        <translation>Ajustes (*.conf);;Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>Import settings</source>
+        <translation>Importar ajustes</translation>
+    </message>
+    <message>
+        <source>Copies of unsaved work</source>
+        <translation>Copias del trabajo sin guardar</translation>
+    </message>
+    <message>
+        <source>A copy at most so long after a change</source>
+        <translation>Una copia a lo más tanto tiempo tras un cambio</translation>
+    </message>
+    <message>
+        <source>All settings as a file</source>
+        <translation>Todos los ajustes como archivo</translation>
+    </message>
+    <message>
+        <source>For another machine or another person: units, looks, limits, weights, new rigs and bench habits. Rigs, pools, own parts and what was open last are not in it.</source>
+        <translation>Para otra máquina u otra persona: unidades, aspecto, límites, pesos, montajes nuevos y hábitos del banco. Montajes, pozos, partes propias y lo último abierto no van en él.</translation>
+    </message>
+    <message>
+        <source>Export…</source>
+        <translation>Exportar…</translation>
+    </message>
+    <message>
+        <source>Import…</source>
+        <translation>Importar…</translation>
+    </message>
+    <message>
+        <source>Put all settings back to usual</source>
+        <translation>Reponer todos los ajustes a lo usual</translation>
+    </message>
+    <message>
+        <source>All settings are as usual.</source>
+        <translation>Todos los ajustes son los usuales.</translation>
+    </message>
+    <message>
+        <source>Take that back</source>
+        <translation>Deshacer eso</translation>
+    </message>
+    <message>
+        <source>The settings are as they were before.</source>
+        <translation>Los ajustes son como antes.</translation>
+    </message>
+    <message>
+        <source>They are kept in this file:</source>
+        <translation>Se guardan en este archivo:</translation>
+    </message>
+    <message>
+        <source>Where the settings are kept</source>
+        <translation>Dónde se guardan los ajustes</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Escrito: %1</translation>
+    </message>
+    <message>
+        <source>%1 was not written: %2</source>
+        <translation>%1 no se escribió: %2</translation>
+    </message>
+    <message>
+        <source>%1 was not taken; all settings stay as they are.
+%2</source>
+        <translation>%1 no se tomó; todos los ajustes quedan como están.
+%2</translation>
+    </message>
+    <message>
+        <source>Taken: %1</source>
+        <translation>Tomado: %1</translation>
+    </message>
+    <message>
+        <source>usual: %1 s, ours</source>
+        <translation>usual: %1 s, nuestro</translation>
     </message>
 </context>
 <context>
@@ -5300,6 +7861,97 @@ punta de invierno, 113.5, 10</translation>
     </message>
 </context>
 <context>
+    <name>grainwise::ui::LookPage</name>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Units</source>
+        <translation>Unidades</translation>
+    </message>
+    <message>
+        <source>Lengths</source>
+        <translation>Largos</translation>
+    </message>
+    <message>
+        <source>Feet and inches</source>
+        <translation>Pies y pulgadas</translation>
+    </message>
+    <message>
+        <source>Metres and millimetres</source>
+        <translation>Metros y milímetros</translation>
+    </message>
+    <message>
+        <source>Weights</source>
+        <translation>Pesos</translation>
+    </message>
+    <message>
+        <source>Grains</source>
+        <translation>Grains</translation>
+    </message>
+    <message>
+        <source>Grams</source>
+        <translation>Gramos</translation>
+    </message>
+    <message>
+        <source>Temperatures</source>
+        <translation>Temperaturas</translation>
+    </message>
+    <message>
+        <source>Fahrenheit</source>
+        <translation>Fahrenheit</translation>
+    </message>
+    <message>
+        <source>Celsius</source>
+        <translation>Celsius</translation>
+    </message>
+    <message>
+        <source>Looks</source>
+        <translation>Aspecto</translation>
+    </message>
+    <message>
+        <source>Colours</source>
+        <translation>Colores</translation>
+    </message>
+    <message>
+        <source>As the system</source>
+        <translation>Como el sistema</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Claro</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Oscuro</translation>
+    </message>
+    <message>
+        <source>Sunlight</source>
+        <translation>Sol</translation>
+    </message>
+    <message>
+        <source>Projector</source>
+        <translation>Proyector</translation>
+    </message>
+    <message>
+        <source>Size of type and diagrams</source>
+        <translation>Tamaño de letra y diagramas</translation>
+    </message>
+    <message>
+        <source>Reduce motion: nothing slides or plays by itself</source>
+        <translation>Menos movimiento: nada se desliza ni corre por sí solo</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Idioma</translation>
+    </message>
+    <message>
+        <source>Language of words and numbers, from the next start</source>
+        <translation>Idioma de palabras y números, desde el próximo inicio</translation>
+    </message>
+</context>
+<context>
     <name>grainwise::ui::LoopHabits</name>
     <message>
         <source>no loops</source>
@@ -5344,10 +7996,6 @@ punta de invierno, 113.5, 10</translation>
 </context>
 <context>
     <name>grainwise::ui::MainWindow</name>
-    <message>
-        <source>Rigs and decks (*.rig.json *.deck.json);;All files (*)</source>
-        <translation>Montajes y series (*.rig.json *.deck.json);;Todos los archivos (*)</translation>
-    </message>
     <message>
         <source>Unsaved changes</source>
         <translation>Cambios sin guardar</translation>
@@ -5469,10 +8117,6 @@ punta de invierno, 113.5, 10</translation>
         <translation>Abrir lo que contiene ahora</translation>
     </message>
     <message>
-        <source>Drop one rig file that is on this machine, or two to compare them.</source>
-        <translation>Suelte un archivo de montaje de este equipo, o dos para compararlos.</translation>
-    </message>
-    <message>
         <source>Written: %1</source>
         <translation>Escrito: %1</translation>
     </message>
@@ -5499,6 +8143,30 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
     <message>
         <source>The packed wallet</source>
         <translation>La cartera preparada</translation>
+    </message>
+    <message>
+        <source>Rigs, decks, shelves, pools, spools (*.rig.json *.deck.json *.shelf.json *.pools.json *.spools.json);;All files (*)</source>
+        <translation>Montajes, series, estantes, pozos, bobinas (*.rig.json *.deck.json *.shelf.json *.pools.json *.spools.json);;Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>Rigs (*.rig.json);;All files (*)</source>
+        <translation>Montajes (*.rig.json);;Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>Drop one file that is on this machine, or two rigs to compare them.</source>
+        <translation>Suelte un archivo que esté en este equipo, o dos montajes para compararlos.</translation>
+    </message>
+    <message>
+        <source>The pools of %1 are there now; Undo brings yours back.</source>
+        <translation>Ya están los pozos de %1; Deshacer recupera los suyos.</translation>
+    </message>
+    <message>
+        <source>The spools of %1 are there now; Undo brings yours back.</source>
+        <translation>Ya están las bobinas de %1; Deshacer recupera las suyas.</translation>
+    </message>
+    <message>
+        <source>Of %1 added to your parts: %2; there already: %3. Undo takes them off.</source>
+        <translation>De %1 añadidas a sus partes: %2; ya estaban: %3. Deshacer las quita.</translation>
     </message>
 </context>
 <context>
@@ -5675,6 +8343,85 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
     </message>
 </context>
 <context>
+    <name>grainwise::ui::NewRigPage</name>
+    <message>
+        <source>Line speed</source>
+        <translation>Velocidad de línea</translation>
+    </message>
+    <message>
+        <source>Height of the loop</source>
+        <translation>Altura del bucle</translation>
+    </message>
+    <message>
+        <source>Launch angle</source>
+        <translation>Ángulo de salida</translation>
+    </message>
+    <message>
+        <source>Rod tip above the water</source>
+        <translation>Puntera sobre el agua</translation>
+    </message>
+    <message>
+        <source>Running line outside the rod tip</source>
+        <translation>Línea de disparo fuera de la puntera</translation>
+    </message>
+    <message>
+        <source>Speed of the surface</source>
+        <translation>Velocidad de la superficie</translation>
+    </message>
+    <message>
+        <source>Depth of the water</source>
+        <translation>Profundidad del agua</translation>
+    </message>
+    <message>
+        <source>Temperature of the water</source>
+        <translation>Temperatura del agua</translation>
+    </message>
+    <message>
+        <source>Salt</source>
+        <translation>Sal</translation>
+    </message>
+    <message>
+        <source>Line out</source>
+        <translation>Línea fuera</translation>
+    </message>
+    <message>
+        <source>Angle of the cast, down from straight across</source>
+        <translation>Ángulo del lance, río abajo desde recto al frente</translation>
+    </message>
+    <message>
+        <source>Mend, seconds of slack</source>
+        <translation>Mend, segundos de línea floja</translation>
+    </message>
+    <message>
+        <source>What a new rig has from the start. What is left open is as usual for its head; rigs that are there already keep their own.</source>
+        <translation>Lo que un montaje nuevo tiene desde el principio. Lo que queda abierto es lo usual para su cabeza; los montajes que ya hay conservan lo suyo.</translation>
+    </message>
+    <message>
+        <source>Put this page back to usual</source>
+        <translation>Reponer esta página a lo usual</translation>
+    </message>
+    <message>
+        <source>Cast</source>
+        <translation>Lance</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation>Agua</translation>
+    </message>
+    <message>
+        <source>Swing</source>
+        <translation>Swing</translation>
+    </message>
+    <message>
+        <source>usual: by the head, common practice</source>
+        <translation>usual: según la cabeza, práctica común</translation>
+    </message>
+    <message>
+        <source>usual: left open</source>
+        <translation>usual: abierto</translation>
+    </message>
+</context>
+<context>
     <name>grainwise::ui::NoticeBar</name>
     <message>
         <source>Later</source>
@@ -5711,6 +8458,11 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
         <source>%1: %2</source>
         <comment>a field, what is wrong</comment>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: a number, %2. A point or a comma is the decimal sign; another unit may be written behind it.</source>
+        <comment>name of the field, its range</comment>
+        <translation>%1: un número, %2. El punto o la coma es el signo decimal; detrás puede escribirse otra unidad.</translation>
     </message>
 </context>
 <context>
@@ -6309,29 +9061,6 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
     </message>
 </context>
 <context>
-    <name>grainwise::ui::RigDocument</name>
-    <message>
-        <source>the file that is there is kept as it was; make room, or save elsewhere</source>
-        <translation>el archivo que hay se conserva como estaba; haga sitio, o guarde en otro lugar</translation>
-    </message>
-    <message>
-        <source>nothing was written; make room, or save elsewhere</source>
-        <translation>no se escribió nada; haga sitio, o guarde en otro lugar</translation>
-    </message>
-    <message>
-        <source>not saved: %1</source>
-        <translation>no guardado: %1</translation>
-    </message>
-    <message>
-        <source>another program has changed this file since it was opened</source>
-        <translation>otro programa ha cambiado este archivo desde que se abrió</translation>
-    </message>
-    <message>
-        <source>save again to put yours in its place, or save elsewhere</source>
-        <translation>guarde otra vez para poner el suyo en su lugar, o guarde en otro lugar</translation>
-    </message>
-</context>
-<context>
     <name>grainwise::ui::RiverPanel</name>
     <message>
         <source>4 times</source>
@@ -6513,6 +9242,18 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
     </message>
 </context>
 <context>
+    <name>grainwise::ui::RulesPage</name>
+    <message>
+        <source>Put this page back to usual</source>
+        <translation>Reponer esta página a lo usual</translation>
+    </message>
+    <message>
+        <source>usual: %1, %2</source>
+        <comment>the usual value, whose it is</comment>
+        <translation>usual: %1, %2</translation>
+    </message>
+</context>
+<context>
     <name>grainwise::ui::SectionRow</name>
     <message>
         <source>floats</source>
@@ -6589,6 +9330,49 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
     <message>
         <source>Sinks</source>
         <translation>Se hunde</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::SettingsWindow</name>
+    <message>
+        <source>Settings - Grainwise</source>
+        <translation>Ajustes - Grainwise</translation>
+    </message>
+    <message>
+        <source>Pages of the settings</source>
+        <translation>Páginas de los ajustes</translation>
+    </message>
+    <message>
+        <source>Units, looks, language</source>
+        <translation>Unidades, aspecto, idioma</translation>
+    </message>
+    <message>
+        <source>Limits of the verdicts</source>
+        <translation>Límites de los veredictos</translation>
+    </message>
+    <message>
+        <source>Where a reading turns from one word to the next. No limit is a rod maker&apos;s; a rod&apos;s own window comes first. The commands go by the usual limits.</source>
+        <translation>Dónde una lectura pasa de una palabra a la siguiente. Ningún límite es de un fabricante de cañas; la ventana propia de la caña va primero. Las órdenes usan los límites usuales.</translation>
+    </message>
+    <message>
+        <source>Choosing tips</source>
+        <translation>Elegir puntas</translation>
+    </message>
+    <message>
+        <source>What is refused, the verdicts decide. This orders the rest, in the Tip chooser and the wallet.</source>
+        <translation>Lo que se rechaza lo deciden los veredictos. Esto ordena el resto, en el selector de puntas y la cartera.</translation>
+    </message>
+    <message>
+        <source>New rigs</source>
+        <translation>Montajes nuevos</translation>
+    </message>
+    <message>
+        <source>Habits of the bench</source>
+        <translation>Hábitos del banco</translation>
+    </message>
+    <message>
+        <source>Copies and file</source>
+        <translation>Copias y archivo</translation>
     </message>
 </context>
 <context>
@@ -7241,6 +10025,22 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
     <message>
         <source>Turnover: why? (%1)</source>
         <translation>Despliegue: ¿por qué? (%1)</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::ValueRow</name>
+    <message>
+        <source>Reset</source>
+        <translation>Reponer</translation>
+    </message>
+    <message>
+        <source>Reset: %1</source>
+        <translation>Reponer: %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a name, its unit</comment>
+        <translation>%1, %2</translation>
     </message>
 </context>
 <context>

@@ -1627,6 +1627,445 @@
     </message>
 </context>
 <context>
+    <name>RuleWords</name>
+    <message>
+        <source>a joint hinges over this ratio, fly side to rod side</source>
+        <translation>en skjøt knekker over dette forholdet, flueside til stangside</translation>
+    </message>
+    <message>
+        <source>over this it hinges unless the stroke is slow and open</source>
+        <translation>over dette knekker den om ikke kastbevegelsen er langsom og åpen</translation>
+    </message>
+    <message>
+        <source>over this it steps up and has to be forced</source>
+        <translation>over dette går den opp og må tvinges</translation>
+    </message>
+    <message>
+        <source>under this it is a drop, no longer level</source>
+        <translation>under dette er den et fall, ikke lenger jevn</translation>
+    </message>
+    <message>
+        <source>under this the front collapses</source>
+        <translation>under dette faller fronten sammen</translation>
+    </message>
+    <message>
+        <source>line on each side whose mean is taken</source>
+        <translation>line på hver side som det tas middel av</translation>
+    </message>
+    <message>
+        <source>bare nylon up to this length has no rule</source>
+        <translation>bar nylon opp til denne lengden har ingen regel</translation>
+    </message>
+    <message>
+        <source>longer nylon is stout enough from this ratio on</source>
+        <translation>lengre nylon er kraftig nok fra dette forholdet</translation>
+    </message>
+    <message>
+        <source>longer nylon piles under this ratio</source>
+        <translation>lengre nylon legger seg i haug under dette forholdet</translation>
+    </message>
+    <message>
+        <source>a head fits within this of the rod&apos;s window</source>
+        <translation>en klump passer så langt utenfor stangas vindu</translation>
+    </message>
+    <message>
+        <source>beyond this it is the wrong head</source>
+        <translation>utover dette er det feil klump</translation>
+    </message>
+    <message>
+        <source>short head with its tip: too short under</source>
+        <translation>kort klump med tupp: for kort under</translation>
+    </message>
+    <message>
+        <source>short head with its tip: usual from</source>
+        <translation>kort klump med tupp: vanlig fra</translation>
+    </message>
+    <message>
+        <source>short head with its tip: usual to</source>
+        <translation>kort klump med tupp: vanlig til</translation>
+    </message>
+    <message>
+        <source>short head with its tip: too long over</source>
+        <translation>kort klump med tupp: for lang over</translation>
+    </message>
+    <message>
+        <source>short head on a single-hand rod: too short under</source>
+        <translation>kort klump på enhåndsstang: for kort under</translation>
+    </message>
+    <message>
+        <source>short head on a single-hand rod: usual from</source>
+        <translation>kort klump på enhåndsstang: vanlig fra</translation>
+    </message>
+    <message>
+        <source>short head on a single-hand rod: usual to</source>
+        <translation>kort klump på enhåndsstang: vanlig til</translation>
+    </message>
+    <message>
+        <source>short head on a single-hand rod: too long over</source>
+        <translation>kort klump på enhåndsstang: for lang over</translation>
+    </message>
+    <message>
+        <source>fine taper: too short under</source>
+        <translation>langtaperet klump: for kort under</translation>
+    </message>
+    <message>
+        <source>fine taper: usual from</source>
+        <translation>langtaperet klump: vanlig fra</translation>
+    </message>
+    <message>
+        <source>fine taper: usual to</source>
+        <translation>langtaperet klump: vanlig til</translation>
+    </message>
+    <message>
+        <source>fine taper: too long over</source>
+        <translation>langtaperet klump: for lang over</translation>
+    </message>
+    <message>
+        <source>long belly with its tip: too short under</source>
+        <translation>long belly med tupp: for kort under</translation>
+    </message>
+    <message>
+        <source>long belly with its tip: usual from</source>
+        <translation>long belly med tupp: vanlig fra</translation>
+    </message>
+    <message>
+        <source>long belly with its tip: usual to</source>
+        <translation>long belly med tupp: vanlig til</translation>
+    </message>
+    <message>
+        <source>long belly with its tip: too long over</source>
+        <translation>long belly med tupp: for lang over</translation>
+    </message>
+    <message>
+        <source>no grip under this share of the head</source>
+        <translation>ikke noe grep under denne delen av klumpen</translation>
+    </message>
+    <message>
+        <source>light under this</source>
+        <translation>lett under dette</translation>
+    </message>
+    <message>
+        <source>right up to this</source>
+        <translation>riktig opp til dette</translation>
+    </message>
+    <message>
+        <source>too much tip over this</source>
+        <translation>for mye tupp over dette</translation>
+    </message>
+    <message>
+        <source>right up to this on a fine taper or long belly</source>
+        <translation>riktig opp til dette på langtaperet klump eller long belly</translation>
+    </message>
+    <message>
+        <source>too little in the water under this, head to fly</source>
+        <translation>for lite i vannet under dette, fra klump til flue</translation>
+    </message>
+    <message>
+        <source>enough in the water from this on</source>
+        <translation>nok i vannet fra dette</translation>
+    </message>
+    <message>
+        <source>much in the water over this</source>
+        <translation>mye i vannet over dette</translation>
+    </message>
+    <message>
+        <source>the tip carries a fly when it weighs this many times as much</source>
+        <translation>tuppen bærer en flue når den veier så mange ganger så mye</translation>
+    </message>
+    <message>
+        <source>under this the fly is too heavy for the tip</source>
+        <translation>under dette er flua for tung for tuppen</translation>
+    </message>
+    <message>
+        <source>line that is weighed against the fly</source>
+        <translation>line som veies mot flua</translation>
+    </message>
+    <message>
+        <source>nylon longer than this is weighed against the fly too</source>
+        <translation>nylon lengre enn dette veies også mot flua</translation>
+    </message>
+    <message>
+        <source>such nylon carries the fly from this many times its weight on</source>
+        <translation>slik nylon bærer flua fra så mange ganger vekta dens</translation>
+    </message>
+    <message>
+        <source>under this the fly is too heavy for the leader</source>
+        <translation>under dette er flua for tung for fortommen</translation>
+    </message>
+    <message>
+        <source>lands in a heap under this, line speed against the least that turns over</source>
+        <translation>faller i en haug under dette, linefart mot den minste som ruller ut</translation>
+    </message>
+    <message>
+        <source>probably does not turn over under this</source>
+        <translation>ruller trolig ikke ut under dette</translation>
+    </message>
+    <message>
+        <source>speed to spare from this on</source>
+        <translation>fart å avse fra dette</translation>
+    </message>
+    <message>
+        <source>the front does not carry under this, pull against need</source>
+        <translation>fronten bærer ikke under dette, drag mot behov</translation>
+    </message>
+    <message>
+        <source>the front carries from this on</source>
+        <translation>fronten bærer fra dette</translation>
+    </message>
+    <message>
+        <source>front of the line in which that is asked</source>
+        <translation>fronten av lina der dette spørres om</translation>
+    </message>
+    <message>
+        <source>the fly dies under this share of the line speed</source>
+        <translation>flua dør under denne delen av linefarten</translation>
+    </message>
+    <message>
+        <source>it arrives firmly from this on</source>
+        <translation>den kommer fast fram fra dette</translation>
+    </message>
+    <message>
+        <source>it arrives lively from this on</source>
+        <translation>den kommer livlig fram fra dette</translation>
+    </message>
+    <message>
+        <source>it kicks over this</source>
+        <translation>den slår over utover dette</translation>
+    </message>
+    <message>
+        <source>behind a joint that steps up by more than this, lively is a kick</source>
+        <translation>bak en skjøt som går opp mer enn dette, er livlig et slag over</translation>
+    </message>
+    <message>
+        <source>the fly is too bulky when the nylon keeps less of its speed</source>
+        <translation>flua er for omfangsrik når nylonen beholder mindre av farten</translation>
+    </message>
+    <message>
+        <source>the same stroke within this change of working length</source>
+        <translation>samme kastbevegelse innenfor denne endringen i arbeidslengde</translation>
+    </message>
+    <message>
+        <source>a different cast from this change of length on</source>
+        <translation>et annet kast fra denne endringen i lengde</translation>
+    </message>
+    <message>
+        <source>the same stroke within this change of weight</source>
+        <translation>samme kastbevegelse innenfor denne endringen i vekt</translation>
+    </message>
+    <message>
+        <source>a different cast from this change of weight on</source>
+        <translation>et annet kast fra denne endringen i vekt</translation>
+    </message>
+    <message>
+        <source>a slower lift from this much more sinking line</source>
+        <translation>langsommere løft fra så mye mer synkende line</translation>
+    </message>
+    <message>
+        <source>a weighed part is as meant within this</source>
+        <translation>en veid del er som ment innenfor dette</translation>
+    </message>
+    <message>
+        <source>a drop down to this ratio has the full grade</source>
+        <translation>et fall ned til dette forholdet har full karakter</translation>
+    </message>
+    <message>
+        <source>grade where a joint starts to step up</source>
+        <translation>karakter der en skjøt begynner å gå opp</translation>
+    </message>
+    <message>
+        <source>tip share of a short head with the full grade</source>
+        <translation>tuppandel på en kort klump med full karakter</translation>
+    </message>
+    <message>
+        <source>grade where the tip share turns light or heavy</source>
+        <translation>karakter der tuppandelen blir lett eller tung</translation>
+    </message>
+    <message>
+        <source>line from head to fly with the full grade</source>
+        <translation>line fra klump til flue med full karakter</translation>
+    </message>
+    <message>
+        <source>grade where that line turns short</source>
+        <translation>karakter der den lina blir kort</translation>
+    </message>
+    <message>
+        <source>wanted this near the bottom, lying on it is right</source>
+        <translation>ønsket så nær bunnen er det riktig å ligge på den</translation>
+    </message>
+    <message>
+        <source>grade where the stroke becomes a different cast</source>
+        <translation>karakter der kastbevegelsen blir et annet kast</translation>
+    </message>
+    <message>
+        <source>grade of the most different cast</source>
+        <translation>karakter for det mest ulike kastet</translation>
+    </message>
+    <message>
+        <source>weight of: the worst joint</source>
+        <translation>vekt av: den verste skjøten</translation>
+    </message>
+    <message>
+        <source>weight of: tip share</source>
+        <translation>vekt av: tuppandel</translation>
+    </message>
+    <message>
+        <source>weight of: line from head to fly</source>
+        <translation>vekt av: line fra klump til flue</translation>
+    </message>
+    <message>
+        <source>weight of: working length</source>
+        <translation>vekt av: arbeidslengde</translation>
+    </message>
+    <message>
+        <source>weight of: fly against tip</source>
+        <translation>vekt av: flue mot tupp</translation>
+    </message>
+    <message>
+        <source>weight of: pull of the front</source>
+        <translation>vekt av: draget i fronten</translation>
+    </message>
+    <message>
+        <source>weight of: line speed to spare</source>
+        <translation>vekt av: linefart å avse</translation>
+    </message>
+    <message>
+        <source>weight of: depth</source>
+        <translation>vekt av: dybde</translation>
+    </message>
+    <message>
+        <source>weight of: change of the stroke</source>
+        <translation>vekt av: endring i kastbevegelsen</translation>
+    </message>
+    <message>
+        <source>Joints</source>
+        <translation>Skjøter</translation>
+    </message>
+    <message>
+        <source>Head on rod and working length</source>
+        <translation>Klump på stang og arbeidslengde</translation>
+    </message>
+    <message>
+        <source>Tip share and line in the water</source>
+        <translation>Tuppandel og line i vannet</translation>
+    </message>
+    <message>
+        <source>Fly against tip and leader</source>
+        <translation>Flue mot tupp og fortom</translation>
+    </message>
+    <message>
+        <source>Turnover</source>
+        <translation>Utrulling</translation>
+    </message>
+    <message>
+        <source>Stroke</source>
+        <translation>Kastbevegelse</translation>
+    </message>
+    <message>
+        <source>Weigh-in</source>
+        <translation>Veiing</translation>
+    </message>
+    <message>
+        <source>Grades from 0 to 1, between the limits</source>
+        <translation>Karakterer fra 0 til 1, mellom grensene</translation>
+    </message>
+    <message>
+        <source>How much each counts in the ranking; at 0 it only refuses</source>
+        <translation>Hvor mye hver teller i rangeringen; ved 0 avviser den bare</translation>
+    </message>
+    <message>
+        <source>ours</source>
+        <translation>vår</translation>
+    </message>
+    <message>
+        <source>common practice</source>
+        <translation>vanlig praksis</translation>
+    </message>
+    <message>
+        <source>rods</source>
+        <translation>stenger</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>a figure, its unit</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Must be over %1: %2</source>
+        <translation>Må være over %1: %2</translation>
+    </message>
+    <message>
+        <source>Must be under %1: %2</source>
+        <translation>Må være under %1: %2</translation>
+    </message>
+    <message>
+        <source>Outside what is possible; give %1 to %2.</source>
+        <translation>Utenfor det mulige; gi %1 til %2.</translation>
+    </message>
+</context>
+<context>
+    <name>SettingsFile</name>
+    <message>
+        <source>a number from %1 to %2</source>
+        <translation>et tall fra %1 til %2</translation>
+    </message>
+    <message>
+        <source>true or false</source>
+        <translation>true eller false</translation>
+    </message>
+    <message>
+        <source>one of %1</source>
+        <translation>ett av %1</translation>
+    </message>
+    <message>
+        <source>nothing, or one of %1</source>
+        <translation>ingenting, eller ett av %1</translation>
+    </message>
+    <message>
+        <source>nothing, or %1</source>
+        <translation>ingenting, eller %1</translation>
+    </message>
+    <message>
+        <source>%1 is %2; it must be under %3, which is %4.</source>
+        <translation>%1 er %2; det må være under %3, som er %4.</translation>
+    </message>
+    <message>
+        <source>and more: %1 in all</source>
+        <translation>og flere: %1 i alt</translation>
+    </message>
+    <message>
+        <source>The file cannot be read.</source>
+        <translation>Fila kan ikke leses.</translation>
+    </message>
+    <message>
+        <source>This is no settings file of Grainwise: it is too large to be one.</source>
+        <translation>Dette er ingen innstillingsfil fra Grainwise: den er for stor til å være det.</translation>
+    </message>
+    <message>
+        <source>This is no settings file of Grainwise. Choose one that was exported here.</source>
+        <translation>Dette er ingen innstillingsfil fra Grainwise. Velg en som er eksportert her.</translation>
+    </message>
+    <message>
+        <source>The file ends in the middle of a line: it was cut off. Export it anew.</source>
+        <translation>Fila slutter midt i en linje: den er kuttet av. Eksporter den på nytt.</translation>
+    </message>
+    <message>
+        <source>The file is broken: line %1 is neither a [group] nor a key with its value.</source>
+        <translation>Fila er ødelagt: linje %1 er verken en [gruppe] eller en nøkkel med verdi.</translation>
+    </message>
+    <message>
+        <source>Settings of version “%1” are not known here; version %2 is.</source>
+        <translation>Innstillinger av versjon «%1» er ikke kjent her; versjon %2 er det.</translation>
+    </message>
+    <message>
+        <source>%1 is missing; it wants %2.</source>
+        <translation>%1 mangler; den vil ha %2.</translation>
+    </message>
+    <message>
+        <source>%1 is “%2”; it wants %3.</source>
+        <translation>%1 er «%2»; den vil ha %3.</translation>
+    </message>
+</context>
+<context>
     <name>ShelfWords</name>
     <message>
         <source>Running lines</source>
@@ -3151,6 +3590,1173 @@
     </message>
 </context>
 <context>
+    <name>grainwise::Problem</name>
+    <message>
+        <source>section %1: %2</source>
+        <translation>seksjon %1: %2</translation>
+    </message>
+    <message>
+        <source>a spool cannot be divided into %1 tips</source>
+        <translation>en spole kan ikke deles i %1 tupper</translation>
+    </message>
+    <message>
+        <source>ask for one or more</source>
+        <translation>be om én eller flere</translation>
+    </message>
+    <message>
+        <source>the loops of %1 tips use up the %2 ft that are left</source>
+        <translation>løkkene på %1 tupper bruker opp de %2 ft som er igjen</translation>
+    </message>
+    <message>
+        <source>ask for fewer tips</source>
+        <translation>be om færre tupper</translation>
+    </message>
+    <message>
+        <source>a tip of %1 ft cannot be cut</source>
+        <translation>en tupp på %1 ft kan ikke kappes</translation>
+    </message>
+    <message>
+        <source>the spool is %1 ft short of one such tip with its loops</source>
+        <translation>spolen mangler %1 ft på én slik tupp med løkker</translation>
+    </message>
+    <message>
+        <source>ask for a shorter one</source>
+        <translation>be om en kortere</translation>
+    </message>
+    <message>
+        <source>a measure of this fly is negative or over 6 in</source>
+        <translation>et mål på denne flua er negativt eller over 6 in</translation>
+    </message>
+    <message>
+        <source>measure it again</source>
+        <translation>mål på nytt</translation>
+    </message>
+    <message>
+        <source>a bead&apos;s hole is as wide as the bead</source>
+        <translation>hullet i en kule er like vidt som kula</translation>
+    </message>
+    <message>
+        <source>give the hole&apos;s own diameter</source>
+        <translation>oppgi diameteren på selve hullet</translation>
+    </message>
+    <message>
+        <source>a number of beads below 0</source>
+        <translation>et antall kuler under 0</translation>
+    </message>
+    <message>
+        <source>give 0 or more</source>
+        <translation>oppgi 0 eller mer</translation>
+    </message>
+    <message>
+        <source>a number of turns below 0</source>
+        <translation>et antall viklinger under 0</translation>
+    </message>
+    <message>
+        <source>the dressing&apos;s mass or the water it holds is no such thing</source>
+        <translation>massen til bindematerialet eller vannet det holder på, er ikke gyldig</translation>
+    </message>
+    <message>
+        <source>give 0 gr or more, and 0 to 50 times its dry mass of water</source>
+        <translation>oppgi 0 gr eller mer, og vann fra 0 til 50 ganger den tørre massen</translation>
+    </message>
+    <message>
+        <source>a weight below 0</source>
+        <translation>en vekt under 0</translation>
+    </message>
+    <message>
+        <source>give 0 gr or more</source>
+        <translation>oppgi 0 gr eller mer</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no hook size</source>
+        <translation>&quot;%1&quot; er ingen krokstørrelse</translation>
+    </message>
+    <message>
+        <source>write it like 6 or 2/0, or give its wire</source>
+        <translation>skriv den som 6 eller 2/0, eller oppgi kroktråden</translation>
+    </message>
+    <message>
+        <source>there is nothing on this fly yet</source>
+        <translation>det er ingenting på denne flua ennå</translation>
+    </message>
+    <message>
+        <source>add a hook or a dressing</source>
+        <translation>legg til en krok eller bindemateriale</translation>
+    </message>
+    <message>
+        <source>one measure does not name a tip</source>
+        <translation>ett mål alene bestemmer ingen tupp</translation>
+    </message>
+    <message>
+        <source>give two of mass, length, diameter and timed sink</source>
+        <translation>oppgi to av masse, lengde, diameter og målt synketid</translation>
+    </message>
+    <message>
+        <source>no line of this mass per foot sinks so fast</source>
+        <translation>ingen line med denne massen per fot synker så fort</translation>
+    </message>
+    <message>
+        <source>time it again, over a longer fall</source>
+        <translation>ta tiden på nytt, over et lengre fall</translation>
+    </message>
+    <message>
+        <source>no spool steps down to %1 in one knot</source>
+        <translation>ingen spole går ned til %1 med én knute</translation>
+    </message>
+    <message>
+        <source>take one over %1 up to %2, or a leader of one piece</source>
+        <translation>ta en over %1 og opp til %2, eller en fortom i ett stykke</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 til %2</translation>
+    </message>
+    <message>
+        <source>no spool has a diameter for the butt</source>
+        <translation>ingen spole har en diameter for tykkenden</translation>
+    </message>
+    <message>
+        <source>add one of %1</source>
+        <translation>legg til en, %1</translation>
+    </message>
+    <message>
+        <source>from the tippet up the spools lead no farther than %1; the butt wants %2</source>
+        <translation>fra fortomsspissen og opp når spolene bare til %1; tykkenden krever %2</translation>
+    </message>
+    <message>
+        <source>add a diameter over %1 up to %2</source>
+        <translation>legg til en diameter over %1 og opp til %2</translation>
+    </message>
+    <message>
+        <source>there is no nylon or fluorocarbon to tie a leader from</source>
+        <translation>det er ingen nylon eller fluorkarbon å knyte en fortom av</translation>
+    </message>
+    <message>
+        <source>add spools with their diameters</source>
+        <translation>legg til spoler med diameter</translation>
+    </message>
+    <message>
+        <source>no spool is a tippet of %1</source>
+        <translation>ingen spole gir en fortomsspiss på %1</translation>
+    </message>
+    <message>
+        <source>choose a tippet that is there, or add the spool</source>
+        <translation>velg en fortomsspiss som finnes, eller legg til spolen</translation>
+    </message>
+    <message>
+        <source>the butt follows from the line&apos;s tip, which is not known</source>
+        <translation>tykkenden følger av linetuppen, som ikke er kjent</translation>
+    </message>
+    <message>
+        <source>give its diameter, or what a foot of it weighs</source>
+        <translation>oppgi diameteren på den, eller hva en fot av den veier</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no %2</source>
+        <translation>&quot;%1&quot; duger ikke som %2</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no date</source>
+        <translation>&quot;%1&quot; er ingen dato</translation>
+    </message>
+    <message>
+        <source>write year-month-day, as in 2026-03-02</source>
+        <translation>skriv år-måned-dag, som 2026-03-02</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; holds no mass, length, gr/ft or sink rate</source>
+        <translation>&quot;%1&quot; har verken masse, lengde, gr/ft eller synkehastighet</translation>
+    </message>
+    <message>
+        <source>check which column is which, or take the line out</source>
+        <translation>sjekk hvilken kolonne som er hvilken, eller ta ut linjen</translation>
+    </message>
+    <message>
+        <source>this line</source>
+        <translation>denne linjen</translation>
+    </message>
+    <message>
+        <source>%1 lacks a length, or a mass or gr/ft</source>
+        <translation>%1 mangler lengde, eller både masse og gr/ft</translation>
+    </message>
+    <message>
+        <source>a tip needs its length and one of the two</source>
+        <translation>en tupp trenger lengden og én av de to</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 sinks over more than its length</source>
+        <translation>%1 synker over mer enn lengden sin</translation>
+    </message>
+    <message>
+        <source>give the sinking feet within its length</source>
+        <translation>oppgi de synkende fotene innenfor lengden</translation>
+    </message>
+    <message>
+        <source>%1 ft cannot come off %2 ft</source>
+        <translation>%1 ft kan ikke tas av %2 ft</translation>
+    </message>
+    <message>
+        <source>give less than its length</source>
+        <translation>oppgi mindre enn lengden</translation>
+    </message>
+    <message>
+        <source>%1 is no mass</source>
+        <translation>%1 er ingen masse</translation>
+    </message>
+    <message>
+        <source>write it like 113.5 gr or 7.4 g</source>
+        <translation>skriv den som 113,5 gr eller 7,4 g</translation>
+    </message>
+    <message>
+        <source>%1 does not say gr or g</source>
+        <translation>%1 sier ikke om det er gr eller g</translation>
+    </message>
+    <message>
+        <source>write gr for grains or g for grams</source>
+        <translation>skriv gr for grain eller g for gram</translation>
+    </message>
+    <message>
+        <source>%1 is no unit of mass</source>
+        <translation>%1 er ingen enhet for masse</translation>
+    </message>
+    <message>
+        <source>%1 is no length</source>
+        <translation>%1 er ingen lengde</translation>
+    </message>
+    <message>
+        <source>write it like 10.5 ft, 10 ft 6 in or 3.2 m</source>
+        <translation>skriv den som 10,5 ft, 10 ft 6 in eller 3,2 m</translation>
+    </message>
+    <message>
+        <source>%1 does not say its unit</source>
+        <translation>%1 sier ikke hvilken enhet</translation>
+    </message>
+    <message>
+        <source>%1 is no unit of length</source>
+        <translation>%1 er ingen enhet for lengde</translation>
+    </message>
+    <message>
+        <source>write ft, in, m or cm</source>
+        <translation>skriv ft, in, m eller cm</translation>
+    </message>
+    <message>
+        <source>write feet before inches, as in 10 ft 6 in</source>
+        <translation>skriv fot før tommer, som 10 ft 6 in</translation>
+    </message>
+    <message>
+        <source>a mass of %1 gr is none</source>
+        <translation>%1 gr er ingen masse</translation>
+    </message>
+    <message>
+        <source>weigh it again</source>
+        <translation>vei på nytt</translation>
+    </message>
+    <message>
+        <source>%1 gr is not more than its loops, %2 gr</source>
+        <translation>%1 gr er ikke mer enn løkkene, %2 gr</translation>
+    </message>
+    <message>
+        <source>weigh it with its loops, or correct them</source>
+        <translation>vei den med løkkene, eller rett dem</translation>
+    </message>
+    <message>
+        <source>the water&apos;s depth and speed are not known</source>
+        <translation>dybden og strømmen i vannet er ikke kjent</translation>
+    </message>
+    <message>
+        <source>give them first</source>
+        <translation>oppgi dem først</translation>
+    </message>
+    <message>
+        <source>there is no fly of known mass</source>
+        <translation>det er ingen flue med kjent masse</translation>
+    </message>
+    <message>
+        <source>add the fly that was fished</source>
+        <translation>legg til flua som ble fisket</translation>
+    </message>
+    <message>
+        <source>a fly %1 ft down in %2 ft of water says nothing about the current</source>
+        <translation>en flue %1 ft dypt i %2 ft vann sier ingenting om strømmen</translation>
+    </message>
+    <message>
+        <source>measure where the fly hangs free, above the bottom</source>
+        <translation>mål der flua henger fritt, over bunnen</translation>
+    </message>
+    <message>
+        <source>how sure the depth is, is not a depth itself</source>
+        <translation>usikkerheten i dybden er ingen mulig dybde</translation>
+    </message>
+    <message>
+        <source>give 0 ft or a little more</source>
+        <translation>oppgi 0 ft eller litt mer</translation>
+    </message>
+    <message>
+        <source>no current from 0.2 to 15 ft/s puts this rig&apos;s fly there</source>
+        <translation>ingen strøm fra 0,2 til 15 ft/s bringer flua på dette oppsettet dit</translation>
+    </message>
+    <message>
+        <source>check the depth, the rig and the depth of the water</source>
+        <translation>sjekk dybden, oppsettet og vanndybden</translation>
+    </message>
+    <message>
+        <source>a fall of %1 in is no fall in a tub</source>
+        <translation>%1 in er ikke noe fall i et kar</translation>
+    </message>
+    <message>
+        <source>give over 0 to 300 in</source>
+        <translation>oppgi over 0 til 300 in</translation>
+    </message>
+    <message>
+        <source>no time is given</source>
+        <translation>ingen tid er oppgitt</translation>
+    </message>
+    <message>
+        <source>time at least one fall</source>
+        <translation>ta tiden på minst ett fall</translation>
+    </message>
+    <message>
+        <source>a time of %1 s is none</source>
+        <translation>%1 s er ingen tid</translation>
+    </message>
+    <message>
+        <source>time it again</source>
+        <translation>ta tiden på nytt</translation>
+    </message>
+    <message>
+        <source>no line of this mass per foot sinks so</source>
+        <translation>ingen line med denne massen per fot synker slik</translation>
+    </message>
+    <message>
+        <source>measure the fall and time it again</source>
+        <translation>mål fallet og ta tiden på nytt</translation>
+    </message>
+    <message>
+        <source>this piece does not go by a sink rate</source>
+        <translation>dette stykket går ikke etter en synkehastighet</translation>
+    </message>
+    <message>
+        <source>choose a piece that sinks by its rate</source>
+        <translation>velg et stykke som synker med en oppgitt fart</translation>
+    </message>
+    <message>
+        <source>no grain window is known for this rod and this style of head</source>
+        <translation>det er ikke kjent noe grainvindu for denne stanga og denne klumptypen</translation>
+    </message>
+    <message>
+        <source>give the rod&apos;s window, or a line number from our tables</source>
+        <translation>oppgi stangas vindu, eller en lineklasse fra tabellene våre</translation>
+    </message>
+    <message>
+        <source>the shelf has no head of this style</source>
+        <translation>hylla har ingen klump av denne typen</translation>
+    </message>
+    <message>
+        <source>add one to it</source>
+        <translation>legg til en der</translation>
+    </message>
+    <message>
+        <source>the rig named here is not sound: %1</source>
+        <translation>oppsettet som er nevnt her, er ikke i orden: %1</translation>
+    </message>
+    <message>
+        <source>name a rig file from the deck&apos;s own folder on</source>
+        <translation>navngi en oppsettfil fra mappen til kortstokken</translation>
+    </message>
+    <message>
+        <source>%1 is missing</source>
+        <translation>%1 mangler</translation>
+    </message>
+    <message>
+        <source>the format &quot;%1&quot; is not known</source>
+        <translation>formatet &quot;%1&quot; er ikke kjent</translation>
+    </message>
+    <message>
+        <source>%1 is %2</source>
+        <translation>%1 er %2</translation>
+    </message>
+    <message>
+        <source>give one of %1</source>
+        <translation>oppgi én av disse: %1</translation>
+    </message>
+    <message>
+        <source>this name does not stay in the deck&apos;s own folder</source>
+        <translation>dette navnet fører ut av mappen til kortstokken</translation>
+    </message>
+    <message>
+        <source>this name is a link out of the deck&apos;s own folder</source>
+        <translation>dette navnet er en lenke ut av kortstokkens egen mappe</translation>
+    </message>
+    <message>
+        <source>put the rig file itself into that folder</source>
+        <translation>legg selve riggfilen i den mappen</translation>
+    </message>
+    <message>
+        <source>there is no such file</source>
+        <translation>det finnes ingen slik fil</translation>
+    </message>
+    <message>
+        <source>check the name</source>
+        <translation>sjekk navnet</translation>
+    </message>
+    <message>
+        <source>this is a folder</source>
+        <translation>dette er en mappe</translation>
+    </message>
+    <message>
+        <source>name a file in it</source>
+        <translation>nevn en fil i den</translation>
+    </message>
+    <message>
+        <source>the file cannot be read</source>
+        <translation>filen kan ikke leses</translation>
+    </message>
+    <message>
+        <source>check who may read it and that it is a plain file</source>
+        <translation>sjekk hvem som har lov å lese den, og at den er en vanlig fil</translation>
+    </message>
+    <message>
+        <source>more is wrong than these %1 problems</source>
+        <translation>mer er galt enn disse %1 feilene</translation>
+    </message>
+    <message>
+        <source>mend them first</source>
+        <translation>rett dem først</translation>
+    </message>
+    <message>
+        <source>the key &quot;%1&quot; stands twice in this object</source>
+        <translation>nøkkelen &quot;%1&quot; står to ganger i dette objektet</translation>
+    </message>
+    <message>
+        <source>keep one of the two</source>
+        <translation>behold én av de to</translation>
+    </message>
+    <message>
+        <source>objects and lists are nested deeper than %1 levels</source>
+        <translation>objekter og lister er nøstet dypere enn %1 nivåer</translation>
+    </message>
+    <message>
+        <source>keep it to %1</source>
+        <translation>hold det på høyst %1</translation>
+    </message>
+    <message>
+        <source>in text, write a line break as \n and a tab as \t</source>
+        <translation>i tekst skrives linjeskift som \n og tabulator som \t</translation>
+    </message>
+    <message>
+        <source>end the text with a double quote on the same line</source>
+        <translation>avslutt teksten med et dobbelt anførselstegn på samme linje</translation>
+    </message>
+    <message>
+        <source>in text, write a backslash as two</source>
+        <translation>i tekst skrives en omvendt skråstrek som to</translation>
+    </message>
+    <message>
+        <source>write the character itself instead of \u codes</source>
+        <translation>skriv selve tegnet i stedet for \u-koder</translation>
+    </message>
+    <message>
+        <source>give a name in double quotes here; no comma stands before }</source>
+        <translation>oppgi et navn i doble anførselstegn her; det står ikke komma foran }</translation>
+    </message>
+    <message>
+        <source>put a colon between the name and its value</source>
+        <translation>sett kolon mellom navnet og verdien</translation>
+    </message>
+    <message>
+        <source>put a comma before it, or close the object with } first</source>
+        <translation>sett komma foran, eller lukk objektet med } først</translation>
+    </message>
+    <message>
+        <source>put a comma before it, or close the list with ] first</source>
+        <translation>sett komma foran, eller lukk listen med ] først</translation>
+    </message>
+    <message>
+        <source>nothing may follow the closing brace</source>
+        <translation>ingenting kan stå etter den avsluttende klammen</translation>
+    </message>
+    <message>
+        <source>write numbers as 13, 0.024 or -3.5</source>
+        <translation>skriv tall som 13, 0.024 eller -3.5</translation>
+    </message>
+    <message>
+        <source>give a number, text in double quotes, true, false, a list or an object</source>
+        <translation>oppgi et tall, tekst i doble anførselstegn, true, false, en liste eller et objekt</translation>
+    </message>
+    <message>
+        <source>the number %1 is too large</source>
+        <translation>tallet %1 er for stort</translation>
+    </message>
+    <message>
+        <source>give a finite number</source>
+        <translation>oppgi et endelig tall</translation>
+    </message>
+    <message>
+        <source>something follows the closing brace</source>
+        <translation>noe står etter den avsluttende klammen</translation>
+    </message>
+    <message>
+        <source>end the file there; one object a file</source>
+        <translation>avslutt filen der; ett objekt per fil</translation>
+    </message>
+    <message>
+        <source>the text ends too early</source>
+        <translation>teksten slutter for tidlig</translation>
+    </message>
+    <message>
+        <source>the file seems cut off; close every quote, list and object, or take a whole copy</source>
+        <translation>filen ser avkuttet ut; lukk hvert anførselstegn, hver liste og hvert objekt, eller ta en hel kopi</translation>
+    </message>
+    <message>
+        <source>%1 is no number that JSON knows</source>
+        <translation>%1 er ikke noe tall JSON kjenner</translation>
+    </message>
+    <message>
+        <source>a line break or tab</source>
+        <translation>et linjeskift eller en tabulator</translation>
+    </message>
+    <message>
+        <source>this is not JSON: %1 cannot stand here</source>
+        <translation>dette er ikke JSON: %1 kan ikke stå her</translation>
+    </message>
+    <message>
+        <source>the file is larger than %1 bytes</source>
+        <translation>filen er større enn %1 byte</translation>
+    </message>
+    <message>
+        <source>a file of ours has at most %1 (4 MiB)</source>
+        <translation>en fil av våre har høyst %1 (4 MiB)</translation>
+    </message>
+    <message>
+        <source>there is a NUL byte</source>
+        <translation>det står en NUL-byte der</translation>
+    </message>
+    <message>
+        <source>take it out; the file must be plain text</source>
+        <translation>ta den ut; filen må være ren tekst</translation>
+    </message>
+    <message>
+        <source>the file is not UTF-8 text</source>
+        <translation>filen er ikke UTF-8-tekst</translation>
+    </message>
+    <message>
+        <source>save it as UTF-8</source>
+        <translation>lagre som UTF-8</translation>
+    </message>
+    <message>
+        <source>the file is empty</source>
+        <translation>filen er tom</translation>
+    </message>
+    <message>
+        <source>give one JSON object, { ... }</source>
+        <translation>oppgi ett JSON-objekt, { ... }</translation>
+    </message>
+    <message>
+        <source>the file holds %1</source>
+        <translation>filen inneholder %1</translation>
+    </message>
+    <message>
+        <source>true or false</source>
+        <translation>true eller false</translation>
+    </message>
+    <message>
+        <source>a number</source>
+        <translation>et tall</translation>
+    </message>
+    <message>
+        <source>text</source>
+        <translation>tekst</translation>
+    </message>
+    <message>
+        <source>a list</source>
+        <translation>en liste</translation>
+    </message>
+    <message>
+        <source>an object</source>
+        <translation>et objekt</translation>
+    </message>
+    <message>
+        <source>the number %1 cannot be held</source>
+        <translation>tallet %1 kan ikke lagres</translation>
+    </message>
+    <message>
+        <source>%1 has %2 entries</source>
+        <translation>%1 har %2 oppføringer</translation>
+    </message>
+    <message>
+        <source>give two numbers, %1</source>
+        <translation>oppgi to tall, %1</translation>
+    </message>
+    <message>
+        <source>give text in double quotes</source>
+        <translation>oppgi tekst i doble anførselstegn</translation>
+    </message>
+    <message>
+        <source>give a rig, { ... }, or the relative name of a rig file</source>
+        <translation>oppgi et oppsett, { ... }, eller det relative navnet på en oppsettfil</translation>
+    </message>
+    <message>
+        <source>%1 starts with %2</source>
+        <translation>%1 begynner med %2</translation>
+    </message>
+    <message>
+        <source>give %1</source>
+        <translation>oppgi %1</translation>
+    </message>
+    <message>
+        <source>this is &quot;%1&quot;, not %2</source>
+        <translation>dette er &quot;%1&quot;, ikke %2</translation>
+    </message>
+    <message>
+        <source>%1 has the format %2</source>
+        <translation>%1 har formatet %2</translation>
+    </message>
+    <message>
+        <source>version %1 is not known here</source>
+        <translation>versjon %1 er ikke kjent her</translation>
+    </message>
+    <message>
+        <source>this program reads version %1; a newer one may be needed</source>
+        <translation>dette programmet leser versjon %1; kanskje trengs et nyere</translation>
+    </message>
+    <message>
+        <source>give a whole number, %1</source>
+        <translation>oppgi et helt tall, %1</translation>
+    </message>
+    <message>
+        <source>%1, or two as [rod end, fly end]</source>
+        <translation>%1, eller to som [stangende, flueende]</translation>
+    </message>
+    <message>
+        <source>give two numbers, [low, high]</source>
+        <translation>oppgi to tall, [minste, største]</translation>
+    </message>
+    <message>
+        <source>give true or false</source>
+        <translation>oppgi true eller false</translation>
+    </message>
+    <message>
+        <source>give an object, { ... }</source>
+        <translation>oppgi et objekt, { ... }</translation>
+    </message>
+    <message>
+        <source>give a list of objects, [ ... ]</source>
+        <translation>oppgi en liste med objekter, [ ... ]</translation>
+    </message>
+    <message>
+        <source>this entry is %1</source>
+        <translation>denne oppføringen er %1</translation>
+    </message>
+    <message>
+        <source>%1, or leave it out</source>
+        <translation>%1, eller utelat den</translation>
+    </message>
+    <message>
+        <source>give a number, %1</source>
+        <translation>oppgi et tall, %1</translation>
+    </message>
+    <message>
+        <source>leave it out</source>
+        <translation>utelat den</translation>
+    </message>
+    <message>
+        <source>%1 &quot;%2&quot; is not known</source>
+        <translation>%1 &quot;%2&quot; er ikke kjent</translation>
+    </message>
+    <message>
+        <source>gr_per_ft says %1, but diameter_in with %2 makes %3</source>
+        <translation>gr_per_ft sier %1, men diameter_in med %2 gir %3</translation>
+    </message>
+    <message>
+        <source>they must agree within 2 %; leave one of the three out</source>
+        <translation>de må stemme overens innenfor 2 %; utelat én av de tre</translation>
+    </message>
+    <message>
+        <source>density_g_cm3 says %1, but material %2 is %3</source>
+        <translation>density_g_cm3 sier %1, men material %2 har %3</translation>
+    </message>
+    <message>
+        <source>they must agree within 2 %; leave one of the two out</source>
+        <translation>de må stemme overens innenfor 2 %; utelat én av de to</translation>
+    </message>
+    <message>
+        <source>sink_in_per_s says %1, but %2 sink at %3</source>
+        <translation>sink_in_per_s sier %1, men etter %2 synker det med %3</translation>
+    </message>
+    <message>
+        <source>they must agree within 1 in/s; leave one of the three out</source>
+        <translation>de må stemme overens innenfor 1 in/s; utelat én av de tre</translation>
+    </message>
+    <message>
+        <source>%1 with %2</source>
+        <translation>%1 med %2</translation>
+    </message>
+    <message>
+        <source>floats is true, but sink_in_per_s says that it sinks</source>
+        <translation>floats er true, men sink_in_per_s sier at den synker</translation>
+    </message>
+    <message>
+        <source>leave one of the two out</source>
+        <translation>utelat én av de to</translation>
+    </message>
+    <message>
+        <source>floats is %1, but the rest makes %2</source>
+        <translation>floats er %1, men resten gir %2</translation>
+    </message>
+    <message>
+        <source>water is 1 g/cm3; leave floats out or correct the rest</source>
+        <translation>vann er 1 g/cm3; utelat floats eller rett resten</translation>
+    </message>
+    <message>
+        <source>%1 follows from its mass and its sink rate, heavier than any line; check what was typed</source>
+        <translation>%1 følger av massen og synkehastigheten, tyngre enn noen line; sjekk det som er skrevet</translation>
+    </message>
+    <message>
+        <source>%1 follows from its mass and its sink rate, lighter than any line; check what was typed</source>
+        <translation>%1 følger av massen og synkehastigheten, lettere enn noen line; sjekk det som er skrevet</translation>
+    </message>
+    <message>
+        <source>%1 follows from its mass and its diameter, heavier than any line; check what was typed</source>
+        <translation>%1 følger av massen og diameteren, tyngre enn noen line; sjekk det som er skrevet</translation>
+    </message>
+    <message>
+        <source>%1 follows from its mass and its diameter, lighter than any line; check what was typed</source>
+        <translation>%1 følger av massen og diameteren, lettere enn noen line; sjekk det som er skrevet</translation>
+    </message>
+    <message>
+        <source>a running line</source>
+        <translation>en skyteline</translation>
+    </message>
+    <message>
+        <source>a head</source>
+        <translation>en klump</translation>
+    </message>
+    <message>
+        <source>a tip</source>
+        <translation>en tupp</translation>
+    </message>
+    <message>
+        <source>a leader</source>
+        <translation>en fortom</translation>
+    </message>
+    <message>
+        <source>a tippet</source>
+        <translation>en fortomsspiss</translation>
+    </message>
+    <message>
+        <source>a fly</source>
+        <translation>en flue</translation>
+    </message>
+    <message>
+        <source>%1 is not UTF-8 text</source>
+        <translation>%1 er ikke UTF-8-tekst</translation>
+    </message>
+    <message>
+        <source>%1 has %2 characters</source>
+        <translation>%1 har %2 tegn</translation>
+    </message>
+    <message>
+        <source>give one of these pairs: gr_per_ft with diameter_in, density_g_cm3, sink_in_per_s or &quot;floats&quot;: true; or diameter_in with density_g_cm3 or material</source>
+        <translation>oppgi ett av disse parene: gr_per_ft med diameter_in, density_g_cm3, sink_in_per_s eller &quot;floats&quot;: true; eller diameter_in med density_g_cm3 eller material</translation>
+    </message>
+    <message>
+        <source>%1 alone does not fix this section</source>
+        <translation>%1 alene bestemmer ikke denne seksjonen</translation>
+    </message>
+    <message>
+        <source>add diameter_in, density_g_cm3, sink_in_per_s or &quot;floats&quot;: true</source>
+        <translation>legg til diameter_in, density_g_cm3, sink_in_per_s eller &quot;floats&quot;: true</translation>
+    </message>
+    <message>
+        <source>add density_g_cm3, material or gr_per_ft</source>
+        <translation>legg til density_g_cm3, material eller gr_per_ft</translation>
+    </message>
+    <message>
+        <source>this section has neither gr_per_ft nor diameter_in</source>
+        <translation>denne seksjonen har verken gr_per_ft eller diameter_in</translation>
+    </message>
+    <message>
+        <source>of this section only the length is known</source>
+        <translation>av denne seksjonen er bare lengden kjent</translation>
+    </message>
+    <message>
+        <source>write an ISO 8601 date, year-month-day, as in 2026-03-02</source>
+        <translation>skriv en ISO 8601-dato, år-måned-dag, som 2026-03-02</translation>
+    </message>
+    <message>
+        <source>%1 has no style &quot;%2&quot;</source>
+        <translation>%1 kan ikke ha style &quot;%2&quot;</translation>
+    </message>
+    <message>
+        <source>leave style out</source>
+        <translation>utelat style</translation>
+    </message>
+    <message>
+        <source>leave style out, or give one of these: %1</source>
+        <translation>utelat style, eller oppgi én av disse: %1</translation>
+    </message>
+    <message>
+        <source>give the fly&apos;s dry mass in grains, 0 when it is not known</source>
+        <translation>oppgi den tørre massen til flua i grain, 0 når den ikke er kjent</translation>
+    </message>
+    <message>
+        <source>wet_gr %1 is less than dry_gr %2</source>
+        <translation>wet_gr %1 er mindre enn dry_gr %2</translation>
+    </message>
+    <message>
+        <source>a wet fly weighs at least what the dry one does; give both in grains</source>
+        <translation>en våt flue veier minst det den tørre gjør; oppgi begge i grain</translation>
+    </message>
+    <message>
+        <source>%1 has no %2</source>
+        <translation>%1 har ikke %2</translation>
+    </message>
+    <message>
+        <source>give dry_gr and wet_gr</source>
+        <translation>oppgi dry_gr og wet_gr</translation>
+    </message>
+    <message>
+        <source>take them out; a fly is a point</source>
+        <translation>ta dem ut; en flue er et punkt</translation>
+    </message>
+    <message>
+        <source>take them out</source>
+        <translation>ta dem ut</translation>
+    </message>
+    <message>
+        <source>give 1 to %1 sections</source>
+        <translation>oppgi 1 til %1 seksjoner</translation>
+    </message>
+    <message>
+        <source>%1 needs sections</source>
+        <translation>%1 trenger seksjoner</translation>
+    </message>
+    <message>
+        <source>%1 sections are too many</source>
+        <translation>%1 seksjoner er for mange</translation>
+    </message>
+    <message>
+        <source>take it out, or make the part a fly</source>
+        <translation>ta det ut, eller gjør delen til en flue</translation>
+    </message>
+    <message>
+        <source>the part weighs %1 gr with its loops, but the loops alone %2 gr</source>
+        <translation>delen veier %1 gr med løkkene, men løkkene alene %2 gr</translation>
+    </message>
+    <message>
+        <source>the weighed mass must be more than that of the loops</source>
+        <translation>den veide massen må være mer enn massen til løkkene</translation>
+    </message>
+    <message>
+        <source>%1 runs from %2 down to %3</source>
+        <translation>%1 går fra %2 ned til %3</translation>
+    </message>
+    <message>
+        <source>give the smaller number first</source>
+        <translation>oppgi det minste tallet først</translation>
+    </message>
+    <message>
+        <source>the grain window</source>
+        <translation>grainvinduet</translation>
+    </message>
+    <message>
+        <source>a rig has one fly, this is another</source>
+        <translation>et oppsett har én flue, dette er en til</translation>
+    </message>
+    <message>
+        <source>a rig has one running line, this is another</source>
+        <translation>et oppsett har én skyteline, dette er en til</translation>
+    </message>
+    <message>
+        <source>take it out</source>
+        <translation>ta den ut</translation>
+    </message>
+    <message>
+        <source>%1 stands after %2</source>
+        <translation>%1 står etter %2</translation>
+    </message>
+    <message>
+        <source>put the parts in order from rod to fly: %1</source>
+        <translation>sett delene i rekkefølge fra stang til flue: %1</translation>
+    </message>
+    <message>
+        <source>this is head piece number %1</source>
+        <translation>dette er klumpstykke nummer %1</translation>
+    </message>
+    <message>
+        <source>a head has up to %1 pieces</source>
+        <translation>en klump har opptil %1 stykker</translation>
+    </message>
+    <message>
+        <source>give 1 to %1 parts</source>
+        <translation>oppgi 1 til %1 deler</translation>
+    </message>
+    <message>
+        <source>a rig needs parts</source>
+        <translation>et oppsett trenger deler</translation>
+    </message>
+    <message>
+        <source>%1 parts are too many</source>
+        <translation>%1 deler er for mange</translation>
+    </message>
+    <message>
+        <source>%1 is empty</source>
+        <translation>%1 er tom</translation>
+    </message>
+    <message>
+        <source>give each part of a shelf an id of its own, as text</source>
+        <translation>gi hver del på en hylle sin egen id, som tekst</translation>
+    </message>
+    <message>
+        <source>id &quot;%1&quot; is taken by part %2 already</source>
+        <translation>id &quot;%1&quot; er alt brukt av del %2</translation>
+    </message>
+    <message>
+        <source>give the heading it stands under, as text</source>
+        <translation>oppgi overskriften den står under, som tekst</translation>
+    </message>
+    <message>
+        <source>clearance_ft and wanted_depth_ft both say where the fly is wanted</source>
+        <translation>både clearance_ft og wanted_depth_ft sier hvor flua skal gå</translation>
+    </message>
+    <message>
+        <source>this spool has neither gr_per_ft nor diameter_in</source>
+        <translation>denne spolen har verken gr_per_ft eller diameter_in</translation>
+    </message>
+    <message>
+        <source>give one of the two</source>
+        <translation>oppgi én av de to</translation>
+    </message>
+    <message>
+        <source>diameter_in alone does not say what the line weighs</source>
+        <translation>diameter_in alene sier ikke hva lina veier</translation>
+    </message>
+    <message>
+        <source>add material or gr_per_ft</source>
+        <translation>legg til material eller gr_per_ft</translation>
+    </message>
+    <message>
+        <source>this spool does not say what its line does in water</source>
+        <translation>denne spolen sier ikke hva lina gjør i vann</translation>
+    </message>
+    <message>
+        <source>add material, floats or sink_in_per_s</source>
+        <translation>legg til material, floats eller sink_in_per_s</translation>
+    </message>
+    <message>
+        <source>the name of the rig file is empty</source>
+        <translation>navnet på oppsettfilen er tomt</translation>
+    </message>
+    <message>
+        <source>name a rig file from the deck&apos;s own folder on, with / between folders, or put the rig here</source>
+        <translation>navngi en oppsettfil fra mappen til kortstokken, med / mellom mapper, eller sett oppsettet her</translation>
+    </message>
+    <message>
+        <source>%1 are too many for a card</source>
+        <translation>%1 er for mange for et kort</translation>
+    </message>
+    <message>
+        <source>give up to %1</source>
+        <translation>oppgi opptil %1</translation>
+    </message>
+    <message>
+        <source>over %1 to %2 %3</source>
+        <translation>over %1 til %2 %3</translation>
+    </message>
+    <message>
+        <source>%1 to %2 %3</source>
+        <translation>%1 til %2 %3</translation>
+    </message>
+    <message>
+        <source>%1 %2 is outside its limits</source>
+        <translation>%1 %2 er utenfor grensene</translation>
+    </message>
+    <message>
+        <source>not saved: %1</source>
+        <translation>ikke lagret: %1</translation>
+    </message>
+    <message>
+        <source>the file that is there is kept as it was; make room, or save elsewhere</source>
+        <translation>filen som er der, er beholdt som den var; gjør plass, eller lagre et annet sted</translation>
+    </message>
+    <message>
+        <source>nothing was written; make room, or save elsewhere</source>
+        <translation>ingenting ble skrevet; gjør plass, eller lagre et annet sted</translation>
+    </message>
+    <message>
+        <source>another program has changed this file since it was opened</source>
+        <translation>et annet program har endret denne filen siden den ble åpnet</translation>
+    </message>
+    <message>
+        <source>save again to put yours in its place, or save elsewhere</source>
+        <translation>lagre igjen for å sette din i stedet, eller lagre et annet sted</translation>
+    </message>
+    <message>
+        <source>nothing on the line sinks by a rate</source>
+        <translation>ingenting på lina synker med en oppgitt fart</translation>
+    </message>
+    <message>
+        <source>length</source>
+        <translation>lengde</translation>
+    </message>
+    <message>
+        <source>grains per foot</source>
+        <translation>grain per fot</translation>
+    </message>
+    <message>
+        <source>diameter</source>
+        <translation>diameter</translation>
+    </message>
+    <message>
+        <source>sink rate</source>
+        <translation>synkehastighet</translation>
+    </message>
+    <message>
+        <source>uncertainty of the sink rate</source>
+        <translation>usikkerhet i synkehastigheten</translation>
+    </message>
+    <message>
+        <source>density</source>
+        <translation>tetthet</translation>
+    </message>
+    <message>
+        <source>label mass</source>
+        <translation>merket masse</translation>
+    </message>
+    <message>
+        <source>weighed mass</source>
+        <translation>veid masse</translation>
+    </message>
+    <message>
+        <source>loop mass</source>
+        <translation>løkkemasse</translation>
+    </message>
+    <message>
+        <source>fly mass</source>
+        <translation>fluemasse</translation>
+    </message>
+    <message>
+        <source>drag area</source>
+        <translation>motstandsflate</translation>
+    </message>
+    <message>
+        <source>rod length</source>
+        <translation>stanglengde</translation>
+    </message>
+    <message>
+        <source>line number</source>
+        <translation>lineklasse</translation>
+    </message>
+    <message>
+        <source>number of hands</source>
+        <translation>antall hender</translation>
+    </message>
+    <message>
+        <source>grain window</source>
+        <translation>grainvindu</translation>
+    </message>
+    <message>
+        <source>surface speed</source>
+        <translation>strøm i overflaten</translation>
+    </message>
+    <message>
+        <source>uncertainty of the speed</source>
+        <translation>usikkerhet i strømmen</translation>
+    </message>
+    <message>
+        <source>depth of the fly</source>
+        <translation>dybden på flua</translation>
+    </message>
+    <message>
+        <source>depth</source>
+        <translation>dybde</translation>
+    </message>
+    <message>
+        <source>temperature</source>
+        <translation>temperatur</translation>
+    </message>
+    <message>
+        <source>salinity</source>
+        <translation>saltinnhold</translation>
+    </message>
+    <message>
+        <source>line speed</source>
+        <translation>linehastighet</translation>
+    </message>
+    <message>
+        <source>loop</source>
+        <translation>bukt</translation>
+    </message>
+    <message>
+        <source>launch angle</source>
+        <translation>utgangsvinkel</translation>
+    </message>
+    <message>
+        <source>rod tip height</source>
+        <translation>stangtuppens høyde</translation>
+    </message>
+    <message>
+        <source>overhang</source>
+        <translation>overheng</translation>
+    </message>
+    <message>
+        <source>line out</source>
+        <translation>line ute</translation>
+    </message>
+    <message>
+        <source>angle</source>
+        <translation>vinkel</translation>
+    </message>
+    <message>
+        <source>mend</source>
+        <translation>mending</translation>
+    </message>
+    <message>
+        <source>clearance</source>
+        <translation>avstand fra bunnen</translation>
+    </message>
+    <message>
+        <source>wanted depth</source>
+        <translation>ønsket dybde</translation>
+    </message>
+    <message>
+        <source>feet left</source>
+        <translation>gjenværende lengde</translation>
+    </message>
+    <message>
+        <source>a rig</source>
+        <translation>et oppsett</translation>
+    </message>
+    <message>
+        <source>a shelf</source>
+        <translation>en hylle</translation>
+    </message>
+    <message>
+        <source>a list of pools</source>
+        <translation>en liste over høler</translation>
+    </message>
+    <message>
+        <source>a list of spools</source>
+        <translation>en liste over spoler</translation>
+    </message>
+    <message>
+        <source>a deck</source>
+        <translation>en kortstokk</translation>
+    </message>
+    <message>
+        <source>deg</source>
+        <translation>grader</translation>
+    </message>
+    <message>
+        <source>times</source>
+        <translation>ganger</translation>
+    </message>
+</context>
+<context>
     <name>grainwise::ui::Actions</name>
     <message>
         <source>Menu</source>
@@ -3191,10 +4797,6 @@
     <message>
         <source>Help</source>
         <translation>Hjelp</translation>
-    </message>
-    <message>
-        <source>Sample rigs</source>
-        <translation>Eksempeloppsett</translation>
     </message>
     <message>
         <source>About Grainwise</source>
@@ -3444,6 +5046,22 @@
         <source>Copy table</source>
         <translation>Kopier tabell</translation>
     </message>
+    <message>
+        <source>What is this? (where the keyboard is)</source>
+        <translation>Hva er dette? (der tastaturet er)</translation>
+    </message>
+    <message>
+        <source>What is this? (point at it)</source>
+        <translation>Hva er dette? (pek på det)</translation>
+    </message>
+    <message>
+        <source>Sample decks and rigs</source>
+        <translation>Eksempler: kortstokker og oppsett</translation>
+    </message>
+    <message>
+        <source>Settings…</source>
+        <translation>Innstillinger…</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::Autosave</name>
@@ -3537,6 +5155,65 @@
     <message>
         <source>Readings</source>
         <translation>Avlesninger</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::BenchPage</name>
+    <message>
+        <source>A welded loop takes</source>
+        <translation>En sveiset løkke tar</translation>
+    </message>
+    <message>
+        <source>A sleeved loop takes</source>
+        <translation>En løkke i hylse tar</translation>
+    </message>
+    <message>
+        <source>A tied loop takes</source>
+        <translation>En knyttet løkke tar</translation>
+    </message>
+    <message>
+        <source>A splice takes, each side</source>
+        <translation>En spleis tar, hver side</translation>
+    </message>
+    <message>
+        <source>A knot takes, each side</source>
+        <translation>En knute tar, hver side</translation>
+    </message>
+    <message>
+        <source>The knot at the fly takes</source>
+        <translation>Knuten ved flua tar</translation>
+    </message>
+    <message>
+        <source>The line that loops, splices and knots take over the finished length, for cut sheets, divided spools and leaders.</source>
+        <translation>Lina som løkker, spleiser og knuter tar ut over ferdig lengde, for kappelister, delte spoler og fortommer.</translation>
+    </message>
+    <message>
+        <source>Put this page back to usual</source>
+        <translation>Sett denne siden tilbake til vanlig</translation>
+    </message>
+    <message>
+        <source>Loops of tips</source>
+        <translation>Løkker på tupper</translation>
+    </message>
+    <message>
+        <source>no loops</source>
+        <translation>ingen løkker</translation>
+    </message>
+    <message>
+        <source>welded loops</source>
+        <translation>sveiste løkker</translation>
+    </message>
+    <message>
+        <source>sleeved loops</source>
+        <translation>løkker i hylse</translation>
+    </message>
+    <message>
+        <source>tied loops</source>
+        <translation>knyttede løkker</translation>
+    </message>
+    <message>
+        <source>usual: %1, common practice</source>
+        <translation>vanlig: %1, vanlig praksis</translation>
     </message>
 </context>
 <context>
@@ -4079,6 +5756,10 @@
         <source>Map of the tips</source>
         <translation>Kart over tuppene</translation>
     </message>
+    <message>
+        <source>Limits: common practice; turnover, depth and grades ours.</source>
+        <translation>Grenser: vanlig praksis; utrulling, dybde og karakterer er våre.</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::ClinicFace</name>
@@ -4417,6 +6098,801 @@
     <message>
         <source>%1 was not saved</source>
         <translation>%1 ble ikke lagret</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::ControlHelp</name>
+    <message>
+        <source>Opens the menu: every action of the program, each with its key.</source>
+        <translation>Åpner menyen: alle handlinger i programmet, hver med sin tast.</translation>
+    </message>
+    <message>
+        <source>The name of the rig. Press it to change the name and the notes.</source>
+        <translation>Navnet på oppsettet. Trykk for å endre navn og notater.</translation>
+    </message>
+    <message>
+        <source>The rod that the head is judged for: its length, line number and windows. Press it to change them.</source>
+        <translation>Stanga som klumpen vurderes for: lengde, linenummer og vinduer. Trykk for å endre dem.</translation>
+    </message>
+    <message>
+        <source>The water that the rig fishes; the depth follows from it. Press it to change depth, current or temperature.</source>
+        <translation>Vannet oppsettet fisker i; dybden følger av det. Trykk for å endre dybde, strøm eller temperatur.</translation>
+    </message>
+    <message>
+        <source>Chooses the units that are shown: feet or metres, grains or grams, Fahrenheit or Celsius. Files keep their own.</source>
+        <translation>Velger enhetene som vises: fot eller meter, grain eller gram, fahrenheit eller celsius. Filer beholder sine egne.</translation>
+    </message>
+    <message>
+        <source>Takes the last step back. Nothing is asked for before a change, since each can be undone.</source>
+        <translation>Tar det siste steget tilbake. Ingen spørsmål før en endring, for alle kan angres.</translation>
+    </message>
+    <message>
+        <source>Does again what was taken back last.</source>
+        <translation>Gjør om igjen det som sist ble tatt tilbake.</translation>
+    </message>
+    <message>
+        <source>Makes all type smaller, down to the size it began with.</source>
+        <translation>Gjør all skrift mindre, ned til størrelsen den startet med.</translation>
+    </message>
+    <message>
+        <source>Makes all type larger, up to twice the size; diagrams follow.</source>
+        <translation>Gjør all skrift større, opptil det dobbelte; diagrammene følger med.</translation>
+    </message>
+    <message>
+        <source>The Bench: one rig, what each foot of it weighs, and its readings.</source>
+        <translation>Benken: ett oppsett, hva hver fot veier, og avlesningene.</translation>
+    </message>
+    <message>
+        <source>Compare: two rigs on one ruler, and what each difference does.</source>
+        <translation>Sammenlign: to oppsett på én linjal, og hva hver forskjell gjør.</translation>
+    </message>
+    <message>
+        <source>Clinic: a deck of cards to teach with, shown over a whole screen.</source>
+        <translation>Kurs: en kortstokk å undervise med, vist over hele skjermen.</translation>
+    </message>
+    <message>
+        <source>The line laid out true to scale, rod left, fly right. A block&apos;s height is what a foot of it weighs. Drag parts here, or choose one on the Shelf and press Enter.</source>
+        <translation>Lina i målestokk, stang til venstre, flue til høyre. Høyden på en blokk er hva en fot av den veier. Dra deler hit, eller velg en på hylla og trykk Enter.</translation>
+    </message>
+    <message>
+        <source>A part of the line. Enter edits it, Alt+Left and Alt+Right move it, Delete removes it, Ctrl+D doubles it; the menu key lists all of that.</source>
+        <translation>En del av lina. Enter redigerer den, Alt+Venstre og Alt+Høyre flytter den, Delete fjerner den, Ctrl+D dupliserer den; menytasten viser alt dette.</translation>
+    </message>
+    <message>
+        <source>A joint: what the three feet before it and the three feet behind it weigh, and what that does. Press it to read why.</source>
+        <translation>En skjøt: hva de tre fotene foran og de tre bak veier, og hva det gjør. Trykk for å lese hvorfor.</translation>
+    </message>
+    <message>
+        <source>The last six feet, larger, so that leader, tippet and fly can be taken hold of.</source>
+        <translation>De siste seks fotene, større, så fortom, fortomsspiss og flue kan gripes.</translation>
+    </message>
+    <message>
+        <source>Proposes a head for the rod, from its windows, as a place to begin.</source>
+        <translation>Foreslår en klump til stanga, ut fra vinduene, som et sted å begynne.</translation>
+    </message>
+    <message>
+        <source>What each foot weighs, exactly under that foot of the line. Left and Right move the cursor by half a foot, with Shift by a tenth.</source>
+        <translation>Hva hver fot veier, rett under den foten av lina. Venstre og Høyre flytter markøren en halv fot, med Shift en tidel.</translation>
+    </message>
+    <message>
+        <source>A reading: its figure, the two figures it came from, and its verdict. Press it to read why, with the formula and the limits.</source>
+        <translation>En avlesning: tallet, de to tallene det kommer av, og dommen. Trykk for å lese hvorfor, med formel og grenser.</translation>
+    </message>
+    <message>
+        <source>Whether the tip carries the fly and the loop has speed to spare. Press it to read why; the chart then draws what the loop needs.</source>
+        <translation>Om tuppen bærer flua og bukta har fart å gi. Trykk for å lese hvorfor; diagrammet tegner da hva bukta trenger.</translation>
+    </message>
+    <message>
+        <source>The Shelf: parts to put on the line.</source>
+        <translation>Hylla: deler til lina.</translation>
+    </message>
+    <message>
+        <source>Everything about the part that is chosen on the line, to be changed here.</source>
+        <translation>Alt om delen som er valgt på lina, å endre her.</translation>
+    </message>
+    <message>
+        <source>The unrolling loop of this rig, played, with the sliders of the cast.</source>
+        <translation>Bukta til dette oppsettet som ruller ut, avspilt, med kastets glidebrytere.</translation>
+    </message>
+    <message>
+        <source>The swing of this rig through its water, played, with angle, mend and line out.</source>
+        <translation>Svingen til dette oppsettet gjennom vannet, avspilt, med vinkel, mending og line ute.</translation>
+    </message>
+    <message>
+        <source>Every tip for this fly, head and pool, the best first, and why the others are refused.</source>
+        <translation>Hver tupp for denne flua, klumpen og hølen, den beste først, og hvorfor de andre avvises.</translation>
+    </message>
+    <message>
+        <source>What is wrong with this rig, and the single changes that mend it.</source>
+        <translation>Hva som er galt med dette oppsettet, og enkeltendringene som retter det.</translation>
+    </message>
+    <message>
+        <source>Tasks at the bench: cutting, spools, weighing, leaders, flies, tips, measuring, own parts.</source>
+        <translation>Oppgaver på benken: kapping, spoler, veiing, fortommer, fluer, tupper, måling, egne deler.</translation>
+    </message>
+    <message>
+        <source>The pools of your river: their water and where the fly is wanted there.</source>
+        <translation>Hølene i elva di: vannet, og hvor flua skal være der.</translation>
+    </message>
+    <message>
+        <source>A page of the drawer. Press it to open it; another page takes its place.</source>
+        <translation>En side i skuffen. Trykk for å åpne den; en annen tar plassen.</translation>
+    </message>
+    <message>
+        <source>Type any words of a part: 10 ft 11 gr/ft. Down goes on to the parts, Enter there places one.</source>
+        <translation>Skriv hva som helst om en del: 10 ft 11 gr/ft. Ned går til delene, Enter der legger en på.</translation>
+    </message>
+    <message>
+        <source>The groups of the Shelf. A search looks through all of them.</source>
+        <translation>Gruppene på hylla. Et søk går gjennom alle.</translation>
+    </message>
+    <message>
+        <source>Parts to put on the line: drag one up, or choose it and press Enter. It goes where its kind belongs.</source>
+        <translation>Deler til lina: dra en opp, eller velg den og trykk Enter. Den går dit slaget hører hjemme.</translation>
+    </message>
+    <message>
+        <source>Plays it, or stops it where it is.</source>
+        <translation>Spiller av, eller stopper der den er.</translation>
+    </message>
+    <message>
+        <source>The moment that is shown. Left and Right move it.</source>
+        <translation>Øyeblikket som vises. Venstre og Høyre flytter det.</translation>
+    </message>
+    <message>
+        <source>How fast it is played against real time.</source>
+        <translation>Hvor fort den spilles mot virkelig tid.</translation>
+    </message>
+    <message>
+        <source>The loop true to scale, rod left, and under it where the energy is. A model, not a filmed cast.</source>
+        <translation>Bukta i målestokk, stang til venstre, og under den hvor energien er. En modell, ikke et filmet kast.</translation>
+    </message>
+    <message>
+        <source>The swing from the side, true to scale, and from above: the track is darker and wider the deeper the fly is.</source>
+        <translation>Svingen fra siden, i målestokk, og ovenfra: sporet er mørkere og bredere jo dypere flua er.</translation>
+    </message>
+    <message>
+        <source>Sets the sliders to the slower, wider loop of somebody who learns.</source>
+        <translation>Setter glidebryterne til den langsommere, videre bukta til en som lærer.</translation>
+    </message>
+    <message>
+        <source>How fast the line leaves the rod tip.</source>
+        <translation>Hvor fort lina forlater stangtuppen.</translation>
+    </message>
+    <message>
+        <source>The height of the loop from leg to leg. A narrow one loses less to the air.</source>
+        <translation>Høyden på bukta fra bein til bein. En smal taper mindre til lufta.</translation>
+    </message>
+    <message>
+        <source>How steeply the cast is aimed: up is above level.</source>
+        <translation>Hvor bratt kastet siktes: opp er over vannrett.</translation>
+    </message>
+    <message>
+        <source>How high the rod tip is above the water when the loop leaves it.</source>
+        <translation>Hvor høyt stangtuppen er over vannet når bukta forlater den.</translation>
+    </message>
+    <message>
+        <source>How high the river lies: thin air takes less from the loop.</source>
+        <translation>Hvor høyt elva ligger: tynn luft tar mindre av bukta.</translation>
+    </message>
+    <message>
+        <source>Where the cast lands: degrees from straight downstream. More angle gives a longer, deeper drift.</source>
+        <translation>Hvor kastet lander: grader fra rett nedstrøms. Mer vinkel gir lengre, dypere drift.</translation>
+    </message>
+    <message>
+        <source>How long slack lets the line sink before it comes tight.</source>
+        <translation>Hvor lenge slakk lar lina synke før den strammes.</translation>
+    </message>
+    <message>
+        <source>How much line is out from the rod tip to the fly.</source>
+        <translation>Hvor mye line som er ute fra stangtuppen til flua.</translation>
+    </message>
+    <message>
+        <source>A table of how deep this rig fishes in every pool, at low, usual and high current.</source>
+        <translation>En tabell over hvor dypt oppsettet fisker i hver høl, ved svak, vanlig og sterk strøm.</translation>
+    </message>
+    <message>
+        <source>The pool that the tips are judged for: where the fly is wanted decides.</source>
+        <translation>Hølen som tuppene vurderes for: hvor flua skal være, avgjør.</translation>
+    </message>
+    <message>
+        <source>Lists all, only tips, or only coated leaders.</source>
+        <translation>Viser alle, bare tupper eller bare belagte fortommer.</translation>
+    </message>
+    <message>
+        <source>Leaves only tips with which the casting stroke stays the same: within a foot and 8 % of mass.</source>
+        <translation>Viser bare tupper der kastbevegelsen blir den samme: innenfor en fot og 8 % av massen.</translation>
+    </message>
+    <message>
+        <source>Leaves out the tips that are refused.</source>
+        <translation>Utelater tuppene som avvises.</translation>
+    </message>
+    <message>
+        <source>Leaves only what is in the packed wallet.</source>
+        <translation>Viser bare det som er i den pakkede mappa.</translation>
+    </message>
+    <message>
+        <source>Tips, the best first, with the reason. To choose one shows it on the line; Enter puts it on.</source>
+        <translation>Tupper, den beste først, med grunnen. Å velge en viser den på lina; Enter setter den på.</translation>
+    </message>
+    <message>
+        <source>Each tip as a dot: deeper is lower, to the right it carries the fly better. The band is the wanted water. A click chooses a tip.</source>
+        <translation>Hver tupp som en prikk: dypere er lavere, til høyre bærer den flua bedre. Båndet er det ønskede vannet. Et klikk velger en.</translation>
+    </message>
+    <message>
+        <source>A tip of the same family: press it to put it on the line.</source>
+        <translation>En tupp i samme familie: trykk for å sette den på lina.</translation>
+    </message>
+    <message>
+        <source>Changes that can be made on the water, from the wallet. To choose one shows it; Enter makes it, as one step of undo.</source>
+        <translation>Endringer som kan gjøres ved vannet, fra mappa. Å velge en viser den; Enter gjør den, som ett steg.</translation>
+    </message>
+    <message>
+        <source>Changes for the bench: cutting, splicing, another head. To choose one shows it; Enter makes it, as one step of undo.</source>
+        <translation>Endringer for benken: kapping, spleising, en annen klump. Å velge en viser den; Enter gjør den, som ett steg.</translation>
+    </message>
+    <message>
+        <source>Your pools. The one that is chosen is changed on the right.</source>
+        <translation>Hølene dine. Den som er valgt, endres til høyre.</translation>
+    </message>
+    <message>
+        <source>Gives the rig the water of the chosen pool.</source>
+        <translation>Gir oppsettet vannet i den valgte hølen.</translation>
+    </message>
+    <message>
+        <source>A new pool, with the water of the rig to begin with.</source>
+        <translation>En ny høl, med oppsettets vann til å begynne med.</translation>
+    </message>
+    <message>
+        <source>Removes what is chosen in the list.</source>
+        <translation>Fjerner det som er valgt i lista.</translation>
+    </message>
+    <message>
+        <source>Reads a file of pools in place of these; Undo brings these back.</source>
+        <translation>Leser en fil med høler i stedet for disse; Angre henter disse tilbake.</translation>
+    </message>
+    <message>
+        <source>Writes these pools to a file of their own.</source>
+        <translation>Skriver disse hølene til en egen fil.</translation>
+    </message>
+    <message>
+        <source>What the pool is called in lists and on paper.</source>
+        <translation>Hva hølen heter i lister og på papir.</translation>
+    </message>
+    <message>
+        <source>Where the fly is wanted in this pool: anywhere, so far off the bottom, or so far below the surface.</source>
+        <translation>Hvor flua skal være i denne hølen: hvor som helst, så langt over bunnen eller så langt under overflaten.</translation>
+    </message>
+    <message>
+        <source>Anything worth remembering about the pool.</source>
+        <translation>Alt som er verdt å huske om hølen.</translation>
+    </message>
+    <message>
+        <source>The tasks of the bench. To choose one opens its page.</source>
+        <translation>Oppgavene på benken. Å velge en åpner siden.</translation>
+    </message>
+    <message>
+        <source>Adds the tips and leaders of another rig, or parts of a shelf, to what is cut.</source>
+        <translation>Legger tupper og fortommer fra et annet oppsett, eller deler fra en hylle, til det som kappes.</translation>
+    </message>
+    <message>
+        <source>Cuts only the open rig again.</source>
+        <translation>Kapper bare det åpne oppsettet igjen.</translation>
+    </message>
+    <message>
+        <source>How much line your loops, splices and knots take; the cuts are longer by that.</source>
+        <translation>Hvor mye line løkkene, spleisene og knutene dine tar; kappene blir så mye lengre.</translation>
+    </message>
+    <message>
+        <source>Shows it as it will be on paper, and prints it from there.</source>
+        <translation>Viser det slik det blir på papir, og skriver ut derfra.</translation>
+    </message>
+    <message>
+        <source>Writes it as a PDF file.</source>
+        <translation>Skriver det som en PDF-fil.</translation>
+    </message>
+    <message>
+        <source>Takes what was cut off what is left on the spools.</source>
+        <translation>Trekker det som ble kappet fra det som er igjen på spolene.</translation>
+    </message>
+    <message>
+        <source>Each spool with its cuts and marks, measured from its free end, then the labels with their rings.</source>
+        <translation>Hver spole med kapp og merker, målt fra den frie enden, så etikettene med ringene.</translation>
+    </message>
+    <message>
+        <source>Puts loops of that kind on the tips of the line, as a proposal that can be undone.</source>
+        <translation>Setter slike løkker på tuppene på lina, som et forslag som kan angres.</translation>
+    </message>
+    <message>
+        <source>The kind of loops that your tips get.</source>
+        <translation>Slaget løkker tuppene dine får.</translation>
+    </message>
+    <message>
+        <source>How much line is used up there.</source>
+        <translation>Hvor mye line som går med der.</translation>
+    </message>
+    <message>
+        <source>The level line that is left on your spools. Name and feet are changed in the table.</source>
+        <translation>Den jevne lina som er igjen på spolene dine. Navn og fot endres i tabellen.</translation>
+    </message>
+    <message>
+        <source>Describes a new spool, before it is added.</source>
+        <translation>Beskriver en ny spole, før den legges til.</translation>
+    </message>
+    <message>
+        <source>Adds the spool that is described above.</source>
+        <translation>Legger til spolen som er beskrevet over.</translation>
+    </message>
+    <message>
+        <source>Reads them from a file.</source>
+        <translation>Leser dem fra en fil.</translation>
+    </message>
+    <message>
+        <source>Writes them to a file that can be passed on.</source>
+        <translation>Skriver dem til en fil som kan gis videre.</translation>
+    </message>
+    <message>
+        <source>What the scale says of this part. Enter goes on to the next.</source>
+        <translation>Hva vekta sier om denne delen. Enter går videre til neste.</translation>
+    </message>
+    <message>
+        <source>How finely the scale shows: the range of what a foot weighs follows from it.</source>
+        <translation>Hvor fint vekta viser: spennet for hva en fot veier følger av det.</translation>
+    </message>
+    <message>
+        <source>Keeps the number and goes on to the next part.</source>
+        <translation>Beholder tallet og går videre til neste del.</translation>
+    </message>
+    <message>
+        <source>Forgets what the scale said of this part.</source>
+        <translation>Glemmer hva vekta sa om denne delen.</translation>
+    </message>
+    <message>
+        <source>What each part was meant to weigh, what the scale said, and how far off that is.</source>
+        <translation>Hva hver del skulle veie, hva vekta sa, og hvor langt unna det er.</translation>
+    </message>
+    <message>
+        <source>From these the leader is proposed, and drawn on the right.</source>
+        <translation>Ut fra disse foreslås fortommen, og tegnes til høyre.</translation>
+    </message>
+    <message>
+        <source>Puts it on the line in the place of the one of its kind, as one step of undo.</source>
+        <translation>Legger den på lina i stedet for den av samme slag, som ett steg.</translation>
+    </message>
+    <message>
+        <source>Keeps it among your own parts; they stand on the Shelf.</source>
+        <translation>Beholder den blant dine egne deler; de står på hylla.</translation>
+    </message>
+    <message>
+        <source>What the fly is tied from: its dry and wet mass and its drag are worked out from it.</source>
+        <translation>Hva flua er bundet av: tørr og våt masse og motstand regnes ut fra det.</translation>
+    </message>
+    <message>
+        <source>What is trimmed, at which end, and by how much; below stands what that does.</source>
+        <translation>Hva som trimmes, i hvilken ende og hvor mye; under står hva det gjør.</translation>
+    </message>
+    <message>
+        <source>Trims that part on the line, as one step of undo.</source>
+        <translation>Trimmer den delen på lina, som ett steg.</translation>
+    </message>
+    <message>
+        <source>How a spool is divided into tips; below stands where to cut.</source>
+        <translation>Hvordan en spole deles i tupper; under står hvor du kapper.</translation>
+    </message>
+    <message>
+        <source>What you measured of a tip without a label; below stands what it is likely to be.</source>
+        <translation>Hva du målte på en tupp uten etikett; under står hva den trolig er.</translation>
+    </message>
+    <message>
+        <source>A piece let sink in a tub: how far it fell, in which water, and the times of each fall.</source>
+        <translation>Et stykke som synker i et kar: hvor langt det falt, i hvilket vann, og tidene for hvert fall.</translation>
+    </message>
+    <message>
+        <source>Gives the piece the rate that was timed; what was rated is kept.</source>
+        <translation>Gir stykket raten som ble tatt tida på; den oppgitte beholdes.</translation>
+    </message>
+    <message>
+        <source>Puts back what was stated before the measurement.</source>
+        <translation>Setter tilbake det som var oppgitt før målingen.</translation>
+    </message>
+    <message>
+        <source>Where and how deep the fly was really found; the current that explains it stands below.</source>
+        <translation>Hvor og hvor dypt flua virkelig var; strømmen som forklarer det, står under.</translation>
+    </message>
+    <message>
+        <source>Gives the pool the current that explains what was found.</source>
+        <translation>Gir hølen strømmen som forklarer det som ble funnet.</translation>
+    </message>
+    <message>
+        <source>Leaves only your parts with these words.</source>
+        <translation>Viser bare delene dine med disse ordene.</translation>
+    </message>
+    <message>
+        <source>Parts that you keep; they also stand on the Shelf.</source>
+        <translation>Deler du beholder; de står også på hylla.</translation>
+    </message>
+    <message>
+        <source>The part of the line that Keep it keeps.</source>
+        <translation>Delen av lina som beholdes.</translation>
+    </message>
+    <message>
+        <source>Another name for the chosen part.</source>
+        <translation>Et annet navn på den valgte delen.</translation>
+    </message>
+    <message>
+        <source>A second one like the chosen part, to be changed.</source>
+        <translation>En til lik den valgte delen, til å endres.</translation>
+    </message>
+    <message>
+        <source>A scale log or a list of tips: a line each, with tabs, commas or semicolons between. Below, say what each column is.</source>
+        <translation>En veielogg eller en liste over tupper: en linje hver, med tabulator, komma eller semikolon mellom. Under sier du hva hver kolonne er.</translation>
+    </message>
+    <message>
+        <source>What the rig is called in the window, on paper and in lists.</source>
+        <translation>Hva oppsettet heter i vinduet, på papir og i lister.</translation>
+    </message>
+    <message>
+        <source>Anything worth remembering about the rig; it stands on the handout.</source>
+        <translation>Alt som er verdt å huske om oppsettet; det står på utdelingsarket.</translation>
+    </message>
+    <message>
+        <source>A leaf on the water gives the current: how far it went in how many seconds.</source>
+        <translation>Et blad på vannet gir strømmen: hvor langt det gikk på hvor mange sekunder.</translation>
+    </message>
+    <message>
+        <source>What the water is called.</source>
+        <translation>Hva vannet heter.</translation>
+    </message>
+    <message>
+        <source>What the part is called; without a name the window says what it is.</source>
+        <translation>Hva delen heter; uten navn sier vinduet hva den er.</translation>
+    </message>
+    <message>
+        <source>The day on which it was weighed.</source>
+        <translation>Dagen den ble veid.</translation>
+    </message>
+    <message>
+        <source>Adds a section at the fly&apos;s end of the part.</source>
+        <translation>Legger til en seksjon i flueenden av delen.</translation>
+    </message>
+    <message>
+        <source>A section of the part, from its rod end to its fly end: what is typed stays, the rest follows from it.</source>
+        <translation>En seksjon av delen, fra stangenden til flueenden: det som er skrevet, står; resten følger.</translation>
+    </message>
+    <message>
+        <source>A becomes B and B becomes A; rigs, undo and files stay what they are.</source>
+        <translation>A blir B og B blir A; oppsett, angring og filer forblir det de er.</translation>
+    </message>
+    <message>
+        <source>Lays the flies under each other instead of the rears of the heads.</source>
+        <translation>Legger fluene under hverandre i stedet for bakenden av klumpene.</translation>
+    </message>
+    <message>
+        <source>Both fish the same water: a change for one is a change for the other.</source>
+        <translation>Begge fisker i samme vann: en endring for den ene er en endring for den andre.</translation>
+    </message>
+    <message>
+        <source>Makes the other rig the same as this one, as one step of the other&apos;s undo.</source>
+        <translation>Gjør det andre oppsettet likt dette, som ett steg i det andres angring.</translation>
+    </message>
+    <message>
+        <source>Opens a rig file here.</source>
+        <translation>Åpner et oppsett her.</translation>
+    </message>
+    <message>
+        <source>Saves this rig to its file.</source>
+        <translation>Lagrer dette oppsettet i filen sin.</translation>
+    </message>
+    <message>
+        <source>The readings of both rigs beside each other, with what the difference is worth.</source>
+        <translation>Avlesningene av begge oppsett side om side, og hva forskjellen er verdt.</translation>
+    </message>
+    <message>
+        <source>One difference between the rigs, and what it does by itself. Press it to choose its parts on both lines.</source>
+        <translation>En forskjell mellom oppsettene, og hva den gjør alene. Trykk for å velge delene på begge linene.</translation>
+    </message>
+    <message>
+        <source>What the deck is called, in the window and on paper.</source>
+        <translation>Hva kortstokken heter, i vinduet og på papir.</translation>
+    </message>
+    <message>
+        <source>The cards in their order. Alt+Up and Alt+Down move the chosen one.</source>
+        <translation>Kortene i rekkefølge. Alt+Opp og Alt+Ned flytter det valgte.</translation>
+    </message>
+    <message>
+        <source>The card as the class will see it.</source>
+        <translation>Kortet slik klassen vil se det.</translation>
+    </message>
+    <message>
+        <source>Shows the card with its answer, or without.</source>
+        <translation>Viser kortet med svaret, eller uten.</translation>
+    </message>
+    <message>
+        <source>An empty deck.</source>
+        <translation>En tom kortstokk.</translation>
+    </message>
+    <message>
+        <source>Opens a deck file.</source>
+        <translation>Åpner en kortstokk.</translation>
+    </message>
+    <message>
+        <source>Saves the deck to its file.</source>
+        <translation>Lagrer kortstokken i filen sin.</translation>
+    </message>
+    <message>
+        <source>A card of the rig and the picture that the bench shows.</source>
+        <translation>Et kort med oppsettet og bildet som benken viser.</translation>
+    </message>
+    <message>
+        <source>A card with nothing on it yet.</source>
+        <translation>Et kort uten noe på ennå.</translation>
+    </message>
+    <message>
+        <source>Moves the chosen card in the deck.</source>
+        <translation>Flytter det valgte kortet i stokken.</translation>
+    </message>
+    <message>
+        <source>A second card like the chosen one.</source>
+        <translation>Et kort til likt det valgte.</translation>
+    </message>
+    <message>
+        <source>Deletes the chosen card; undo brings it back.</source>
+        <translation>Sletter det valgte kortet; angring henter det tilbake.</translation>
+    </message>
+    <message>
+        <source>The screen that the class sees. Your own keeps notes, next card and clock.</source>
+        <translation>Skjermen klassen ser. Din egen beholder notater, neste kort og klokke.</translation>
+    </message>
+    <message>
+        <source>Shows the deck over a whole screen; Escape ends it.</source>
+        <translation>Viser kortstokken over hele skjermen; Esc avslutter.</translation>
+    </message>
+    <message>
+        <source>The title at the top of the card.</source>
+        <translation>Tittelen øverst på kortet.</translation>
+    </message>
+    <message>
+        <source>The one line under the title.</source>
+        <translation>Den ene linjen under tittelen.</translation>
+    </message>
+    <message>
+        <source>What the class is asked before the answer is shown.</source>
+        <translation>Hva klassen spørres om før svaret vises.</translation>
+    </message>
+    <message>
+        <source>The answer; it comes with the next press.</source>
+        <translation>Svaret; det kommer med neste trykk.</translation>
+    </message>
+    <message>
+        <source>Notes that only you see while you show.</source>
+        <translation>Notater som bare du ser mens du viser.</translation>
+    </message>
+    <message>
+        <source>The picture of the card: the line, the profile, the cast, the river, two rigs, flies, pools, tips, or words alone.</source>
+        <translation>Bildet på kortet: lina, profilen, kastet, elva, to oppsett, fluer, høler, tupper eller bare ord.</translation>
+    </message>
+    <message>
+        <source>The reading that stands large with the answer.</source>
+        <translation>Avlesningen som står stort ved svaret.</translation>
+    </message>
+    <message>
+        <source>What lies on the card, and where it is taken from.</source>
+        <translation>Hva som ligger på kortet, og hvor det hentes fra.</translation>
+    </message>
+    <message>
+        <source>The rigs of the trip with their flies; the open rig is the first.</source>
+        <translation>Oppsettene på turen med fluene; det åpne er det første.</translation>
+    </message>
+    <message>
+        <source>The pools of the trip. Those that are ticked have to be served.</source>
+        <translation>Hølene på turen. De avkryssede må betjenes.</translation>
+    </message>
+    <message>
+        <source>The most tips to carry; what then has nothing is said.</source>
+        <translation>Det meste av tupper å ta med; det som da mangler, sies.</translation>
+    </message>
+    <message>
+        <source>Tips of one length only, so that the stroke stays.</source>
+        <translation>Bare tupper av én lengde, så kastbevegelsen blir den samme.</translation>
+    </message>
+    <message>
+        <source>Tips that are kept or left out whatever is packed; Enter in the list takes that back.</source>
+        <translation>Tupper som beholdes eller utelates uansett; Enter i lista tar det tilbake.</translation>
+    </message>
+    <message>
+        <source>A tip a row, a pool and fly a column: the glyph is its verdict there, ringed where it is the one taken.</source>
+        <translation>En tupp per rad, høl og flue per kolonne: tegnet er dommen der, med ring der den tas.</translation>
+    </message>
+    <message>
+        <source>Makes the cut sheet of these tips at the bench.</source>
+        <translation>Lager kappelista for disse tuppene på benken.</translation>
+    </message>
+    <message>
+        <source>Closes this window; the wallet stays packed.</source>
+        <translation>Lukker dette vinduet; mappa forblir pakket.</translation>
+    </message>
+    <message>
+        <source>Leaves the pages that hold these words.</source>
+        <translation>Viser sidene som inneholder disse ordene.</translation>
+    </message>
+    <message>
+        <source>The pages of the help.</source>
+        <translation>Sidene i hjelpen.</translation>
+    </message>
+    <message>
+        <source>An answer to the line beside it.</source>
+        <translation>Et svar på linjen ved siden av.</translation>
+    </message>
+    <message>
+        <source>The rod: length, line number, and the window of head weights for each style. The head is judged by these.</source>
+        <translation>Stanga: lengde, linenummer og vinduet for klumpvekter for hvert slag. Klumpen vurderes etter dette.</translation>
+    </message>
+    <message>
+        <source>The water: how fast it runs on top, how deep it is, how cold and how salty. The depth of the fly follows from it.</source>
+        <translation>Vannet: hvor fort det går i overflaten, hvor dypt, kaldt og salt det er. Dybden på flua følger av det.</translation>
+    </message>
+    <message>
+        <source>The name of the rig and notes about it; both are saved with it.</source>
+        <translation>Navnet på oppsettet og notater om det; begge lagres med det.</translation>
+    </message>
+    <message>
+        <source>Why a reading says what it says: the figures it came from, the formula, the limits, and whose they are.</source>
+        <translation>Hvorfor en avlesning sier det den sier: tallene, formelen, grensene og hvem sine de er.</translation>
+    </message>
+    <message>
+        <source>How deep this rig fishes in every pool, half a foot a second slower and faster than the pool states.</source>
+        <translation>Hvor dypt oppsettet fisker i hver høl, en halv fot i sekundet saktere og raskere enn oppgitt.</translation>
+    </message>
+    <message>
+        <source>In one line, how B does against A.</source>
+        <translation>På én linje, hvordan B står mot A.</translation>
+    </message>
+    <message>
+        <source>What stands on the chosen card: its words, its picture, its rigs.</source>
+        <translation>Det som står på det valgte kortet: ordene, bildet, oppsettene.</translation>
+    </message>
+    <message>
+        <source>The Clinic: cards in order, one shown at a time.</source>
+        <translation>Kurset: kort i rekkefølge, ett vist om gangen.</translation>
+    </message>
+    <message>
+        <source>The trip goes in: rigs and pools. The fewest tips that serve them come out.</source>
+        <translation>Turen går inn: oppsett og høler. De færreste tuppene som rekker, kommer ut.</translation>
+    </message>
+    <message>
+        <source>A task at the bench; what it says follows at once from what is typed.</source>
+        <translation>En oppgave på benken; det den sier, følger straks av det som skrives.</translation>
+    </message>
+    <message>
+        <source>The help of the program; it is searched by the line at the top.</source>
+        <translation>Hjelpen i programmet; linjen øverst søker i den.</translation>
+    </message>
+    <message>
+        <source>What is wrong in the file, each with its place and what would be right.</source>
+        <translation>Hva som er galt i filen, hver med sted og hva som ville vært rett.</translation>
+    </message>
+    <message>
+        <source>There is nothing to undo.</source>
+        <translation>Det er ingenting å angre.</translation>
+    </message>
+    <message>
+        <source>There is nothing to do again.</source>
+        <translation>Det er ingenting å gjøre om.</translation>
+    </message>
+    <message>
+        <source>Only in Compare, where two rigs are (Ctrl+2).</source>
+        <translation>Bare i Sammenlign, der det er to oppsett (Ctrl+2).</translation>
+    </message>
+    <message>
+        <source>Only in the Clinic, where the deck is (Ctrl+3).</source>
+        <translation>Bare i Kurs, der kortstokken er (Ctrl+3).</translation>
+    </message>
+    <message>
+        <source>There is nothing to play: what is missing is said in the picture.</source>
+        <translation>Det er ingenting å spille av: det som mangler, står i bildet.</translation>
+    </message>
+    <message>
+        <source>There is nothing to play yet: the runs of both rigs are not there.</source>
+        <translation>Det er ingenting å spille av ennå: kjøringene for begge oppsett mangler.</translation>
+    </message>
+    <message>
+        <source>No leader can be proposed from these.</source>
+        <translation>Ingen fortom kan foreslås ut fra dette.</translation>
+    </message>
+    <message>
+        <source>The fly is not complete yet: what lacks is said below.</source>
+        <translation>Flua er ikke komplett ennå: det som mangler, står under.</translation>
+    </message>
+    <message>
+        <source>There is no spool to remove.</source>
+        <translation>Det er ingen spole å fjerne.</translation>
+    </message>
+    <message>
+        <source>Choose one of your parts in the list first.</source>
+        <translation>Velg en av delene dine i lista først.</translation>
+    </message>
+    <message>
+        <source>The line has no part to keep.</source>
+        <translation>Lina har ingen del å beholde.</translation>
+    </message>
+    <message>
+        <source>You have kept no part yet.</source>
+        <translation>Du har ikke beholdt noen del ennå.</translation>
+    </message>
+    <message>
+        <source>No line of the list could be read as a part yet.</source>
+        <translation>Ingen linje i lista kunne leses som en del ennå.</translation>
+    </message>
+    <message>
+        <source>Say first how much is taken off.</source>
+        <translation>Si først hvor mye som tas av.</translation>
+    </message>
+    <message>
+        <source>Give at least its mass and its length.</source>
+        <translation>Oppgi minst masse og lengde.</translation>
+    </message>
+    <message>
+        <source>Without loops none is used up.</source>
+        <translation>Uten løkker går det ikke med noe.</translation>
+    </message>
+    <message>
+        <source>There is nothing of that to weigh on this part.</source>
+        <translation>Det er ingenting av det å veie på denne delen.</translation>
+    </message>
+    <message>
+        <source>Only this rig is cut already.</source>
+        <translation>Bare dette oppsettet kappes allerede.</translation>
+    </message>
+    <message>
+        <source>There is nothing to cut: no spool, or no tip of level line.</source>
+        <translation>Det er ingenting å kappe: ingen spole, eller ingen tupp av jevn line.</translation>
+    </message>
+    <message>
+        <source>Time at least one fall first.</source>
+        <translation>Ta tida på minst ett fall først.</translation>
+    </message>
+    <message>
+        <source>This piece was not timed.</source>
+        <translation>Dette stykket ble det ikke tatt tida på.</translation>
+    </message>
+    <message>
+        <source>Say first how deep the fly was found.</source>
+        <translation>Si først hvor dypt flua ble funnet.</translation>
+    </message>
+    <message>
+        <source>The current of this water was not measured.</source>
+        <translation>Strømmen i dette vannet ble ikke målt.</translation>
+    </message>
+    <message>
+        <source>Choose a pool in the list first, or add one.</source>
+        <translation>Velg en høl i lista først, eller legg til en.</translation>
+    </message>
+    <message>
+        <source>No wallet was packed yet (Ctrl+Shift+P).</source>
+        <translation>Ingen mappe er pakket ennå (Ctrl+Shift+P).</translation>
+    </message>
+    <message>
+        <source>There is no card: make one of the bench&apos;s picture, or a blank one.</source>
+        <translation>Det er ikke noe kort: lag ett av benkens bilde, eller et tomt.</translation>
+    </message>
+    <message>
+        <source>This card has no rig to change.</source>
+        <translation>Dette kortet har ikke noe oppsett å endre.</translation>
+    </message>
+    <message>
+        <source>Weigh the part first.</source>
+        <translation>Vei delen først.</translation>
+    </message>
+    <message>
+        <source>A part keeps at least one section.</source>
+        <translation>En del beholder minst én seksjon.</translation>
+    </message>
+    <message>
+        <source>No file was opened yet.</source>
+        <translation>Ingen fil er åpnet ennå.</translation>
+    </message>
+    <message>
+        <source>The cast and the air are the usual ones already.</source>
+        <translation>Kastet og luften er de vanlige allerede.</translation>
     </message>
 </context>
 <context>
@@ -4784,6 +7260,91 @@
     <message>
         <source>or:</source>
         <translation>eller:</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::FilePage</name>
+    <message>
+        <source>Export the settings</source>
+        <translation>Eksporter innstillingene</translation>
+    </message>
+    <message>
+        <source>Settings (*.conf);;All files (*)</source>
+        <translation>Innstillinger (*.conf);;Alle filer (*)</translation>
+    </message>
+    <message>
+        <source>Import settings</source>
+        <translation>Importer innstillinger</translation>
+    </message>
+    <message>
+        <source>Copies of unsaved work</source>
+        <translation>Kopier av ulagret arbeid</translation>
+    </message>
+    <message>
+        <source>A copy at most so long after a change</source>
+        <translation>En kopi senest så lenge etter en endring</translation>
+    </message>
+    <message>
+        <source>All settings as a file</source>
+        <translation>Alle innstillinger som fil</translation>
+    </message>
+    <message>
+        <source>For another machine or another person: units, looks, limits, weights, new rigs and bench habits. Rigs, pools, own parts and what was open last are not in it.</source>
+        <translation>For en annen maskin eller en annen person: enheter, utseende, grenser, vekter, nye oppsett og benkens vaner. Oppsett, høler, egne deler og det som sist var åpent, er ikke med.</translation>
+    </message>
+    <message>
+        <source>Export…</source>
+        <translation>Eksporter…</translation>
+    </message>
+    <message>
+        <source>Import…</source>
+        <translation>Importer…</translation>
+    </message>
+    <message>
+        <source>Put all settings back to usual</source>
+        <translation>Sett alle innstillinger tilbake til vanlig</translation>
+    </message>
+    <message>
+        <source>All settings are as usual.</source>
+        <translation>Alle innstillinger er som vanlig.</translation>
+    </message>
+    <message>
+        <source>Take that back</source>
+        <translation>Ta det tilbake</translation>
+    </message>
+    <message>
+        <source>The settings are as they were before.</source>
+        <translation>Innstillingene er som før.</translation>
+    </message>
+    <message>
+        <source>They are kept in this file:</source>
+        <translation>De ligger i denne fila:</translation>
+    </message>
+    <message>
+        <source>Where the settings are kept</source>
+        <translation>Hvor innstillingene ligger</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Skrevet: %1</translation>
+    </message>
+    <message>
+        <source>%1 was not written: %2</source>
+        <translation>%1 ble ikke skrevet: %2</translation>
+    </message>
+    <message>
+        <source>%1 was not taken; all settings stay as they are.
+%2</source>
+        <translation>%1 ble ikke tatt inn; alle innstillinger er som de var.
+%2</translation>
+    </message>
+    <message>
+        <source>Taken: %1</source>
+        <translation>Tatt inn: %1</translation>
+    </message>
+    <message>
+        <source>usual: %1 s, ours</source>
+        <translation>vanlig: %1 s, vår</translation>
     </message>
 </context>
 <context>
@@ -5300,6 +7861,97 @@ vintertupp, 113.5, 10</translation>
     </message>
 </context>
 <context>
+    <name>grainwise::ui::LookPage</name>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Units</source>
+        <translation>Enheter</translation>
+    </message>
+    <message>
+        <source>Lengths</source>
+        <translation>Lengder</translation>
+    </message>
+    <message>
+        <source>Feet and inches</source>
+        <translation>Fot og tommer</translation>
+    </message>
+    <message>
+        <source>Metres and millimetres</source>
+        <translation>Meter og millimeter</translation>
+    </message>
+    <message>
+        <source>Weights</source>
+        <translation>Vekter</translation>
+    </message>
+    <message>
+        <source>Grains</source>
+        <translation>Grain</translation>
+    </message>
+    <message>
+        <source>Grams</source>
+        <translation>Gram</translation>
+    </message>
+    <message>
+        <source>Temperatures</source>
+        <translation>Temperaturer</translation>
+    </message>
+    <message>
+        <source>Fahrenheit</source>
+        <translation>Fahrenheit</translation>
+    </message>
+    <message>
+        <source>Celsius</source>
+        <translation>Celsius</translation>
+    </message>
+    <message>
+        <source>Looks</source>
+        <translation>Utseende</translation>
+    </message>
+    <message>
+        <source>Colours</source>
+        <translation>Farger</translation>
+    </message>
+    <message>
+        <source>As the system</source>
+        <translation>Som systemet</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Lys</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Mørk</translation>
+    </message>
+    <message>
+        <source>Sunlight</source>
+        <translation>Sollys</translation>
+    </message>
+    <message>
+        <source>Projector</source>
+        <translation>Projektor</translation>
+    </message>
+    <message>
+        <source>Size of type and diagrams</source>
+        <translation>Størrelse på skrift og diagrammer</translation>
+    </message>
+    <message>
+        <source>Reduce motion: nothing slides or plays by itself</source>
+        <translation>Mindre bevegelse: ingenting glir eller spiller av seg selv</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Språk</translation>
+    </message>
+    <message>
+        <source>Language of words and numbers, from the next start</source>
+        <translation>Språk for ord og tall, fra neste start</translation>
+    </message>
+</context>
+<context>
     <name>grainwise::ui::LoopHabits</name>
     <message>
         <source>no loops</source>
@@ -5344,10 +7996,6 @@ vintertupp, 113.5, 10</translation>
 </context>
 <context>
     <name>grainwise::ui::MainWindow</name>
-    <message>
-        <source>Rigs and decks (*.rig.json *.deck.json);;All files (*)</source>
-        <translation>Oppsett og kortstokker (*.rig.json *.deck.json);;Alle filer (*)</translation>
-    </message>
     <message>
         <source>Unsaved changes</source>
         <translation>Ulagrede endringer</translation>
@@ -5469,10 +8117,6 @@ vintertupp, 113.5, 10</translation>
         <translation>Åpne det den inneholder nå</translation>
     </message>
     <message>
-        <source>Drop one rig file that is on this machine, or two to compare them.</source>
-        <translation>Slipp én oppsettfil fra denne maskinen, eller to for å sammenligne dem.</translation>
-    </message>
-    <message>
         <source>Written: %1</source>
         <translation>Skrevet: %1</translation>
     </message>
@@ -5499,6 +8143,30 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
     <message>
         <source>The packed wallet</source>
         <translation>Den pakkede mappen</translation>
+    </message>
+    <message>
+        <source>Rigs, decks, shelves, pools, spools (*.rig.json *.deck.json *.shelf.json *.pools.json *.spools.json);;All files (*)</source>
+        <translation>Oppsett, kortstokker, hyller, høler, spoler (*.rig.json *.deck.json *.shelf.json *.pools.json *.spools.json);;Alle filer (*)</translation>
+    </message>
+    <message>
+        <source>Rigs (*.rig.json);;All files (*)</source>
+        <translation>Oppsett (*.rig.json);;Alle filer (*)</translation>
+    </message>
+    <message>
+        <source>Drop one file that is on this machine, or two rigs to compare them.</source>
+        <translation>Slipp én fil som er på denne maskinen, eller to oppsett for å sammenligne dem.</translation>
+    </message>
+    <message>
+        <source>The pools of %1 are there now; Undo brings yours back.</source>
+        <translation>Hølene fra %1 er her nå; Angre henter dine tilbake.</translation>
+    </message>
+    <message>
+        <source>The spools of %1 are there now; Undo brings yours back.</source>
+        <translation>Spolene fra %1 er her nå; Angre henter dine tilbake.</translation>
+    </message>
+    <message>
+        <source>Of %1 added to your parts: %2; there already: %3. Undo takes them off.</source>
+        <translation>Fra %1 lagt til delene dine: %2; fantes fra før: %3. Angre tar dem bort.</translation>
     </message>
 </context>
 <context>
@@ -5675,6 +8343,85 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
     </message>
 </context>
 <context>
+    <name>grainwise::ui::NewRigPage</name>
+    <message>
+        <source>Line speed</source>
+        <translation>Linefart</translation>
+    </message>
+    <message>
+        <source>Height of the loop</source>
+        <translation>Høyde på bukta</translation>
+    </message>
+    <message>
+        <source>Launch angle</source>
+        <translation>Utkastvinkel</translation>
+    </message>
+    <message>
+        <source>Rod tip above the water</source>
+        <translation>Stangtupp over vannet</translation>
+    </message>
+    <message>
+        <source>Running line outside the rod tip</source>
+        <translation>Skyteline utenfor stangtuppen</translation>
+    </message>
+    <message>
+        <source>Speed of the surface</source>
+        <translation>Fart på overflaten</translation>
+    </message>
+    <message>
+        <source>Depth of the water</source>
+        <translation>Vanndybde</translation>
+    </message>
+    <message>
+        <source>Temperature of the water</source>
+        <translation>Vanntemperatur</translation>
+    </message>
+    <message>
+        <source>Salt</source>
+        <translation>Salt</translation>
+    </message>
+    <message>
+        <source>Line out</source>
+        <translation>Line ute</translation>
+    </message>
+    <message>
+        <source>Angle of the cast, down from straight across</source>
+        <translation>Kastvinkel, ned fra rett over</translation>
+    </message>
+    <message>
+        <source>Mend, seconds of slack</source>
+        <translation>Mending, sekunder slakk</translation>
+    </message>
+    <message>
+        <source>What a new rig has from the start. What is left open is as usual for its head; rigs that are there already keep their own.</source>
+        <translation>Det et nytt oppsett har fra start. Det som står åpent, er som vanlig for klumpen; oppsett som finnes, beholder sitt.</translation>
+    </message>
+    <message>
+        <source>Put this page back to usual</source>
+        <translation>Sett denne siden tilbake til vanlig</translation>
+    </message>
+    <message>
+        <source>Cast</source>
+        <translation>Kast</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation>Vann</translation>
+    </message>
+    <message>
+        <source>Swing</source>
+        <translation>Sving</translation>
+    </message>
+    <message>
+        <source>usual: by the head, common practice</source>
+        <translation>vanlig: etter klumpen, vanlig praksis</translation>
+    </message>
+    <message>
+        <source>usual: left open</source>
+        <translation>vanlig: åpen</translation>
+    </message>
+</context>
+<context>
     <name>grainwise::ui::NoticeBar</name>
     <message>
         <source>Later</source>
@@ -5711,6 +8458,11 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
         <source>%1: %2</source>
         <comment>a field, what is wrong</comment>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: a number, %2. A point or a comma is the decimal sign; another unit may be written behind it.</source>
+        <comment>name of the field, its range</comment>
+        <translation>%1: et tall, %2. Punktum eller komma er desimaltegn; en annen enhet kan skrives bak.</translation>
     </message>
 </context>
 <context>
@@ -6309,29 +9061,6 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
     </message>
 </context>
 <context>
-    <name>grainwise::ui::RigDocument</name>
-    <message>
-        <source>the file that is there is kept as it was; make room, or save elsewhere</source>
-        <translation>filen som er der, er som den var; gjør plass, eller lagre et annet sted</translation>
-    </message>
-    <message>
-        <source>nothing was written; make room, or save elsewhere</source>
-        <translation>ingenting ble skrevet; gjør plass, eller lagre et annet sted</translation>
-    </message>
-    <message>
-        <source>not saved: %1</source>
-        <translation>ikke lagret: %1</translation>
-    </message>
-    <message>
-        <source>another program has changed this file since it was opened</source>
-        <translation>et annet program har endret filen siden den ble åpnet</translation>
-    </message>
-    <message>
-        <source>save again to put yours in its place, or save elsewhere</source>
-        <translation>lagre en gang til for å legge din på plassen, eller lagre et annet sted</translation>
-    </message>
-</context>
-<context>
     <name>grainwise::ui::RiverPanel</name>
     <message>
         <source>4 times</source>
@@ -6513,6 +9242,18 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
     </message>
 </context>
 <context>
+    <name>grainwise::ui::RulesPage</name>
+    <message>
+        <source>Put this page back to usual</source>
+        <translation>Sett denne siden tilbake til vanlig</translation>
+    </message>
+    <message>
+        <source>usual: %1, %2</source>
+        <comment>the usual value, whose it is</comment>
+        <translation>vanlig: %1, %2</translation>
+    </message>
+</context>
+<context>
     <name>grainwise::ui::SectionRow</name>
     <message>
         <source>floats</source>
@@ -6589,6 +9330,49 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
     <message>
         <source>Sinks</source>
         <translation>Synker</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::SettingsWindow</name>
+    <message>
+        <source>Settings - Grainwise</source>
+        <translation>Innstillinger - Grainwise</translation>
+    </message>
+    <message>
+        <source>Pages of the settings</source>
+        <translation>Sider i innstillingene</translation>
+    </message>
+    <message>
+        <source>Units, looks, language</source>
+        <translation>Enheter, utseende, språk</translation>
+    </message>
+    <message>
+        <source>Limits of the verdicts</source>
+        <translation>Grenser for dommene</translation>
+    </message>
+    <message>
+        <source>Where a reading turns from one word to the next. No limit is a rod maker&apos;s; a rod&apos;s own window comes first. The commands go by the usual limits.</source>
+        <translation>Der en avlesning går fra ett ord til det neste. Ingen grense er en stangmakers; stangas eget vindu går først. Kommandoene følger de vanlige grensene.</translation>
+    </message>
+    <message>
+        <source>Choosing tips</source>
+        <translation>Velge tupper</translation>
+    </message>
+    <message>
+        <source>What is refused, the verdicts decide. This orders the rest, in the Tip chooser and the wallet.</source>
+        <translation>Hva som avvises, avgjør dommene. Dette ordner resten, i tuppvelgeren og mappa.</translation>
+    </message>
+    <message>
+        <source>New rigs</source>
+        <translation>Nye oppsett</translation>
+    </message>
+    <message>
+        <source>Habits of the bench</source>
+        <translation>Benkens vaner</translation>
+    </message>
+    <message>
+        <source>Copies and file</source>
+        <translation>Kopier og fil</translation>
     </message>
 </context>
 <context>
@@ -7241,6 +10025,22 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
     <message>
         <source>Turnover: why? (%1)</source>
         <translation>Utrulling: hvorfor? (%1)</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::ValueRow</name>
+    <message>
+        <source>Reset</source>
+        <translation>Nullstill</translation>
+    </message>
+    <message>
+        <source>Reset: %1</source>
+        <translation>Nullstill: %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a name, its unit</comment>
+        <translation>%1, %2</translation>
     </message>
 </context>
 <context>

@@ -21,13 +21,13 @@ Part looped11() { return withLoops(tip({sinking(10, 11, 7.5)}), 2.3, 2.3); }
 
 double grains(const char* text, std::optional<MassUnit> bare = {}) {
   const auto mass = typedMass(text, bare);
-  INFO(text << ": " << (mass ? "" : mass.error().what));
+  INFO(text << ": " << (mass ? "" : mass.error().what.text()));
   REQUIRE(mass);
   return mass->value();
 }
 double feet(const char* text, std::optional<LengthUnit> bare = {}) {
   const auto length = typedLength(text, bare);
-  INFO(text << ": " << (length ? "" : length.error().what));
+  INFO(text << ": " << (length ? "" : length.error().what.text()));
   REQUIRE(length);
   return length->value();
 }

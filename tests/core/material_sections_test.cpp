@@ -211,7 +211,7 @@ TEST_CASE("a derived density that no line has is a warning, not a refusal") {
   const Part heavy = partOf(PartKind::tip, rated(8, 18));
   CHECK(checkAgreement(heavy).empty());
   REQUIRE(implausible(heavy, 1.0).size() == 1);
-  CHECK(implausible(heavy, 1.0)[0].find("follows from its mass and its sink rate") !=
+  CHECK(implausible(heavy, 1.0)[0].text().find("follows from its mass and its sink rate") !=
         std::string::npos);
   CHECK(implausible(partOf(PartKind::tip, rated(11, 7.5)), 1.0).empty());
 }

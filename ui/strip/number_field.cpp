@@ -7,13 +7,15 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "ui/text/problem_words.h"
+
 namespace grainwise::ui {
 namespace {
 constexpr double kHalfFoot = 0.5;
 
 /// The limit in the unit that the person types in.
 QString limitWords(const Limit& limit, Measure measure, DisplayUnits units) {
-  const QString unit = measure == Measure::plain ? QString::fromUtf8(limit.unit) : unitOf(measure, units);
+  const QString unit = measure == Measure::plain ? limitUnit(limit) : unitOf(measure, units);
   const QString low = editText(limit.low, measure, units);
   const QString high = editText(limit.high, measure, units);
   return limit.open ? NumberField::tr("over %1 to %2 %3").arg(low, high, unit)

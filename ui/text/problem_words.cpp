@@ -11,7 +11,7 @@ namespace {
 
 constexpr auto kContext = "grainwise::Problem";
 
-/// What the limits and the formats of core are of; they stand in its tables, where no translator
+/// What the limits of core are of, their units that are words, and its formats; they stand in its tables, where no translator
 /// finds them.
 [[maybe_unused]] constexpr const char* kLimitNames[] = {
     QT_TRANSLATE_NOOP("grainwise::Problem", "length"),
@@ -51,6 +51,8 @@ constexpr auto kContext = "grainwise::Problem";
     QT_TRANSLATE_NOOP("grainwise::Problem", "a list of pools"),
     QT_TRANSLATE_NOOP("grainwise::Problem", "a list of spools"),
     QT_TRANSLATE_NOOP("grainwise::Problem", "a deck"),
+    QT_TRANSLATE_NOOP("grainwise::Problem", "deg"),
+    QT_TRANSLATE_NOOP("grainwise::Problem", "times"),
 };
 
 }  // namespace
@@ -72,6 +74,8 @@ QString wordingText(const Wording& wording) {
   }
   return said;
 }
+
+QString limitUnit(const Limit& limit) { return QCoreApplication::translate(kContext, limit.unit); }
 
 QString whatAndFix(const Problem& problem) {
   const QString what = wordingText(problem.what);
