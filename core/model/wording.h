@@ -11,12 +11,13 @@ namespace grainwise {
 /// in every language and is made from text alone; a number is written the way of the place.
 class Wording {
  public:
+  // What stands in a place reads as itself: arg("gr_per_ft"), arg(1.5).
   Wording() = default;
-  Wording(std::string name) : m_text(std::move(name)) {}
-  Wording(const char* name) : m_text(name) {}
-  Wording(double number);
-  Wording(int number);
-  Wording(std::size_t number);
+  Wording(std::string name) : m_text(std::move(name)) {}  // NOLINT(google-explicit-constructor)
+  Wording(const char* name) : m_text(name) {}  // NOLINT(google-explicit-constructor)
+  Wording(double number);  // NOLINT(google-explicit-constructor)
+  Wording(int number);  // NOLINT(google-explicit-constructor)
+  Wording(std::size_t number);  // NOLINT(google-explicit-constructor)
 
   /// A sentence that translators find: the text in Problem::tr(), of static storage.
   static Wording sentence(const char* form);
