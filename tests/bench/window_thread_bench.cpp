@@ -34,7 +34,7 @@ constexpr int kBetweenEdits_ms = 60;
 constexpr int kScene_ms = 6000;
 
 /// Times each event from outside to its end, those within it included.
-class Timed : public QApplication {
+class TimedApp : public QApplication {
  public:
   using QApplication::QApplication;
 
@@ -92,7 +92,7 @@ void work(ui::MainWindow& window, const Rig& rig) {
   wait(kScene_ms);
 }
 
-void scenes(Timed& app, const char* of, const Rig& rig, const Shelf& shelf) {
+void scenes(TimedApp& app, const char* of, const Rig& rig, const Shelf& shelf) {
   ui::MainWindow window(shelf);
   window.resize(1920, 1080);
   window.startFrom(rig);
@@ -119,7 +119,7 @@ void scenes(Timed& app, const char* of, const Rig& rig, const Shelf& shelf) {
 
 int main(int argc, char** argv) {
   QApplication::setStyle(QStringLiteral("Fusion"));
-  Timed app(argc, argv);
+  TimedApp app(argc, argv);
   const auto shelf = loadShelf(GRAINWISE_SOURCE_DIR "/resources/shelf/generic.shelf.json");
   if (!shelf) return 1;
   scenes(app, "a sample rig", test::sampleRig("01-plain-winter"), *shelf);
