@@ -196,8 +196,7 @@ class ObjectReader {
   }
   template <class E>
   static Wording choiceAdvice(const std::vector<E>& allowed) {
-    std::string names;
-    for (const E& e : allowed) names += (names.empty() ? "" : ", ") + std::string(fileName(e));
+    const std::string names = fileNames(allowed);
     if (names.empty()) return Problem::tr("leave it out");
     return Problem::tr("give one of %1").arg(names);
   }

@@ -49,12 +49,6 @@ Wording aKind(PartKind kind) {
   return Problem::tr("a fly");
 }
 
-/// "a, b or c".
-std::string listed(const std::vector<std::string>& names) {
-  std::string text;
-  for (std::size_t i = 0; i < names.size(); ++i) text += (i == 0 ? "" : ", ") + names[i];
-  return text;
-}
 
 bool isDate(const std::string& text) {
   if (text.size() != 10 || text[4] != '-' || text[7] != '-') return false;
@@ -237,11 +231,10 @@ void Checker::styleRule(const Part& part, const std::string& at) {
   const auto& allowed = stylesOf(part.kind);
   if (!part.style || std::find(allowed.begin(), allowed.end(), *part.style) != allowed.end())
     return;
-  std::vector<std::string> names;
-  for (const Style style : allowed) names.emplace_back(fileName(style));
+  const std::string names = fileNames(allowed);
   blame(at + "/style", Problem::tr("%1 has no style \"%2\"").arg(aKind(part.kind)).arg(fileName(*part.style)),
         names.empty() ? Problem::tr("leave style out")
-                      : Problem::tr("leave style out, or give one of these: %1").arg(listed(names)));
+                      : Problem::tr("leave style out, or give one of these: %1").arg(names));
 }
 
 void Checker::flyRules(const Part& part, const std::string& at) {

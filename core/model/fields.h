@@ -34,6 +34,14 @@ enum class Layout { block, line };
 template <class T, class Plain>
 concept Is = std::same_as<std::remove_const_t<T>, Plain>;
 
+/// The names that a file may hold for one of these: "a, b, c".
+template <class E>
+std::string fileNames(const std::vector<E>& all) {
+  std::string names;
+  for (const E& e : all) names += (names.empty() ? "" : ", ") + std::string(fileName(e));
+  return names;
+}
+
 /// What a file of a type says as its `"format"`, and what the user calls such a file.
 template <class T>
 struct FormatOf;

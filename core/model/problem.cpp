@@ -5,19 +5,21 @@
 
 namespace grainwise {
 
-std::string describe(const Problem& problem) {
-  std::string text;
-  if (!problem.file.empty()) {
-    text += problem.file;
-    if (problem.line > 0) text += ":" + std::to_string(problem.line);
-    text += ": ";
-  } else if (problem.line > 0) {
-    text += "line " + std::to_string(problem.line) + ": ";
-  }
-  if (!problem.pointer.empty()) text += problem.pointer + ": ";
-  text += problem.what.text();
-  if (!problem.fix.empty()) text += "; " + problem.fix.text();
-  return printable(text);
+Wording withFix(const Problem& problem) {
+  return problem.fix.empty() ? problem.what : Problem::tr("%1; %2").arg(problem.what).arg(problem.fix);
 }
+
+Wording inPlace(const Problem& problem) {
+  const auto behind = [](const Wording& place, const Wording& words) {
+    return Problem::tr("%1: %2").arg(place).arg(words);
+  };
+  Wording words = withFix(problem);
+  if (!problem.pointer.empty()) words = behind(problem.pointer, words);
+  const std::string line = std::to_string(problem.line);
+  if (!problem.file.empty()) return behind(problem.line > 0 ? problem.file + ":" + line : problem.file, words);
+  return problem.line > 0 ? behind(Problem::tr("line %1").arg(line), words) : words;
+}
+
+std::string describe(const Problem& problem) { return printable(inPlace(problem).text()); }
 
 }  // namespace grainwise

@@ -30,8 +30,14 @@ using Problems = std::vector<Problem>;
 template <class T>
 using Result = tl::expected<T, Problems>;
 
-/// `file:line: pointer: what; fix` - the form in which `grainwise check` prints a problem. Parts
-/// that are not known (no file, no line, the whole document) are left out with their colon.
+/// What is wrong; what would be right.
+Wording withFix(const Problem& problem);
+
+/// The same behind the file, the line and the place in it. Parts that are not known (no file, no line,
+/// the whole document) are left out with their colon.
+Wording inPlace(const Problem& problem);
+
+/// `file:line: pointer: what; fix` - the form in which `grainwise check` prints a problem.
 std::string describe(const Problem& problem);
 
 }  // namespace grainwise

@@ -4755,6 +4755,14 @@
         <source>times</source>
         <translation>ganger</translation>
     </message>
+    <message>
+        <source>%1; %2</source>
+        <translation>%1; %2</translation>
+    </message>
+    <message>
+        <source>line %1</source>
+        <translation>linje %1</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::Actions</name>

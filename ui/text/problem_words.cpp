@@ -77,22 +77,10 @@ QString wordingText(const Wording& wording) {
 
 QString limitUnit(const Limit& limit) { return QCoreApplication::translate(kContext, limit.unit); }
 
-QString whatAndFix(const Problem& problem) {
-  const QString what = wordingText(problem.what);
-  return problem.fix.empty() ? what : what + QStringLiteral("; ") + wordingText(problem.fix);
-}
+QString whatAndFix(const Problem& problem) { return wordingText(withFix(problem)); }
 
 QString problemLine(const Problem& problem) {
-  QString text;
-  const auto add = [&text](const QString& piece) { text += piece + QStringLiteral(": "); };
-  const QString file = QString::fromStdString(problem.file);
-  if (!file.isEmpty()) {
-    add(problem.line > 0 ? QStringLiteral("%1:%2").arg(file).arg(problem.line) : file);
-  } else if (problem.line > 0) {
-    add(QCoreApplication::translate(kContext, "line %1").arg(problem.line));
-  }
-  if (!problem.pointer.empty()) add(QString::fromStdString(problem.pointer));
-  return QString::fromStdString(printable((text + whatAndFix(problem)).toStdString()));
+  return QString::fromStdString(printable(wordingText(inPlace(problem)).toStdString()));
 }
 
 }  // namespace grainwise::ui
