@@ -22,19 +22,14 @@ constexpr int kTenths = 1;
 constexpr int kHundredths = 2;
 constexpr int kThousandths = 3;
 
-/// "Length (ft)".
-QString headed(const QString& words, const QString& unit) {
-  return QStringLiteral("%1 (%2)").arg(words, unit);
-}
-
 OutCell feet(double ft, DisplayUnits units) {
-  return {shownValue(ft, Measure::length, units), kHundredths};
+  return figureCell(ft, Measure::length, kHundredths, units);
 }
 OutCell grains(Grains mass, DisplayUnits units) {
-  return {shownValue(mass.value(), Measure::mass, units), units.grams ? kHundredths : kTenths};
+  return figureCell(mass.value(), Measure::mass, units.grams ? kHundredths : kTenths, units);
 }
 OutCell lineMass(GrainsPerFoot mass, DisplayUnits units) {
-  return {shownValue(mass.value(), Measure::lineMass, units), kHundredths};
+  return figureCell(mass.value(), Measure::lineMass, kHundredths, units);
 }
 
 PictureStyle lightStyle(DisplayUnits units) {
@@ -164,7 +159,7 @@ OutPicture linePicture(const Rig& rig, const Conditions& conditions, const QStri
   const FootRange range = rangeOf({shown});
   const QRectF strip(2 * kText, kText, kWide - 6 * kText, kStrip);
   const Captions captions = captionsOf(shown, strip, range, style, CaptionDetail::full, nullptr);
-  return {title, QSizeF(kWide, strip.bottom() + captions.height + kText), [=](QPainter& p) {
+  return {title, QSizeF(kWide, std::ceil(strip.bottom() + captions.height + kText)), [=](QPainter& p) {
             p.setRenderHint(QPainter::Antialiasing);
             paintCaptions(p, captions, strip.center().y(), style);
             paintStrip(p, strip, shown, range, Setup::alone, style);

@@ -17,18 +17,12 @@
 namespace grainwise::ui {
 namespace {
 
-constexpr int kDpi = 96;
-constexpr double kSharper = 2;
 constexpr double kMetresPerInch = 0.0254;
 constexpr double kPointsPerInch = 72;
 constexpr int kType = 15;
 constexpr double kWidestColumn = 360;
 constexpr double kGap = 18;
 constexpr double kAbove = 5;
-
-bool endsIn(const QString& path, const char* suffix) {
-  return QFileInfo(path).suffix().compare(QLatin1String(suffix), Qt::CaseInsensitive) == 0;
-}
 
 template <class Write>
 QByteArray bytesOf(Write write) {
@@ -127,29 +121,29 @@ OutPicture pictureOf(const OutTable& table, const QString& title, const Look& lo
   return {title, QSizeF(out.width(), out.height()), [out](QPainter& p) { paintTable(p, out); }};
 }
 
-QImage imageOf(const OutPicture& picture) {
-  const QSizeF size = picture.size * kSharper;
-  QImage image(std::max(1, int(std::ceil(size.width()))),
-               std::max(1, int(std::ceil(size.height()))), QImage::Format_RGB32);
-  image.setDotsPerMeterX(int(std::lround(kDpi * kSharper / kMetresPerInch)));
+QImage imageOf(const OutPicture& picture, int dpi) {
+  const double scale = double(dpi) / picture.dpi;
+  const QSize size = (picture.size * scale).toSize().expandedTo({1, 1});
+  QImage image(size, QImage::Format_RGB32);
+  image.setDotsPerMeterX(int(std::lround(dpi / kMetresPerInch)));
   image.setDotsPerMeterY(image.dotsPerMeterX());
   image.fill(Qt::white);
   QPainter p(&image);
   p.setRenderHint(QPainter::Antialiasing);
-  p.scale(kSharper, kSharper);
+  p.scale(scale, scale);
   picture.paint(p);
   return image;
 }
 
-QByteArray pngOf(const OutPicture& picture) {
-  return bytesOf([&](QBuffer& buffer) { imageOf(picture).save(&buffer, "PNG"); });
+QByteArray pngOf(const OutPicture& picture, int dpi) {
+  return bytesOf([&](QBuffer& buffer) { imageOf(picture, dpi).save(&buffer, "PNG"); });
 }
 
 QByteArray svgOf(const OutPicture& picture) {
   return bytesOf([&](QBuffer& buffer) {
     QSvgGenerator generator;
     generator.setOutputDevice(&buffer);
-    generator.setResolution(kDpi);
+    generator.setResolution(picture.dpi);
     generator.setSize(
         QSize(int(std::ceil(picture.size.width())), int(std::ceil(picture.size.height()))));
     generator.setViewBox(QRectF(QPointF(), picture.size));
@@ -163,8 +157,8 @@ QByteArray svgOf(const OutPicture& picture) {
 QByteArray pdfOf(const OutPicture& picture) {
   return bytesOf([&](QBuffer& buffer) {
     QPdfWriter writer(&buffer);
-    writer.setResolution(kDpi);
-    const QSizeF points = picture.size * (kPointsPerInch / kDpi);
+    writer.setResolution(picture.dpi);
+    const QSizeF points = picture.size * (kPointsPerInch / picture.dpi);
     const QPageSize page(points, QPageSize::Point, picture.title, QPageSize::ExactMatch);
     // Upright or lying: the page is as it was asked for.
     writer.setPageLayout(QPageLayout(page, QPageLayout::Portrait, QMarginsF()));
@@ -175,16 +169,20 @@ QByteArray pdfOf(const OutPicture& picture) {
   });
 }
 
-bool isPictureName(const QString& path) {
-  return endsIn(path, "png") || endsIn(path, "svg") || endsIn(path, "pdf");
+std::optional<PictureFile> pictureFileOf(const QString& path) {
+  const QString suffix = QFileInfo(path).suffix().toLower();
+  if (suffix == QLatin1String("png")) return PictureFile::png;
+  if (suffix == QLatin1String("svg")) return PictureFile::svg;
+  if (suffix == QLatin1String("pdf")) return PictureFile::pdf;
+  return std::nullopt;
 }
 
 QString writePicture(const OutPicture& picture, const QString& path) {
-  if (!isPictureName(path))
-    return WayOut::tr("%1: the name should end in .png, .svg or .pdf").arg(path);
-  const QByteArray bytes = endsIn(path, "png")   ? pngOf(picture)
-                           : endsIn(path, "svg") ? svgOf(picture)
-                                                 : pdfOf(picture);
+  const auto kind = pictureFileOf(path);
+  if (!kind) return WayOut::tr("%1: the name should end in .png, .svg or .pdf").arg(path);
+  const QByteArray bytes = *kind == PictureFile::png   ? pngOf(picture)
+                           : *kind == PictureFile::svg ? svgOf(picture)
+                                                       : pdfOf(picture);
   const QString why = writeWhole(path, bytes);
   return why.isEmpty() ? why : WayOut::tr("%1: %2").arg(path, why);
 }

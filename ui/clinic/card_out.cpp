@@ -30,7 +30,7 @@ OutTable tableOf(const ShownCard& shown, bool answered, DisplayUnits units) {
   words(CardView::tr("Question"), of(shown.card.ask));
   if (answered) words(CardView::tr("Answer"), of(shown.card.reveal));
   const auto mass = [&](Grains value) {
-    return answered ? OutCell(shownValue(value.value(), Measure::mass, units), kMassPlaces)
+    return answered ? figureCell(value.value(), Measure::mass, kMassPlaces, units)
                     : OutCell::none();
   };
   for (const PictureRig& rig : shown.rigs) {

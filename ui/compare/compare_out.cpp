@@ -43,8 +43,8 @@ OutTable flyTable(const PairTrack& track, DisplayUnits units) {
     if (frame.feet.empty()) continue;
     const QPointF fly = frame.feet.back();
     table.rows.push_back({OutCell(frame.time_s, kTimePlaces),
-                          OutCell(shownValue(fly.x(), Measure::length, units), kFeetPlaces),
-                          OutCell(shownValue(fly.y(), Measure::length, units), kFeetPlaces)});
+                          figureCell(fly.x(), Measure::length, kFeetPlaces, units),
+                          figureCell(fly.y(), Measure::length, kFeetPlaces, units)});
   }
   return table;
 }

@@ -127,11 +127,6 @@ QString placeFact(const FactPair& f, DisplayUnits units) {
   }
 }
 
-QString capital(QString words) {
-  if (!words.isEmpty()) words[0] = words[0].toUpper();
-  return words;
-}
-
 bool onBottom(const std::optional<Figure>& f) {
   const auto* state = f ? std::get_if<DepthState>(&f->verdict) : nullptr;
   return state != nullptr && isOnBottom(*state);

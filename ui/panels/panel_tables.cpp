@@ -14,19 +14,14 @@ namespace {
 constexpr int kTenths = 1;
 constexpr int kHundredths = 2;
 
-QString headed(const QString& words, const QString& unit) {
-  return QStringLiteral("%1 (%2)").arg(words, unit);
-}
-
 OutCell length(Feet value, DisplayUnits units) {
-  return {shownValue(value.value(), Measure::length, units), kHundredths};
+  return figureCell(value.value(), Measure::length, kHundredths, units);
 }
 
 /// Depths of a band, to a tenth and no finer; empty without one.
 OutCell depth(const DepthBand* band, Feet DepthBand::*which, DisplayUnits units) {
-  return band != nullptr
-             ? OutCell(shownValue((band->*which).value(), Measure::length, units), kTenths)
-             : OutCell::none();
+  return band != nullptr ? figureCell((band->*which).value(), Measure::length, kTenths, units)
+                         : OutCell::none();
 }
 
 const DepthBand* bandOf(const std::optional<DepthBand>& band) {
@@ -50,7 +45,7 @@ OutTable depthsTable(const std::vector<DepthRow>& rows, DisplayUnits units) {
     std::vector<OutCell> cells{QString::fromStdString(row.pool.name),
                                length(row.pool.depth, units)};
     for (const DepthCell& cell : row.cells) {
-      cells.emplace_back(shownValue(cell.surface.value(), Measure::speed, units), kHundredths);
+      cells.push_back(figureCell(cell.surface.value(), Measure::speed, kHundredths, units));
       cells.push_back(depth(bandOf(cell.band), &DepthBand::low, units));
       cells.push_back(depth(bandOf(cell.band), &DepthBand::high, units));
       cells.emplace_back(cell.state ? depthWords(*cell.state) : missingWords(Missing::flyMass));
@@ -68,9 +63,9 @@ OutTable poolsTable(const Pools& pools, DisplayUnits units) {
   for (const Pool& pool : pools.pools) {
     table.rows.push_back(
         {QString::fromStdString(pool.name), length(pool.depth, units),
-         OutCell(shownValue(pool.surfaceSpeed.value(), Measure::speed, units), kHundredths),
+         figureCell(pool.surfaceSpeed.value(), Measure::speed, kHundredths, units),
          pool.temperature
-             ? OutCell(shownValue(pool.temperature->value(), Measure::temperature, units), kTenths)
+             ? figureCell(pool.temperature->value(), Measure::temperature, kTenths, units)
              : OutCell::none()});
   }
   return table;

@@ -165,7 +165,7 @@ OutTable WeighPage::table() const {
   table.header = {tr("part"), tr("meant (%1)").arg(mass), tr("scale (%1)").arg(mass), tr("off"),
                   tr("a foot weighs (%1)").arg(lineMassUnit(units()))};
   const auto grains = [this](Grains value) {
-    return OutCell(shownValue(value.value(), Measure::mass, units()), kMassPlaces);
+    return figureCell(value.value(), Measure::mass, kMassPlaces, units());
   };
   for (const Part& part : m_document->rig().parts) {
     const auto weighed = weighedMass(part);
@@ -174,7 +174,7 @@ OutTable WeighPage::table() const {
         {partWords(part, units()), grains(nominalMass(part)), weighed ? grains(*weighed) : OutCell::none(),
          read ? OutCell(weighWords(*read, units())) : OutCell::none(),
          read && read->implied
-             ? OutCell(shownValue(read->implied->value(), Measure::lineMass, units()), kMassPlaces)
+             ? figureCell(read->implied->value(), Measure::lineMass, kMassPlaces, units())
              : OutCell::none()});
   }
   return table;

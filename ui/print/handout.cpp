@@ -50,11 +50,6 @@ Grains massOf(const Part& part) {
   return massProfile(alone).places.front().mass();
 }
 
-QString capital(QString words) {
-  if (!words.isEmpty()) words[0] = words[0].toUpper();
-  return words;
-}
-
 struct Line {
   std::optional<Grade> grade;
   QString name;

@@ -3,16 +3,14 @@
 
 #include <QBuffer>
 #include <QFileInfo>
-#include <QImage>
 #include <QLocale>
 #include <QPageLayout>
 #include <QPainter>
 #include <QPdfWriter>
 #include <QPrinter>
-#include <QSvgGenerator>
 #include <algorithm>
-#include <cmath>
 
+#include "ui/charts/way_out_files.h"
 #include "ui/document/whole_file.h"
 #include "ui/text/contexts.h"
 
@@ -20,7 +18,6 @@ namespace grainwise::ui {
 namespace {
 
 constexpr int kImageDpi = 300;
-constexpr double kMetresPerInch = 0.0254;
 
 QPageSize pageSizeOf(Paper paper) {
   return QPageSize(paper == Paper::letter ? QPageSize::Letter : QPageSize::A4);
@@ -46,41 +43,10 @@ QByteArray pdf(const Pages& pages, Paper paper) {
   return bytes;
 }
 
-QByteArray png(const Pages& pages, int page, Paper paper) {
+/// One page as a picture.
+OutPicture pictureOf(const Pages& pages, int page, Paper paper) {
   const QSizeF sheet = sizeOf(paper);
-  const double scale = double(kImageDpi) / kPageDpi;
-  QImage image(int(std::lround(sheet.width() * scale)), int(std::lround(sheet.height() * scale)),
-               QImage::Format_RGB32);
-  image.setDotsPerMeterX(int(std::lround(kImageDpi / kMetresPerInch)));
-  image.setDotsPerMeterY(image.dotsPerMeterX());
-  image.fill(Qt::white);
-  QPainter p(&image);
-  p.scale(scale, scale);
-  pages.paint(p, page, sheet);
-  p.end();
-  QByteArray bytes;
-  QBuffer buffer(&bytes);
-  buffer.open(QIODevice::WriteOnly);
-  image.save(&buffer, "PNG");
-  return bytes;
-}
-
-QByteArray svg(const Pages& pages, int page, Paper paper) {
-  const QSizeF sheet = sizeOf(paper);
-  QByteArray bytes;
-  QBuffer buffer(&bytes);
-  buffer.open(QIODevice::WriteOnly);
-  QSvgGenerator generator;
-  generator.setOutputDevice(&buffer);
-  generator.setResolution(kPageDpi);
-  generator.setSize(sheet.toSize());
-  generator.setViewBox(QRectF(QPointF(0, 0), sheet));
-  generator.setTitle(pages.title());
-  QPainter p(&generator);
-  p.fillRect(QRectF(QPointF(0, 0), sheet), Qt::white);
-  pages.paint(p, page, sheet);
-  p.end();
-  return bytes;
+  return {pages.title(), sheet, [&pages, page, sheet](QPainter& p) { pages.paint(p, page, sheet); }, kPageDpi};
 }
 
 /// Why it could not be written, or nothing.
@@ -95,27 +61,20 @@ QString nameOf(const QString& path, int page) {
   return path.chopped(suffix.size() + 1) + QStringLiteral("-%1.%2").arg(page + 1).arg(suffix);
 }
 
-bool endsIn(const QString& path, const char* suffix) {
-  return QFileInfo(path).suffix().compare(QLatin1String(suffix), Qt::CaseInsensitive) == 0;
-}
-
 }  // namespace
-
-bool canWrite(const QString& path) {
-  return endsIn(path, "pdf") || endsIn(path, "png") || endsIn(path, "svg");
-}
 
 Written writePages(const Pages& pages, const QString& path, Paper paper) {
   Written written;
-  if (!canWrite(path)) {
+  const auto kind = pictureFileOf(path);
+  if (!kind) {
     written.problem = PaperWords::tr("%1: the name should end in .pdf, .png or .svg").arg(path);
     return written;
   }
-  const bool whole = endsIn(path, "pdf");
+  const bool whole = *kind == PictureFile::pdf;
   for (int page = 0; page < (whole ? 1 : pages.count()); ++page) {
-    const QByteArray bytes = whole                ? pdf(pages, paper)
-                             : endsIn(path, "png") ? png(pages, page, paper)
-                                                   : svg(pages, page, paper);
+    const QByteArray bytes = whole                      ? pdf(pages, paper)
+                             : *kind == PictureFile::png ? pngOf(pictureOf(pages, page, paper), kImageDpi)
+                                                         : svgOf(pictureOf(pages, page, paper));
     written.problem = writeFile(nameOf(path, page), bytes);
     if (!written.problem.isEmpty()) return written;
     written.files.append(nameOf(path, page));

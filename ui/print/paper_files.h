@@ -19,8 +19,6 @@ struct Written {
 /// Pages as a file, by the ending of its name: `.pdf` (vectors, fonts within, all pages), `.png` (300 dots
 /// an inch) or `.svg`; of the last two a file a page, the second called OUT-2.png and so on.
 Written writePages(const Pages& pages, const QString& path, Paper paper);
-/// Whether a name ends in one of those.
-bool canWrite(const QString& path);
 
 /// The usual paper where the person is.
 Paper localPaper();

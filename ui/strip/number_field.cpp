@@ -94,9 +94,6 @@ void NumberField::refreshText() {
     text = asTyped ? localDigits(m_digits) : plain;
   }
   m_edit->setText(text);
-  m_edit->setWhatsThis(tr("%1: a number, %2. A point or a comma is the decimal sign; another unit may be written "
-                          "behind it.", "name of the field, its range")
-                           .arg(m_nameText, limitWords(m_limit, m_measure, m_look->units())));
   setError({});
 }
 
@@ -217,6 +214,9 @@ void NumberField::applyLook() {
   const QString unit = unitOf(m_measure, m_look->units());
   m_name->setText(unit.isEmpty() ? m_nameText : tr("%1, %2").arg(m_nameText, unit));
   m_edit->setAccessibleName(m_name->text());
+  m_edit->setWhatsThis(tr("%1: a number, %2. A point or a comma is the decimal sign; another unit may be written "
+                          "behind it.", "name of the field, its range")
+                           .arg(m_nameText, limitWords(m_limit, m_measure, m_look->units())));
   m_name->setFont(m_look->font(14));
   refreshWidths();
   m_edit->setFont(m_look->font(16));

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/text/out_table.h"
 
-#include "ui/text/quantities.h"
-
 namespace grainwise::ui {
 namespace {
 
@@ -51,6 +49,14 @@ QString lines(const OutTable& table, const QString& between, const QString& end,
 
 QString OutCell::shown() const {
   return number ? numberText(*number, decimals) : words;
+}
+
+OutCell figureCell(double value, Measure measure, int decimals, DisplayUnits units) {
+  return {shownValue(value, measure, units), decimals};
+}
+
+QString headed(const QString& words, const QString& unit) {
+  return QStringLiteral("%1 (%2)").arg(words, unit);
 }
 
 QByteArray csvOf(const OutTable& table) {

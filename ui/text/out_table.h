@@ -6,6 +6,8 @@
 #include <optional>
 #include <vector>
 
+#include "ui/text/quantities.h"
+
 /// Tables on their way out of the window: into a file, onto the clipboard.
 namespace grainwise::ui {
 
@@ -25,6 +27,11 @@ struct OutCell {
   std::optional<double> number;
   int decimals = 0;
 };
+
+/// A figure in the person's unit; `value` is in the unit of a rig file.
+OutCell figureCell(double value, Measure measure, int decimals, DisplayUnits units);
+/// "Length (ft)".
+QString headed(const QString& words, const QString& unit);
 
 /// The same numbers as a diagram, or what a table of the window says; a number's unit stands in its header.
 struct OutTable {

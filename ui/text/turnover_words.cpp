@@ -27,11 +27,6 @@ QString thePart(const Part& part) {
   }
 }
 
-QString capital(QString words) {
-  if (!words.isEmpty()) words[0] = words[0].toUpper();
-  return words;
-}
-
 QString aboutDrive(const Part& part, DriveVerdict verdict) {
   const QString what = verdict == DriveVerdict::doesNotCarry
                            ? Words::tr("%1 does not carry the fly: more mass per foot there, or a smaller fly")

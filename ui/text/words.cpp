@@ -53,6 +53,11 @@ QString lifted(const Stroke& stroke, const ByLift& words) {
 
 }  // namespace
 
+QString capital(QString words) {
+  if (!words.isEmpty()) words[0] = words[0].toUpper();
+  return words;
+}
+
 QString readingTitle(Reading reading) {
   switch (reading) {
     case Reading::junction:

@@ -16,6 +16,9 @@ namespace grainwise::ui {
 /// What a reading is called: "Hinge", "Tip share".
 QString readingTitle(Reading reading);
 
+/// Words as the beginning of a line.
+QString capital(QString words);
+
 /// A tile: what it shows. Without a number (`number` empty) the words say what to do next.
 struct TileWords {
   QString title;    ///< of the reading that decides: "Tip share", or "Anchor" where that is worse

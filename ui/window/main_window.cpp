@@ -17,6 +17,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "ui/charts/way_out_files.h"
 #include "ui/clinic/clinic_face.h"
 #include "ui/compare/compare_face.h"
 #include "core/io/rig_file.h"
@@ -558,7 +559,7 @@ void MainWindow::print() {
 void MainWindow::exportHandout() {
   QString path = askExportPath();
   if (path.isEmpty()) return;
-  if (!canWrite(path)) path += QLatin1String(".pdf");
+  if (!pictureFileOf(path)) path += QLatin1String(".pdf");
   const Handout handout(*m_document->shown(), m_pools->pools().pools, m_look.units(), m_feed->conditions(),
                         m_shelf);
   const Written written = writePages(handout, path, localPaper());

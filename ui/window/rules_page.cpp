@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "ui/text/rule_words.h"
+#include "ui/text/words.h"
 #include "ui/window/value_row.h"
 
 namespace grainwise::ui {
@@ -15,11 +16,6 @@ namespace {
 double asShown(const RuleRow& row, double value) {
   constexpr double kFinest = 1e9;
   return row.unit == RuleUnit::share ? std::round(value * shownAs(row.unit) * kFinest) / kFinest : value;
-}
-
-QString capital(QString words) {
-  if (!words.isEmpty()) words[0] = words[0].toUpper();
-  return words;
 }
 
 ValueSpec specOf(const RuleRow& row) {

@@ -31,10 +31,6 @@ void Settings::store(const AllSettings& all) {
 
 QString Settings::language() const { return QSettings().value(key(kLanguage)).toString(); }
 
-void Settings::setLanguage(const QString& code) {
-  code.isEmpty() ? QSettings().remove(key(kLanguage)) : QSettings().setValue(key(kLanguage), code);
-}
-
 QByteArray Settings::geometry() const { return QSettings().value(key(kGeometry)).toByteArray(); }
 
 void Settings::setGeometry(const QByteArray& geometry) {

@@ -19,7 +19,6 @@ class Settings {
 
   /// The code of the language that was chosen; empty for the system's.
   [[nodiscard]] QString language() const;
-  void setLanguage(const QString& code);
 
   [[nodiscard]] QByteArray geometry() const;
   void setGeometry(const QByteArray& geometry);
