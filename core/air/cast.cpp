@@ -8,6 +8,7 @@
 #include "core/numerics/chain.h"
 #include "core/numerics/ode.h"
 #include "core/numerics/root.h"
+#include "core/numerics/wide.h"
 #include "core/units/si.h"
 
 namespace grainwise {
@@ -87,7 +88,7 @@ class Line {
 
 /// Drag of each link at two Gauss points, since the speed across runs linearly along it; returns
 /// the power that it takes (W).
-double Line::lineDrag(const double* rate) {
+GRAINWISE_WIDE double Line::lineDrag(const double* rate) {
   const double* c = m_chain.cosine();
   const double* s = m_chain.sine();
   const double* vx = m_chain.velocityX_m_per_s();
@@ -98,7 +99,9 @@ double Line::lineDrag(const double* rate) {
   const double* across = m_across.data();
   const double* along = m_along.data();
   const double reach = kGauss * m_model.link_m;
+  double* power = m_power.data();
   const std::size_t n = m_links;
+  GRAINWISE_APART
   for (std::size_t k = 0; k < n; ++k) {
     const double mx = 0.5 * (vx[k] + vx[k + 1]);
     const double my = 0.5 * (vy[k] + vy[k + 1]);
@@ -112,7 +115,7 @@ double Line::lineDrag(const double* rate) {
     fx[k] = c[k] * ft - s[k] * (fn + ff);
     fy[k] = s[k] * ft + c[k] * (fn + ff);
     twist[k] = kGauss * (ff - fn);
-    m_power[k] = -(ft * t + fn * near + ff * far);
+    power[k] = -(ft * t + fn * near + ff * far);
   }
   return sum(m_power);
 }
@@ -128,7 +131,7 @@ double Line::flyDrag() {
 }
 
 /// Couples at the joints; returns the power that their damping takes (W).
-double Line::bend(const double* angle, const double* rate) {
+GRAINWISE_WIDE double Line::bend(const double* angle, const double* rate) {
   const double* b = m_model.bending_N_m.data();
   double* couple = m_couple.data();
   const double eta = m_model.bendingTime_s;
@@ -144,7 +147,7 @@ double Line::bend(const double* angle, const double* rate) {
 }
 
 /// Everything that acts on the nodes: a link's drag by halves, its couples Q_k as +-Q_k n_k/h.
-void Line::gather() {
+GRAINWISE_WIDE void Line::gather() {
   const std::size_t n = m_links;
   const double* c = m_chain.cosine();
   const double* s = m_chain.sine();
@@ -158,6 +161,7 @@ void Line::gather() {
   const double inverse = 1.0 / m_model.link_m;
   const double gx = m_model.gravityX_m_per_s2;
   const double gy = m_model.gravityY_m_per_s2;
+  GRAINWISE_APART
   for (std::size_t i = 1; i < n; ++i) {
     const double before = (couple[i] - couple[i - 1]) * inverse + twist[i - 1];
     const double after = (couple[i + 1] - couple[i]) * inverse + twist[i];
@@ -181,7 +185,7 @@ void Line::slope(const double* y, double* dy) {
   std::copy(rate, rate + n, dy);
 }
 
-double Line::step_s(const double* rate) const {
+GRAINWISE_WIDE double Line::step_s(const double* rate) const {
   const double h = m_model.link_m;
   const auto& tension = m_chain.tension_N();
   const double* vx = m_chain.velocityX_m_per_s();

@@ -6,6 +6,7 @@
 
 #include "core/numerics/sincos.h"
 #include "core/numerics/tridiagonal.h"
+#include "core/numerics/wide.h"
 
 namespace grainwise::numerics {
 
@@ -28,7 +29,7 @@ Chain::Chain(double link_m, std::vector<double> nodeMass_kg)
   }
 }
 
-void Chain::move(const double* angle_rad, const double* rate_rad_per_s) {
+GRAINWISE_WIDE void Chain::move(const double* angle_rad, const double* rate_rad_per_s) {
   sineCosine(m_links, angle_rad, m_cos.data(), m_sin.data());
   double vx = m_velocityX[0];
   double vy = m_velocityY[0];
@@ -57,7 +58,7 @@ void Chain::place(double* x_m, double* y_m) const {
   }
 }
 
-void Chain::solve(const double* rate, double* acceleration) {
+GRAINWISE_WIDE void Chain::solve(const double* rate, double* acceleration) {
   const std::size_t n = m_links;
   const double h = m_link_m;
   const double* c = m_cos.data();
@@ -69,6 +70,7 @@ void Chain::solve(const double* rate, double* acceleration) {
   double* gy = m_jumpY.data();
   gx[0] = fx[1] * inverse[1] - m_heldX;
   gy[0] = fy[1] * inverse[1] - m_heldY;
+  GRAINWISE_APART
   for (std::size_t k = 1; k < n; ++k) {
     gx[k] = fx[k + 1] * inverse[k + 1] - fx[k] * inverse[k];
     gy[k] = fy[k + 1] * inverse[k + 1] - fy[k] * inverse[k];
@@ -78,10 +80,12 @@ void Chain::solve(const double* rate, double* acceleration) {
   double* rhs = m_rhs.data();
   double* dot = m_dot.data();
   double* cross = m_cross.data();
+  GRAINWISE_APART
   for (std::size_t k = 0; k < n; ++k) {
     diagonal[k] = inverse[k] + inverse[k + 1];
     rhs[k] = h * rate[k] * rate[k] + (c[k] * gx[k] + s[k] * gy[k]);
   }
+  GRAINWISE_APART
   for (std::size_t k = 0; k + 1 < n; ++k) {
     dot[k] = c[k] * c[k + 1] + s[k] * s[k + 1];
     cross[k] = c[k] * s[k + 1] - s[k] * c[k + 1];  // n_k.e_{k+1} = -n_{k+1}.e_k
@@ -98,6 +102,7 @@ void Chain::solve(const double* rate, double* acceleration) {
     return;
   }
   acceleration[0] = (own(0) + fromNext(0)) * inverseLink;
+  GRAINWISE_APART
   for (std::size_t k = 1; k + 1 < n; ++k) {
     acceleration[k] = ((own(k) + fromNext(k)) - fromLast(k)) * inverseLink;
   }
