@@ -121,6 +121,18 @@ double skinDrag_n_per_m(double diameter_m, double u_m_per_s, const Fluid& fluid)
          u_m_per_s;
 }
 
+Marcher::Marcher(const std::vector<Element>& elements, const River& river, const HangForces& forces,
+                 bool toRod)
+    : m_elements(elements),
+      m_river(river),
+      m_forces(forces),
+      m_toRod(toRod),
+      m_drag(dragTable()),
+      m_inverseNu_s_per_m2(1.0 / river.fluid.nu_m2_per_s()),
+      m_across_pa_s(0.5 * river.fluid.mu_pa_s * river.acrossDragFactor),
+      m_along_pa_s(2.7 * river.fluid.mu_pa_s),
+      m_skin_kg_per_m3(0.5 * river.fluid.rho_kg_per_m3 * std::numbers::pi * kSkinFriction) {}
+
 State Marcher::slope(const State& at, double wet_n_per_m, double dry_n_per_m, double d_m) const {
   const double tension_n = std::sqrt(at.tx_n * at.tx_n + at.tz_n * at.tz_n);
   const double inverse = tension_n > 0.0 ? 1.0 / tension_n : 0.0;
@@ -129,20 +141,16 @@ State Marcher::slope(const State& at, double wet_n_per_m, double dry_n_per_m, do
   if (m_toRod && at.z_m > 0.0) return {0.0, dry_n_per_m, s, -c};
   const double u = m_river.current_m_per_s(at.z_m);
   const double across = u * std::abs(s), along = u * std::abs(c);
-  const double root = std::sqrt(across * d_m / m_river.fluid.nu_m2_per_s());
-  const Fluid& fluid = m_river.fluid;
+  const double root = std::sqrt(across * (d_m * m_inverseNu_s_per_m2));
   const double kn = m_forces.acrossCd
-                        ? 0.5 * fluid.rho_kg_per_m3 * *m_forces.acrossCd * d_m * across
-                        : 0.5 * fluid.mu_pa_s * dragTable().gAtQ(std::sqrt(root)) *
-                              m_river.acrossDragFactor;
+                        ? 0.5 * m_river.fluid.rho_kg_per_m3 * *m_forces.acrossCd * d_m * across
+                        : m_across_pa_s * m_drag.gAtQ(std::sqrt(root));
   if (m_forces.along_n_per_m) {
     const double along_n = c < 0.0 ? -*m_forces.along_n_per_m : *m_forces.along_n_per_m;
     const double across_n = kn * u * s;
     return {-across_n * s - along_n * c, wet_n_per_m - across_n * c + along_n * s, s, -c};
   }
-  const double kt =
-      std::max(2.7 * fluid.mu_pa_s * root,
-               0.5 * fluid.rho_kg_per_m3 * std::numbers::pi * d_m * kSkinFriction * along);
+  const double kt = std::max(m_along_pa_s * root, m_skin_kg_per_m3 * d_m * along);
   return {-u * (kn * s * s + kt * c * c), wet_n_per_m - (kn - kt) * u * s * c, s, -c};
 }
 

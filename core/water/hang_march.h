@@ -5,6 +5,7 @@
 #include <optional>
 #include <vector>
 
+#include "core/material/drag.h"
 #include "core/water/hang.h"
 
 /// The steady line as an initial-value problem from the fly upstream, in plain SI. Inner workings
@@ -49,8 +50,7 @@ class Marcher {
  public:
   /// `toRod`: the line never stays at the surface but leads up to the rod, through air above z = 0.
   Marcher(const std::vector<Element>& elements, const River& river, const HangForces& forces,
-          bool toRod)
-      : m_elements(elements), m_river(river), m_forces(forces), m_toRod(toRod) {}
+          bool toRod);
 
   /// From `state` at the fly end of element `from`, `share` of it left out (lying on the bed), until
   /// the line stays at the surface or ends. `path`, when given, receives a point a step.
@@ -67,6 +67,9 @@ class Marcher {
   const River& m_river;
   HangForces m_forces;
   bool m_toRod;
+  const DragTable& m_drag;
+  // What every slope multiplies by.
+  double m_inverseNu_s_per_m2, m_across_pa_s, m_along_pa_s, m_skin_kg_per_m3;
 };
 
 }  // namespace grainwise::hanging
