@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <limits>
 #include <numbers>
 
 #include "core/numerics/ode.h"
@@ -18,6 +19,7 @@ constexpr double kStepShare = 0.2;      // of the length over which the speed ch
 constexpr double kMostSteps = 20000;    // a fly of 0.001 gr behind the largest drag takes 4000
 constexpr double kStallShare = 0.05;    // of u0 - v: below it the leg is said to have stopped
 constexpr double kMostGathered = 0.05;  // of the leg, in steps taken together
+constexpr std::size_t kUsualSteps = 128;  // taken together
 constexpr double kMostChange = 0.2;     // of a speed in one step
 constexpr double kLeastPart = 1e-3;     // of a step of the grid
 constexpr double kBendShadow = 0.29;    // of D d: line of the leg that the bend already counts
@@ -76,6 +78,7 @@ void RollingLoop::build(const AirLine& line, const LoopDrag& strongest, double m
   double leg_kg = line.fly_kg;
   double shadow_m2 = 0.0;
   std::size_t point = 0;
+  m_steps.reserve(line.pieces.size() + static_cast<std::size_t>(m_start_m / coarsestStep_m));
   for (const AirPiece& piece : line.pieces) {
     const double end_m = std::min(piece.to_m, m_start_m);
     double x_m = piece.from_m;
@@ -120,7 +123,7 @@ void RollingLoop::build(const AirLine& line, const LoopDrag& strongest, double m
 /// mass, the beginning of the nylon or the place where the loop starts to shrink.
 void RollingLoop::gather() {
   const double shrinks_m = pi * m_shape.loop_m / 4.0;
-  m_run.reserve(m_steps.size());
+  m_run.reserve(std::min(m_steps.size(), kUsualSteps));
   for (std::size_t first = 0; first < m_steps.size();) {
     std::size_t last = first;
     double length_m = m_steps[first].length_m;
@@ -271,6 +274,18 @@ LoopEnd RollingLoop::run(double flyLeg_m_per_s, double rodLeg_m_per_s, const Loo
   end.height_m = m_shape.rodTip_m + m_length_m * std::sin(m_shape.launch_rad) +
                  m_shape.loop_m * std::cos(m_shape.launch_rad) - end.fall_m;
   return end;
+}
+
+double RollingLoop::leastDrive(const LoopDrag& drag, double window_m) const {
+  double least = std::numeric_limits<double>::infinity();
+  for (auto step = m_steps.rbegin(); step != m_steps.rend(); ++step) {
+    if (step->flySide.x_m > window_m + kSamePlace_m) break;
+    if (step->bareNylon) continue;
+    for (const Node* node : {&step->flySide, &step->middle, &step->rodSide}) {
+      if (node->x_m <= window_m + kSamePlace_m) least = std::min(least, balanceAt(*node, drag).drive());
+    }
+  }
+  return least;
 }
 
 std::vector<LoopBalance> RollingLoop::balance(const LoopDrag& drag) const {

@@ -89,6 +89,9 @@ class RollingLoop {
   /// Line and need from the loop's start to the fly (in falling x): both ends and the middle of
   /// every step of the grid, so both sides of every step of mass.
   [[nodiscard]] std::vector<LoopBalance> balance(const LoopDrag& drag) const;
+  /// The least drive of that list between the fly and `window_m`, bare nylon apart; infinite where there
+  /// is none.
+  [[nodiscard]] double leastDrive(const LoopDrag& drag, double window_m) const;
 
  private:
   /// The line at one place: what does not depend on speed or drag.

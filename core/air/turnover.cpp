@@ -65,9 +65,13 @@ bool anyStepsUp(const std::vector<Junction>& joints, double limit) {
 /// The place of least drive in the window; null when the window holds none of the loop's way.
 const LoopBalance* leastDrive(const std::vector<LoopBalance>& list, double windowEnd_m) {
   const LoopBalance* least = nullptr;
+  double leastDrive = 0.0;
   for (const LoopBalance& at : list) {
     if (at.bareNylon || at.x_m > windowEnd_m + kSamePlace_m) continue;
-    if (!least || at.drive() < least->drive()) least = &at;
+    const double drive = at.drive();
+    if (least && !(drive < leastDrive)) continue;
+    least = &at;
+    leastDrive = drive;
   }
   return least;
 }
@@ -195,8 +199,7 @@ void Reader::readRanges(Turnover& t) const {
           [&](double r) { return judgeReserve(r, limits); });
     t.ends.push_back({v.input, v.high, reserve, t.drive.value_or(0.0), end.speed_m_per_s / speed});
     if (sameDrag || !t.drive) continue;  // pull and need both go with the square of the speed
-    const auto list = m_loop.balance(drag);
-    const double drive = leastDrive(list, m_windowEnd_m)->drive();
+    const double drive = m_loop.leastDrive(drag, m_windowEnd_m);
     t.ends.back().drive = drive;
     widen(t.driveRange, *t.drive, drive, *t.driveVerdict, v.input, furthestDrive,
           [&](double d) { return judgeDrive(d, limits); });

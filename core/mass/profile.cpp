@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "core/mass/line_integrals.h"
+#include "core/material/rated_diameters.h"
 
 namespace grainwise {
 namespace {
@@ -65,6 +66,9 @@ class Builder {
  public:
   explicit Builder(const Rig& rig) {
     m_profile.places.reserve(rig.parts.size());
+    std::size_t sections = 0;
+    for (const Part& part : rig.parts) sections += part.sections.size();
+    m_profile.spans.reserve(sections);
     for (std::size_t i = 0; i < rig.parts.size(); ++i) add(rig.parts[i], i);
     m_profile.end = m_at;
   }
@@ -104,7 +108,7 @@ class Builder {
       span.section = k;
       span.from = from;
       span.to = ends[k];
-      span.properties = sectionProperties(section, part.kind, place.scaledBy);
+      span.properties = sectionProperties(section, part.kind, place.scaledBy, m_rated);
       span.bareNylon = isBareNylon(part, section);
       span.sinks = sinks(section, part.kind);
       mass += span.mass().value();
@@ -130,6 +134,7 @@ class Builder {
   }
 
   MassProfile m_profile;
+  RatedDiameters m_rated;
   Station m_at{0.0};
 };
 

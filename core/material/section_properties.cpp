@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/material/section_properties.h"
 
+#include <bit>
 #include <cmath>
+#include <cstdint>
 #include <numbers>
 
+#include "core/material/rated_diameters.h"
 #include "core/units/si.h"
 
 namespace grainwise {
@@ -47,18 +50,9 @@ Q between(Q a, Q b, double share) {
   return a + (b - a) * share;
 }
 
-}  // namespace
-
-LineMass lineMass(const Section& section, PartKind kind) {
-  if (section.mass) return {section.mass->rodEnd, section.mass->flyEnd, MassLaw::linear};
-  if (!section.diameter) return {};
-  const GramsPerCubicCentimetre density = statedDensity(section, kind);
-  const GrainsPerFoot rodEnd = massOf(density, section.diameter->rodEnd);
-  if (!section.diameter->pair) return {rodEnd, rodEnd, MassLaw::diameterSquared};
-  return {rodEnd, massOf(density, section.diameter->flyEnd), MassLaw::diameterSquared};
-}
-
-SectionProperties sectionProperties(const Section& section, PartKind kind, double scale) {
+/// `rated(mass, rate)` is the diameter that both fix.
+template <class Rated>
+SectionProperties propertiesOf(const Section& section, PartKind kind, double scale, Rated&& rated) {
   using Law = SectionProperties::DiameterLaw;
   SectionProperties p;
   p.length = section.length;
@@ -71,10 +65,8 @@ SectionProperties sectionProperties(const Section& section, PartKind kind, doubl
     p.diameterFlyEnd = section.diameter->flyEnd;
   } else if (section.sinkRate && !section.density) {
     const auto& rate = *section.sinkRate;
-    p.diameterRodEnd = ratedDiameter(p.mass.rodEnd, rate.rodEnd);
-    p.diameterFlyEnd = level && rate.rodEnd == rate.flyEnd
-                           ? p.diameterRodEnd
-                           : ratedDiameter(p.mass.flyEnd, rate.flyEnd);
+    p.diameterRodEnd = rated(p.mass.rodEnd, rate.rodEnd);
+    p.diameterFlyEnd = level && rate.rodEnd == rate.flyEnd ? p.diameterRodEnd : rated(p.mass.flyEnd, rate.flyEnd);
   } else {
     const GramsPerCubicCentimetre density = statedDensity(section, kind);
     p.diameterRodEnd = diameterOf(p.mass.rodEnd, density);
@@ -86,6 +78,36 @@ SectionProperties sectionProperties(const Section& section, PartKind kind, doubl
   p.densityRodEnd = densityFrom(p.mass.rodEnd, p.diameterRodEnd);
   p.densityFlyEnd = densityFrom(p.mass.flyEnd, p.diameterFlyEnd);
   return p;
+}
+
+}  // namespace
+
+Inches RatedDiameters::at(GrainsPerFoot mass, InchesPerSecond rate) {
+  constexpr std::uint64_t kSpread = 0x9e3779b97f4a7c15;  // 2^64 over the golden ratio
+  constexpr int kIndexBits = std::countr_zero(kPlaces);
+  const std::uint64_t mixed =
+      (std::bit_cast<std::uint64_t>(mass.value()) * kSpread) ^ std::bit_cast<std::uint64_t>(rate.value());
+  Kept& kept = m_kept[(mixed * kSpread) >> (64 - kIndexBits)];
+  if (kept.mass != mass || kept.rate != rate) kept = {mass, rate, ratedDiameter(mass, rate)};
+  return kept.diameter;
+}
+
+LineMass lineMass(const Section& section, PartKind kind) {
+  if (section.mass) return {section.mass->rodEnd, section.mass->flyEnd, MassLaw::linear};
+  if (!section.diameter) return {};
+  const GramsPerCubicCentimetre density = statedDensity(section, kind);
+  const GrainsPerFoot rodEnd = massOf(density, section.diameter->rodEnd);
+  if (!section.diameter->pair) return {rodEnd, rodEnd, MassLaw::diameterSquared};
+  return {rodEnd, massOf(density, section.diameter->flyEnd), MassLaw::diameterSquared};
+}
+
+SectionProperties sectionProperties(const Section& section, PartKind kind, double scale) {
+  return propertiesOf(section, kind, scale, ratedDiameter);
+}
+
+SectionProperties sectionProperties(const Section& section, PartKind kind, double scale, RatedDiameters& rated) {
+  return propertiesOf(section, kind, scale,
+                      [&rated](GrainsPerFoot mass, InchesPerSecond rate) { return rated.at(mass, rate); });
 }
 
 GrainsPerFoot SectionProperties::massAt(double share) const {
