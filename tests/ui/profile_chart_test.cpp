@@ -239,6 +239,40 @@ TEST_CASE_METHOD(ChartFixture, "one edit paints the chart once, and moving the c
   CHECK(paints.count() == 1);
 }
 
+TEST_CASE_METHOD(ChartFixture, "an edit that moves the ruler under the chart paints it once, in its place") {
+  QObject::connect(&feed, &AnalysisFeed::analysisChanged, &chart, [this] { spanLine(); });
+  settle();
+  QTest::qWait(30);
+  const test::PaintCounter paints(chart.findChild<QChartView*>()->viewport());
+  Rig rig = document.rig();
+  rig.parts[1].sections[0].length = rig.parts[1].sections[0].length * 1.2;
+  const double before = ruler.pixelsPerFoot();
+  document.apply(QStringLiteral("Length"), rig);
+  QTest::qWait(50);
+  CHECK(ruler.pixelsPerFoot() < before);
+  CHECK(paints.count() == 1);
+  checkAligned();
+}
+
+TEST_CASE_METHOD(ChartFixture, "under the line the chart is washed as high as the line stands, above it is paper") {
+  ruler.setCursor(Station(36.9));
+  settle();
+  const QImage image = chart.grab().toImage().convertToFormat(QImage::Format_RGB32);
+  const double scale = image.width() / double(chart.width());
+  const auto washed = [&](double ft, double mass) {
+    const QPointF at = chart.position(ft, mass) * scale;
+    return image.pixelColor(int(at.x()), int(at.y())) != look.colours().paper;
+  };
+  const Analysis& a = feed.analysis();
+  for (double ft = 1.3; ft < 24; ft += 1.7) {
+    const double mass = a.profile.after(Station(ft)).value();
+    INFO("at " << ft << " ft");
+    CHECK(washed(ft, 0.8 * mass));
+    CHECK(washed(ft, 0.4 * mass));
+  }
+  CHECK_FALSE(washed(30, 0.9 * a.profile.after(Station(2)).value()));
+}
+
 TEST_CASE("a thinned line keeps its ends, its highest and lowest points and its order") {
   QList<QPointF> dense;
   for (int i = 0; i <= 20000; ++i) {

@@ -2,13 +2,13 @@
 #include "ui/charts/profile_chart.h"
 
 #include <QAccessibleWidget>
-#include <QAreaSeries>
 #include <QChart>
 #include <QChartView>
 #include <QGraphicsLayout>
 #include <QKeyEvent>
 #include <QLineSeries>
 #include <QMouseEvent>
+#include <QPainter>
 #include <QValueAxis>
 #include <algorithm>
 #include <array>
@@ -32,9 +32,13 @@ constexpr int kAxisType = 14;
 constexpr int kWidth = 1366;
 constexpr int kLeastWidth = 400;
 /// Columns in which a dense line is thinned, in window pixels.
-constexpr double kColumn_px = 2;
+constexpr double kColumn_px = 4;
+/// Up to so many points the line is smoothed.
+constexpr qsizetype kSmooth = 600;
 constexpr double kStep_ft = 0.5;
 constexpr double kFineStep_ft = 0.1;
+/// Of the river's colour in the area under the line.
+constexpr double kWash = 34.0 / 255;
 /// Room above the highest point, as a share of it.
 constexpr double kHeadroom = 1.06;
 constexpr double kLeastTop = 1e-3;
@@ -45,6 +49,13 @@ double tickFor(double highest) {
     if (highest / tick <= 3.2) return tick;
   }
   return 100;
+}
+
+/// `share` of `over` laid on `under`, as one colour that hides what is behind it.
+QColor laidOn(const QColor& under, const QColor& over, double share) {
+  const auto mixed = [share](float a, float b) { return float(a + (b - a) * share); };
+  return QColor::fromRgbF(mixed(under.redF(), over.redF()), mixed(under.greenF(), over.greenF()),
+                          mixed(under.blueF(), over.blueF()));
 }
 
 /// A chart is one thing to a screen reader: its name, its summary; the view inside has nothing to say.
@@ -68,6 +79,7 @@ ProfileChart::ProfileChart(Look* look, AnalysisFeed* feed, Ruler* ruler, QWidget
   static const bool installed = (QAccessible::installFactory(chartForTheEar), true);
   Q_UNUSED(installed);
   setFocusPolicy(Qt::StrongFocus);
+  setAttribute(Qt::WA_OpaquePaintEvent);
   setAccessibleName(tr("What each foot weighs"));
   setToolTip(tr("Left and Right move the line by half a foot, with Shift by a tenth"));
   makeAxesAndSeries();
@@ -86,8 +98,6 @@ void ProfileChart::makeAxesAndSeries() {
   m_chart->setBackgroundVisible(false);
   m_chart->setMargins({});
   m_chart->legend()->hide();
-  m_upper = new QLineSeries(this);  // an area does not own its edge
-  m_area = new QAreaSeries(m_upper);
   m_line = new QLineSeries;
   m_soFar = new QLineSeries;
   m_feet = new QValueAxis;
@@ -96,8 +106,7 @@ void ProfileChart::makeAxesAndSeries() {
   m_chart->addAxis(m_feet, Qt::AlignBottom);
   m_chart->addAxis(m_mass, Qt::AlignLeft);
   m_chart->addAxis(m_grains, Qt::AlignRight);
-  const std::array<std::pair<QAbstractSeries*, QValueAxis*>, 3> all{
-      {{m_area, m_mass}, {m_line, m_mass}, {m_soFar, m_grains}}};
+  const std::array<std::pair<QAbstractSeries*, QValueAxis*>, 2> all{{{m_line, m_mass}, {m_soFar, m_grains}}};
   for (const auto& [series, axis] : all) {
     m_chart->addSeries(series);
     series->attachAxis(m_feet);
@@ -109,12 +118,15 @@ void ProfileChart::makeAxesAndSeries() {
   m_mass->setTickType(QValueAxis::TicksDynamic);
   m_mass->setTickAnchor(0);
   m_mass->setLineVisible(false);
+  m_mass->setGridLineVisible(false);
 }
 
 void ProfileChart::makeView() {
   m_view = new QChartView(m_chart, this);
   m_view->setRenderHint(QPainter::Antialiasing);
   m_view->setFrameShape(QFrame::NoFrame);
+  // Painted with this widget; by itself the scene would ask for a second picture behind every edit.
+  m_view->setViewportUpdateMode(QGraphicsView::NoViewportUpdate);
   m_view->setFocusPolicy(Qt::NoFocus);
   m_view->setAttribute(Qt::WA_TransparentForMouseEvents);
   // A chart view accepts drops by itself and would swallow files dropped on the window.
@@ -140,15 +152,23 @@ QRectF ProfileChart::plotArea() const {
           height() - top - m_look->px(kBottom)};
 }
 
+/// The ruler has moved. When it did for an edit, the news of the edit comes next and draws all of it.
 void ProfileChart::place() {
+  if (m_drawn != m_feed->runs()) return;
+  fit();
+  update();
+}
+
+void ProfileChart::fit() {
   m_view->setGeometry(rect());
   m_overlay->setGeometry(rect());
-  m_chart->setPlotArea(plotArea());
-  // A new plot area reaches the axes only with the next layout: now, or they lag one resize behind.
-  m_chart->layout()->invalidate();
-  m_chart->layout()->activate();
+  if (m_chart->plotArea() != plotArea()) {
+    m_chart->setPlotArea(plotArea());
+    // A new plot area reaches the axes only with the next layout: now, or they lag one resize behind.
+    m_chart->layout()->invalidate();
+    m_chart->layout()->activate();
+  }
   m_feet->setRange(m_ruler->from().feet(), m_ruler->to().feet());
-  m_overlay->update();
 }
 
 void ProfileChart::resizeEvent(QResizeEvent* event) {
@@ -168,18 +188,30 @@ void ProfileChart::setAxes(double highest, double total) {
   if (m_grains->max() != grains) m_grains->setRange(0, grains);
 }
 
+/// A line of so many points that they lie a few pixels apart is drawn fine and without smoothing.
+void ProfileChart::smooth(bool smooth) {
+  m_view->setRenderHint(QPainter::Antialiasing, smooth);
+  m_line->setPen(QPen(m_look->colours().river, smooth ? 2.2 : 1.0, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
+}
+
 void ProfileChart::refresh() {
   const Analysis& a = m_feed->analysis();
+  m_drawn = m_feed->runs();
   const double column_ft = kColumn_px / m_ruler->pixelsPerFoot();
-  const QList<QPointF> mass = thinned(massPoints(a, m_look->units()), column_ft);
+  m_masses = thinned(massPoints(a, m_look->units()), column_ft);
   double highest = 0;
-  for (const QPointF& point : mass) highest = std::max(highest, point.y());
+  for (const QPointF& point : std::as_const(m_masses)) highest = std::max(highest, point.y());
+  // Without points while the axes change: each change would outline the old ones anew.
+  m_line->replace(QList<QPointF>());
+  m_soFar->replace(QList<QPointF>());
   m_mass->setVisible(!a.rows.empty());  // no figures beside nothing
+  fit();
   setAxes(highest, a.totals.mass.value());
-  m_upper->replace(mass);
-  m_line->replace(mass);
+  smooth(m_masses.size() <= kSmooth);
+  m_line->replace(m_masses);
   m_soFar->replace(thinned(grainPoints(a), column_ft));
   cursorChanged();
+  update();
 }
 
 void ProfileChart::cursorChanged() {
@@ -189,20 +221,57 @@ void ProfileChart::cursorChanged() {
 
 void ProfileChart::applyLook() {
   const Colours& c = m_look->colours();
-  QColor wash = c.river;
-  wash.setAlpha(34);
-  m_area->setPen(Qt::NoPen);
-  m_area->setBrush(wash);
-  m_line->setPen(QPen(c.river, 2.2, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
   QPen dashes(c.slate, 1.4, Qt::CustomDashLine, Qt::FlatCap);
   dashes.setDashPattern({4, 3});
   m_soFar->setPen(dashes);
-  m_mass->setGridLinePen(QPen(c.edge, 1));
   m_mass->setLabelsColor(c.slate);
   m_mass->setLabelsFont(m_look->font(kAxisType));
+  m_chart->layout()->invalidate();  // for the room that the labels take
+  m_chart->layout()->activate();
   updateGeometry();
-  place();
   refresh();
+}
+
+/// Column by column, as many together as are of one height; its edge lies under the line.
+void ProfileChart::paintArea(QPainter& p, const QRectF& plot) const {
+  if (m_masses.isEmpty()) return;
+  const QColor colour = laidOn(m_look->colours().paper, m_look->colours().river, kWash);
+  const double left = m_ruler->x(Station(0));
+  const double perFoot = m_ruler->pixelsPerFoot();
+  const auto xOf = [&](const QPointF& point) { return left + point.x() * perFoot; };
+  const int bottom = int(std::round(plot.bottom()));
+  const int end = int(std::round(xOf(m_masses.last())));
+  int from = int(std::round(xOf(m_masses.first())));
+  int top = bottom;
+  qsizetype i = 0;
+  for (int x = from; x <= end; ++x) {
+    while (i + 2 < m_masses.size() && xOf(m_masses[i + 1]) < x + 0.5) ++i;
+    const QPointF& a = m_masses[i];
+    const QPointF& b = m_masses[std::min(i + 1, m_masses.size() - 1)];
+    const double wide = xOf(b) - xOf(a);
+    const double share = wide > 0 ? std::clamp((x + 0.5 - xOf(a)) / wide, 0.0, 1.0) : 1.0;
+    const double value = a.y() + (b.y() - a.y()) * share;
+    const int y = int(std::round(plot.bottom() - plot.height() * value / m_mass->max()));
+    if (y == top && x < end) continue;
+    p.fillRect(QRect(from, top, x - from, bottom - top), colour);
+    from = x;
+    top = y;
+  }
+}
+
+void ProfileChart::paintGrid(QPainter& p, const QRectF& plot) const {
+  if (m_feed->analysis().rows.empty()) return;
+  for (int i = 0; i * m_mass->tickInterval() <= m_mass->max(); ++i) {
+    const double y = plot.bottom() - plot.height() * i * m_mass->tickInterval() / m_mass->max();
+    p.fillRect(QRectF(plot.left(), std::floor(y), plot.width(), 1), m_look->colours().edge);
+  }
+}
+
+void ProfileChart::paintEvent(QPaintEvent*) {
+  QPainter p(this);
+  p.fillRect(rect(), m_look->colours().paper);
+  paintArea(p, plotArea());
+  paintGrid(p, plotArea());
 }
 
 QPointF ProfileChart::position(QLineSeries* series, double x, double y) const {

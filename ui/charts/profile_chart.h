@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QList>
+#include <QPointF>
 #include <QWidget>
 
 #include "core/units/station.h"
 #include "ui/theme/look.h"
 
-class QAreaSeries;
 class QChart;
 class QChartView;
 class QLineSeries;
@@ -21,6 +22,7 @@ class Ruler;
 /// What each foot weighs: grains per foot as an area over feet from the back of the head, exactly on the
 /// ruler of the line above it, with the grains so far as a dashed line on an axis of its own. The pinned
 /// cursor is moved by Left and Right (half a foot; with Shift a tenth), a click or a drag.
+/// Axis and lines are Qt Charts'; the area and the grid, which cost it most of a frame, are filled here.
 class ProfileChart : public QWidget {
   Q_OBJECT
  public:
@@ -45,6 +47,7 @@ class ProfileChart : public QWidget {
   [[nodiscard]] QSize sizeHint() const override;
 
  protected:
+  void paintEvent(QPaintEvent* event) override;
   void resizeEvent(QResizeEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
   void mousePressEvent(QMouseEvent* event) override;
@@ -59,6 +62,10 @@ class ProfileChart : public QWidget {
   void refresh();
   void applyLook();
   void place();
+  void fit();
+  void smooth(bool smooth);
+  void paintArea(QPainter& p, const QRectF& plot) const;
+  void paintGrid(QPainter& p, const QRectF& plot) const;
   void cursorChanged();
   void setCursorAt(Station station);
   void setCursorAt(QMouseEvent* event);
@@ -71,14 +78,14 @@ class ProfileChart : public QWidget {
   Ruler* m_ruler;
   QChart* m_chart;
   QChartView* m_view;
-  QLineSeries* m_upper;
-  QAreaSeries* m_area;
   QLineSeries* m_line;
   QLineSeries* m_soFar;
   QValueAxis* m_feet;
   QValueAxis* m_mass;
   QValueAxis* m_grains;
   CursorOverlay* m_overlay;
+  QList<QPointF> m_masses;  ///< the line as it is drawn, feet and mass as shown
+  int m_drawn = -1;         ///< the run of the feed that is drawn
   bool m_driveShown = false;
 };
 

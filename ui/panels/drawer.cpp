@@ -28,6 +28,7 @@ class Pages : public QStackedWidget {
 }  // namespace
 
 Drawer::Drawer(Look* look, QWidget* parent) : QWidget(parent), m_look(look) {
+  setAttribute(Qt::WA_OpaquePaintEvent);
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(16, 0, 16, 8);
   column->setSpacing(0);

@@ -8,6 +8,7 @@
 #include <QPainter>
 #include <algorithm>
 #include <array>
+#include <tuple>
 
 #include "ui/work/analysis_feed.h"
 
@@ -50,6 +51,8 @@ Tile::Tile(Look* look, Reading reading, int place, QWidget* parent)
 QString Tile::keyHint() const { return shortcut().toString(QKeySequence::NativeText); }
 
 void Tile::setWords(const TileWords& words) {
+  const auto all = [](const TileWords& w) { return std::tie(w.title, w.number, w.from, w.verdict, w.grade); };
+  if (all(words) == all(m_words)) return;
   m_words = words;
   QStringList spoken{words.title, words.number, words.from, words.verdict};
   if (words.grade) spoken.append(gradeWord(*words.grade));
@@ -160,7 +163,11 @@ TileRow::TileRow(Look* look, AnalysisFeed* feed, QWidget* parent)
   }
   connect(feed, &AnalysisFeed::analysisChanged, this, &TileRow::refresh);
   connect(feed, &AnalysisFeed::depthRefined, this, &TileRow::refresh);
-  connect(look, &Look::changed, this, &TileRow::refresh);
+  connect(look, &Look::changed, this, [this] {
+    for (Tile* tile : std::as_const(m_tiles)) tile->updateGeometry();
+    refresh();
+    update();
+  });
   refresh();
 }
 
@@ -203,7 +210,8 @@ void TileRow::arrange() {
                                  [share](const Tile* tile) { return tile->wordsWidth() <= share; });
   for (int i = 0; i < all; ++i) {
     const int wide = equal || columns < all ? 1 : m_tiles[i]->wordsWidth();
-    m_grid->setColumnStretch(i, i < columns ? wide : 0);
+    const int stretch = i < columns ? wide : 0;
+    if (m_grid->columnStretch(i) != stretch) m_grid->setColumnStretch(i, stretch);
   }
 }
 
@@ -221,6 +229,7 @@ TurnoverButton::TurnoverButton(Look* look, QWidget* parent) : QAbstractButton(pa
 }
 
 void TurnoverButton::setWords(const QString& sentence, std::optional<Grade> grade) {
+  if (sentence == m_sentence && grade == m_grade) return;
   m_sentence = sentence;  // no setText: that would take the key away
   m_grade = grade;
   setAccessibleName(grade ? sentence + QStringLiteral(", ") + gradeWord(*grade) : sentence);
@@ -283,7 +292,11 @@ SentenceBar::SentenceBar(Look* look, AnalysisFeed* feed, QWidget* parent)
   connect(m_turnover, &QAbstractButton::clicked, this,
           [this] { Q_EMIT whyRequested(Reading::drive); });
   connect(feed, &AnalysisFeed::analysisChanged, this, &SentenceBar::refresh);
-  connect(look, &Look::changed, this, &SentenceBar::refresh);
+  connect(look, &Look::changed, this, [this] {
+    m_turnover->updateGeometry();
+    refresh();
+    update();
+  });
   refresh();
 }
 

@@ -12,11 +12,15 @@ namespace {
 constexpr double kThinnest = 2.0;
 /// Below this height an outline would hide the fill: the line is drawn as one stroke of colour.
 constexpr double kStroke = 3.0;
+constexpr double kOutline = 1.5;
+/// Where the sides of an outline are shorter than this in the mean, smoothing them shows nothing.
+constexpr double kShortSide = 4.0;
 /// Hatch distance in px: from a slow 1 in/s to a fast 9 in/s.
 constexpr double kWideHatch = 13.0;
 constexpr double kTightHatch = 3.6;
 constexpr double kSlow = 1.0;
 constexpr double kFast = 9.0;
+constexpr double kHatchedTogether = 24.0;
 constexpr double kUnrated = 4.0;  ///< sinks by its density, no rate given: a middling hatch
 constexpr double kBreakFromEnd = 34.0;
 constexpr double kBreakWidth = 12.0;
@@ -33,8 +37,10 @@ double hatchDistance(double rate) {
   return kWideHatch + (kTightHatch - kWideHatch) * std::sqrt(share);
 }
 
-bool sameFill(const Silhouette::Piece& a, const Silhouette::Piece& b) {
-  return a.sinks == b.sinks && a.nylon == b.nylon && hatchDistance(a.rate) == hatchDistance(b.rate);
+/// Whether `b` goes on as `a` is filled. A piece too narrow for a line of its own hatch shows none of it.
+bool sameFill(const Silhouette::Piece& a, const Silhouette::Piece& b, double pixels) {
+  return a.sinks == b.sinks && a.nylon == b.nylon &&
+         (hatchDistance(a.rate) == hatchDistance(b.rate) || pixels * (b.to - b.from) < hatchDistance(b.rate));
 }
 
 double half(double mass, double pixelsPerGrain) {
@@ -78,12 +84,29 @@ void addHatchLine(QVector<QLineF>& lines, const QPolygonF& shape, double c) {
   if (found == 2) lines << QLineF(ends[0], ends[1]);
 }
 
+/// What is hatched in one go: a piece, or as many narrow ones as make up the width of a few lines, as high
+/// as the lowest of them. `first` moves on to the next.
+QPolygonF nextToHatch(const QRectF& box, const Silhouette& s, std::size_t& first, std::size_t last,
+                      double pixelsPerGrain) {
+  const std::size_t begin = first++;
+  const auto wide = [&](std::size_t to) { return box.width() * (s.pieces[to].to - s.pieces[begin].from); };
+  double least = s.lightest(s.pieces[begin].from, s.pieces[begin].to);
+  while (first < last && wide(first) < kHatchedTogether) {
+    least = std::min(least, s.lightest(s.pieces[first].from, s.pieces[first].to));
+    ++first;
+  }
+  if (first == begin + 1) return outline(box, s, begin, first, pixelsPerGrain);
+  const double tall = half(least, pixelsPerGrain);
+  return QPolygonF(QRectF(box.left() + box.width() * s.pieces[begin].from, box.center().y() - tall,
+                          wide(first - 1), 2 * tall));
+}
+
 void hatch(QPainter& p, const QRectF& box, const Silhouette& s, std::size_t first, std::size_t last,
            double pixelsPerGrain, const Colours& colours, const QRectF& quiet) {
-  const double step = hatchDistance(s.pieces[first].rate) * std::sqrt(2.0);
   QVector<QLineF> lines;
-  for (std::size_t i = first; i < last; ++i) {
-    const QPolygonF shape = outline(box, s, i, i + 1, pixelsPerGrain);
+  const double step = hatchDistance(s.pieces[first].rate) * std::sqrt(2.0);
+  while (first < last) {
+    const QPolygonF shape = nextToHatch(box, s, first, last, pixelsPerGrain);
     const QRectF round = shape.boundingRect();
     // Lines stand at whole multiples of the step, so that hatches of neighbours meet.
     const double from = std::ceil((round.left() + round.top()) / step) * step;
@@ -104,6 +127,22 @@ void hatch(QPainter& p, const QRectF& box, const Silhouette& s, std::size_t firs
   p.restore();
 }
 
+/// Side by side, each a line: as one long stroke the edges of a long part take many times as long to smooth.
+/// Upright ones reach over the corners.
+QVector<QLineF> sidesOf(const QPolygonF& shape) {
+  QVector<QLineF> sides;
+  sides.reserve(shape.size());
+  for (qsizetype i = 0; i < shape.size(); ++i) {
+    QLineF side(shape[i], shape[(i + 1) % shape.size()]);
+    if (side.dx() == 0 && side.dy() != 0) {
+      const QPointF over(0, std::copysign(kOutline / 2, side.dy()));
+      side.setPoints(side.p1() - over, side.p2() + over);
+    }
+    sides << side;
+  }
+  return sides;
+}
+
 void paintRun(QPainter& p, const QRectF& box, const Silhouette& s, std::size_t first, std::size_t last,
               double pixelsPerGrain, const Colours& c, const QRectF& quiet) {
   const Silhouette::Piece& piece = s.pieces[first];
@@ -116,18 +155,28 @@ void paintRun(QPainter& p, const QRectF& box, const Silhouette& s, std::size_t f
   }
   p.setPen(Qt::NoPen);
   p.setBrush(piece.sinks ? c.sinkFill : c.riverFill);
+  p.setRenderHint(QPainter::Antialiasing, false);  // its edge lies under the outline
   p.drawPolygon(shape);
+  p.setRenderHint(QPainter::Antialiasing);
   if (piece.sinks) hatch(p, box, s, first, last, pixelsPerGrain, c, quiet);
-  p.setBrush(Qt::NoBrush);
-  p.setPen(QPen(piece.sinks ? c.sinkHatch : c.river, 1.5, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
-  p.drawPolygon(shape);
+  const QColor edge = piece.sinks ? c.sinkHatch : c.river;
+  if (kShortSide * double(shape.size()) > 2 * shape.boundingRect().width()) {
+    p.setRenderHint(QPainter::Antialiasing, false);
+    p.setPen(QPen(edge, 1));
+    p.setBrush(Qt::NoBrush);
+    p.drawPolygon(shape);
+    p.setRenderHint(QPainter::Antialiasing);
+    return;
+  }
+  p.setPen(QPen(edge, kOutline, Qt::SolidLine, Qt::FlatCap));
+  p.drawLines(sidesOf(shape));
 }
 
 void paintRuns(QPainter& p, const QRectF& box, const Silhouette& s, double pixelsPerGrain,
                const Colours& c, const QRectF& quiet) {
   for (std::size_t first = 0; first < s.pieces.size();) {
     std::size_t last = first + 1;
-    while (last < s.pieces.size() && sameFill(s.pieces[first], s.pieces[last])) ++last;
+    while (last < s.pieces.size() && sameFill(s.pieces[first], s.pieces[last], box.width())) ++last;
     paintRun(p, box, s, first, last, pixelsPerGrain, c, quiet);
     first = last;
   }

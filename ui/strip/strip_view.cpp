@@ -34,6 +34,7 @@ StripView::StripView(Look* look, RigDocument* document, AnalysisFeed* feed, Rule
       m_name(QUuid::createUuid().toString(QUuid::WithoutBraces)) {
   installStripAccess();
   setAcceptDrops(true);
+  setAttribute(Qt::WA_OpaquePaintEvent);
   setFocusPolicy(Qt::StrongFocus);
   setAccessibleName(tr("The line, from the rod to the fly"));
   m_lens = new Lens(look, this);
@@ -60,6 +61,7 @@ StripView::StripView(Look* look, RigDocument* document, AnalysisFeed* feed, Rule
   connect(m_lens, &Lens::menuWanted, this, &StripView::showMenu);
   connect(feed, &AnalysisFeed::analysisChanged, this, [this] { layOut(true); });
   connect(look, &Look::changed, this, [this] {
+    m_words.clear();  // units
     updateGeometry();
     layOut(false);
   });
@@ -108,6 +110,7 @@ void StripView::layOut(bool slide) {
   m_shownRig = rig;
   setRuler();
   setScale();
+  fitWords();
   fitBlocks();
   settleSelection();
   fitLens();
@@ -170,11 +173,17 @@ void StripView::adoptBlocks(const Rig& rig) {
   const std::vector<Part> none;
   const auto from = matched(m_shownRig ? m_shownRig->parts : none, rig.parts);
   QList<Block*> old = m_blocks;
+  std::vector<PartWords> oldWords = std::move(m_words);
+  oldWords.resize(std::size_t(old.size()));
+  m_words.assign(rig.parts.size(), {});
   m_blocks.clear();
   m_slideFrom.assign(rig.parts.size(), QRectF());
   for (std::size_t i = 0; i < rig.parts.size(); ++i) {
     Block* block = from[i] ? old[qsizetype(*from[i])] : newBlock();
-    if (from[i]) m_slideFrom[i] = block->line();
+    if (from[i]) {
+      m_slideFrom[i] = block->line();
+      m_words[i] = std::move(oldWords[*from[i]]);
+    }
     block->setIndex(i);
     m_blocks.append(block);
   }
@@ -316,15 +325,20 @@ Block* StripView::newBlock() {
   return block;
 }
 
-QStringList StripView::captionsOf(std::size_t part) const {
-  return captionChoices(m_feed->rig()->parts[part], m_feed->analysis().profile.places[part].mass(),
-                        m_look->units());
+void StripView::fitWords() {
+  const auto& parts = m_feed->rig()->parts;
+  for (std::size_t i = 0; i < parts.size(); ++i) {
+    const Grains mass = m_feed->analysis().profile.places[i].mass();
+    PartWords& words = m_words[i];
+    if (!words.captions.isEmpty() && words.part == parts[i] && words.mass == mass) continue;
+    words = {parts[i], mass, captionChoices(parts[i], mass, m_look->units()), partSpoken(parts[i])};
+  }
 }
 
 /// "tip, 10 feet, 11 grains a foot, steps down from the head by 0.62".
 QString StripView::spokenOf(std::size_t part) const {
   const Rig& rig = *m_feed->rig();
-  QString spoken = partSpoken(rig.parts[part]);
+  QString spoken = m_words[part].spoken;
   for (const Junction& j : m_feed->analysis().junctions) {
     if (j.flySide == part) spoken += QStringLiteral(", ") + junctionSpoken(j, rig);
   }

@@ -110,7 +110,8 @@ class StripView : public QWidget {
   void markLanding();
   Block* newBlock();
   JunctionTag* newTag();
-  [[nodiscard]] QStringList captionsOf(std::size_t part) const;
+  void fitWords();
+  [[nodiscard]] const QStringList& captionsOf(std::size_t part) const { return m_words[part].captions; }
   [[nodiscard]] QString spokenOf(std::size_t part) const;
   [[nodiscard]] QRectF lineBox(std::size_t part) const;
   [[nodiscard]] QRect hitBox(std::size_t part, const QRectF& line) const;
@@ -150,6 +151,14 @@ class StripView : public QWidget {
   void showLanding(const Landing& landing);
   void forgetHeld();
 
+  /// What a part is called; kept as long as the part is the same, since it is weighed alone for it.
+  struct PartWords {
+    Part part;
+    Grains mass;
+    QStringList captions;
+    QString spoken;
+  };
+
   Look* m_look;
   RigDocument* m_document;
   AnalysisFeed* m_feed;
@@ -159,6 +168,7 @@ class StripView : public QWidget {
   QList<JunctionTag*> m_tags;
   std::vector<CaptionPlace> m_captions;
   std::vector<Silhouette> m_shapes;
+  std::vector<PartWords> m_words;
   std::vector<QRectF> m_slideFrom;
   std::vector<QRectF> m_slideTo;
   std::shared_ptr<const Rig> m_shownRig;

@@ -60,6 +60,7 @@ BenchFace::BenchFace(Look* look, RigDocument* document, AnalysisFeed* feed, Pool
                      const Shelf& shelf, QWidget* parent)
     : QWidget(parent), m_look(look), m_document(document), m_feed(feed), m_pools(pools), m_carried(shelf) {
   setAcceptDrops(true);
+  setAttribute(Qt::WA_OpaquePaintEvent);
   m_trial = new Trial(document, this);
   m_ruler = new Ruler(this);
   m_strip = new StripView(look, document, feed, m_ruler, this);

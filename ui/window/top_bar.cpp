@@ -29,6 +29,7 @@ QString unitsWords(DisplayUnits units) {
 
 TopBar::TopBar(Look* look, RigDocument* document, QMenu* menu, QMenu* units, QWidget* parent)
     : QWidget(parent), m_look(look), m_document(document) {
+  setAttribute(Qt::WA_OpaquePaintEvent);
   auto* row = new QHBoxLayout(this);
   row->setContentsMargins(8, 0, 8, 0);
   row->setSpacing(4);
@@ -52,7 +53,10 @@ TopBar::TopBar(Look* look, RigDocument* document, QMenu* menu, QMenu* units, QWi
   connect(m_water, &PillButton::clicked, this, &TopBar::waterRequested);
   connect(document, &RigDocument::rigChanged, this, &TopBar::refresh);
   connect(document, &RigDocument::fileChanged, this, &TopBar::refresh);
-  connect(look, &Look::changed, this, &TopBar::refresh);
+  connect(look, &Look::changed, this, [this] {
+    refresh();
+    update();
+  });
   refresh();
 }
 
@@ -162,14 +166,9 @@ void TopBar::refresh() {
   m_name->setToolTip(tr("%1. Click to rename.").arg(m_name->text()));
   m_rod->setToolTip(tr("Rod: %1. Click to change.").arg(m_rod->text()));
   m_water->setToolTip(tr("Water: %1. Click to change.").arg(m_water->text()));
-  for (PillButton* b : {m_name, m_rod, m_water}) {
-    b->setAccessibleName(b->text());
-    b->updateGeometry();
-  }
+  for (PillButton* b : {m_name, m_rod, m_water}) b->setAccessibleName(b->text());
   m_units->setText(unitsWords(m_look->units()));
   m_units->setAccessibleName(tr("Units: %1").arg(m_units->text()));
-  m_units->updateGeometry();
-  update();
 }
 
 void TopBar::paintEvent(QPaintEvent*) {
