@@ -33,6 +33,8 @@ constexpr int kWidth = 1366;
 constexpr int kLeastWidth = 400;
 /// Columns in which a dense line is thinned, in window pixels.
 constexpr double kColumn_px = 4;
+/// The grains so far only rise: so many columns together show it as well.
+constexpr double kSoFarColumns = 4;
 /// Up to so many points the line is smoothed.
 constexpr qsizetype kSmooth = 600;
 constexpr double kStep_ft = 0.5;
@@ -103,6 +105,9 @@ void ProfileChart::makeAxesAndSeries() {
   m_feet = new QValueAxis;
   m_mass = new QValueAxis;
   m_grains = new QValueAxis;
+  // Labels that are never seen would be laid out all the same: as few as can be.
+  m_feet->setTickCount(2);
+  m_grains->setTickCount(2);
   m_chart->addAxis(m_feet, Qt::AlignBottom);
   m_chart->addAxis(m_mass, Qt::AlignLeft);
   m_chart->addAxis(m_grains, Qt::AlignRight);
@@ -209,7 +214,7 @@ void ProfileChart::refresh() {
   setAxes(highest, a.totals.mass.value());
   smooth(m_masses.size() <= kSmooth);
   m_line->replace(m_masses);
-  m_soFar->replace(thinned(grainPoints(a), column_ft));
+  m_soFar->replace(thinned(grainPoints(a), kSoFarColumns * column_ft));
   cursorChanged();
   update();
 }

@@ -67,7 +67,9 @@ QStringList lineFigures(const ShelfCard& card, DisplayUnits units) {
 
 ShelfModel::ShelfModel(Look* look, QObject* parent) : QAbstractListModel(parent), m_look(look) {
   connect(look, &Look::changed, this, [this] {
-    for (ShelfCard& each : m_cards) say(each);
+    for (ShelfCard& each : m_cards) {
+      if (each.ready) say(each);
+    }
     if (!m_shown.empty()) Q_EMIT dataChanged(index(0), index(rowCount() - 1));
   });
 }
@@ -81,16 +83,25 @@ void ShelfModel::setShelf(const Shelf& shelf) {
   beginResetModel();
   m_cards.clear();
   m_shown.clear();
+  m_cards.reserve(shelf.parts.size());
   for (const Part& part : shelf.parts) {
-    Rig alone;
-    alone.parts.push_back(part);
-    const MassProfile profile = massProfile(alone);
-    ShelfCard next{part, silhouettesOf(alone, profile).front(), profile.places.front().mass(), {}, {}, {}};
-    next.shape.runsOn = false;
-    say(next);
+    ShelfCard next;
+    next.part = part;
     m_cards.push_back(std::move(next));
   }
   endResetModel();
+}
+
+void ShelfModel::prepare(ShelfCard& card) const {
+  if (card.ready) return;
+  Rig alone;
+  alone.parts.push_back(card.part);
+  const MassProfile profile = massProfile(alone);
+  card.shape = silhouettesOf(alone, profile).front();
+  card.shape.runsOn = false;
+  card.mass = profile.places.front().mass();
+  card.ready = true;
+  say(card);
 }
 
 void ShelfModel::say(ShelfCard& card) const {
@@ -118,6 +129,7 @@ void ShelfModel::show(Wanted wanted) {
   for (std::size_t i = 0; i < m_cards.size(); ++i) {
     rank[i] = wanted(m_cards[i]);
     if (rank[i] == 0) continue;
+    prepare(m_cards[i]);
     m_shown.push_back(i);
     m_heaviest = std::max(m_heaviest, m_cards[i].shape.heaviest());
     m_longest = std::max(m_longest, m_cards[i].part.length().value());
@@ -134,7 +146,10 @@ void ShelfModel::showGroup(const QString& group) {
 }
 
 void ShelfModel::showFound(const QString& words) {
-  show([&](const ShelfCard& each) { return int(foundBy(each.found, words)); });
+  show([&](ShelfCard& each) {
+    prepare(each);
+    return int(foundBy(each.found, words));
+  });
 }
 
 int ShelfModel::rowCount(const QModelIndex& parent) const {

@@ -11,9 +11,10 @@
 
 namespace grainwise::ui {
 
-/// A part of the Shelf with all that its card shows.
+/// A part of the Shelf with all that its card shows; worked out when it is first shown or searched.
 struct ShelfCard {
   Part part;
+  bool ready = false;
   Silhouette shape;
   Grains mass;
   QString name;
@@ -47,6 +48,7 @@ class ShelfModel : public QAbstractListModel {
   [[nodiscard]] Qt::DropActions supportedDragActions() const override { return Qt::CopyAction; }
 
  private:
+  void prepare(ShelfCard& card) const;
   void say(ShelfCard& card) const;
   template <class Wanted>
   void show(Wanted wanted);

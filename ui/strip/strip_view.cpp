@@ -118,10 +118,7 @@ void StripView::layOut(bool slide) {
   fitCaptions();
   fitTabOrder();
   markLanding();
-  m_fromRod->setFont(m_look->font(16));
-  m_fromRod->resize(m_fromRod->sizeHint().width() + 24, std::max(44, m_look->px(36)));
-  m_fromRod->move((width() - m_fromRod->width()) / 2, int(ruleTop()) - m_fromRod->height() - 6);
-  m_fromRod->setVisible(rig->parts.empty());
+  fitFromRod(rig->parts.empty());
   m_overlay->setGeometry(rect());
   m_overlay->setVisible(profileLength() > Feet(0));
   m_overlay->raise();
@@ -133,6 +130,15 @@ void StripView::layOut(bool slide) {
   if (m_document->previewing()) return;
   m_middles.clear();
   for (const QRectF& line : m_slideTo) m_middles.push_back(line.center().x());
+}
+
+/// Only an empty line has the button.
+void StripView::fitFromRod(bool empty) {
+  m_fromRod->setVisible(empty);
+  if (!empty) return;
+  m_fromRod->setFont(m_look->font(16));
+  m_fromRod->resize(m_fromRod->sizeHint().width() + 24, std::max(44, m_look->px(36)));
+  m_fromRod->move((width() - m_fromRod->width()) / 2, int(ruleTop()) - m_fromRod->height() - 6);
 }
 
 /// Which of the old parts stands where a new one does: ends that are the same first, then equal parts

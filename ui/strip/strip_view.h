@@ -106,6 +106,7 @@ class StripView : public QWidget {
   void fitCaptions();
   [[nodiscard]] std::vector<CaptionWish> captionWishes(const QFontMetricsF& metrics) const;
   void fitTabOrder();
+  void fitFromRod(bool empty);
   void place(double share);
   void markLanding();
   Block* newBlock();

@@ -10,11 +10,13 @@
 #include <QTimer>
 #include <clocale>
 #include <cstdio>
+#include <future>
 #include <memory>
 
 #include "core/io/pools_file.h"
 #include "core/io/rig_file.h"
 #include "core/io/shelf_file.h"
+#include "core/material/drag.h"
 #include "ui/compare/compare_face.h"
 #include "ui/document/carried_shelf.h"
 #include "ui/document/pool_book.h"
@@ -30,6 +32,8 @@
 
 namespace grainwise::ui {
 namespace {
+
+constexpr int kIconAfter_ms = 200;
 
 constexpr auto kNoDisplay =
     "grainwise: there is no display to open the workbench on; "
@@ -131,6 +135,11 @@ int runWorkbench(int argc, char** argv) {
   QApplication::setApplicationDisplayName(QStringLiteral("Grainwise"));
   QApplication::setApplicationVersion(QStringLiteral(GRAINWISE_VERSION));
   QApplication::setDesktopFileName(QStringLiteral("grainwise"));
+  // Read while the display is being reached.
+  const auto shelf = std::async(std::launch::async, [] {
+    (void)carriedShelf();
+    (void)dragTable();
+  });
   QApplication::setStyle(QStringLiteral("Fusion"));
   QApplication app(argc, argv);
   std::setlocale(LC_NUMERIC, "C");
@@ -143,7 +152,7 @@ int runWorkbench(int argc, char** argv) {
   window.show();
   if (!window.compare()->shown() && !window.clinic()->shown()) window.bench()->strip()->setFocus();
   // Drawing the icon loads a plugin that the first picture does not need.
-  QTimer::singleShot(0, &window, [&window] {
+  QTimer::singleShot(kIconAfter_ms, &window, [&window] {
     window.setWindowIcon(QIcon(QStringLiteral(":/icons/grainwise.svg")));
   });
   return QApplication::exec();

@@ -28,7 +28,7 @@ std::unique_ptr<Trace> Trace::ifWanted(MainWindow& window) {
 
 Trace::Trace(MainWindow& window) : m_window(window) {
   if (qgetenv("GRAINWISE_TRACE") == "first-picture") {
-    window.installEventFilter(this);
+    qApp->installEventFilter(this);
     return;
   }
   auto* settle = new QTimer(this);
@@ -42,7 +42,8 @@ Trace::Trace(MainWindow& window) : m_window(window) {
 
 bool Trace::eventFilter(QObject* watched, QEvent* event) {
   // Painted, and everything that the first picture queued has run: the window is usable.
-  if (event->type() == QEvent::Paint && !m_usable) {
+  const auto* widget = event->type() == QEvent::Paint ? qobject_cast<QWidget*>(watched) : nullptr;
+  if (widget != nullptr && widget->window() == &m_window && !m_usable) {
     m_usable = true;
     QTimer::singleShot(0, qApp, [] {
       std::puts("usable");
