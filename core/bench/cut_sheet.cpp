@@ -51,13 +51,13 @@ TipLabel labelOf(const Part& part, std::size_t made, const BenchRules& rules) {
   label.made = made;
   label.name = part.name.value_or("");
   label.finished = part.length();
-  label.mass = part.loopMass();
+  label.mass = part.loopMass() + spliceMass(part, rules);
   const double scale = aimedScale(part);
   bool onePerFoot = true;
   for (std::size_t i = 0; i < part.sections.size(); ++i) {
     const Section& section = part.sections[i];
     const auto stuff = stuffOf(part, section, scale);
-    label.mass += stuff->mass * (section.length + splicesOf(part, i, rules));
+    label.mass += stuff->mass * section.length;
     if (stuff->sinks) label.sinking += section.length;
     if (!label.perFoot) label.perFoot = stuff->mass;
     onePerFoot = onePerFoot && std::abs(stuff->mass / *label.perFoot - 1.0) < 0.005;
@@ -202,6 +202,16 @@ Feet WantedCut::length() const {
 bool CutSheet::complete() const {
   return std::all_of(materials.begin(), materials.end(),
                      [](const MaterialCuts& material) { return material.uncut.empty(); });
+}
+
+Grains spliceMass(const Part& part, const BenchRules& rules) {
+  if (!isMadeHere(part.kind) || !isCutFromLevelLine(part)) return Grains(0);
+  const double scale = aimedScale(part);
+  Grains mass;
+  for (std::size_t i = 0; i < part.sections.size(); ++i) {
+    mass += stuffOf(part, part.sections[i], scale)->mass * splicesOf(part, i, rules);
+  }
+  return mass;
 }
 
 std::vector<MadePart> partsToMake(const Rig& rig) {

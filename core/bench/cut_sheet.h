@@ -113,6 +113,10 @@ std::vector<MadePart> partsToMake(const Rig& rig);
 CutSheet cutSheet(const std::vector<MadePart>& parts, const Spools& spools,
                   const BenchRules& rules = {});
 
+/// Mass of the overlaps that bind the pieces of a tip or leader cut from level line: at each splice its
+/// length of the line on either side. Nothing of what is bought whole, and of nylon knotted to nylon.
+Grains spliceMass(const Part& part, const BenchRules& rules = {});
+
 /// One spool cut into equal tips, or into as many of one length as it gives.
 struct Division {
   int count = 0;

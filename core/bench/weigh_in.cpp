@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/bench/cut_sheet.h"
 #include "core/mass/profile.h"
 #include "core/model/limits.h"
 #include "core/units/si.h"
@@ -28,11 +29,15 @@ std::optional<UnitSlip> slipOf(Grains nominal, Grains measured) {
 
 }  // namespace
 
-Grains nominalMass(const Part& part) {
+Grains nominalMass(const Part& part, const BenchRules& rules) {
   if (part.fly) return part.fly->dry;
   Rig rig;
   rig.parts = {withoutWeighing(part)};
-  return massProfile(rig).places.front().mass();
+  return massProfile(rig).places.front().mass() + spliceMass(part, rules);
+}
+
+Grains unstatedLoops(const Part& part, const BenchRules& rules) {
+  return withProposedLoops(withoutWeighing(part), rules).loopMass() - part.loopMass();
 }
 
 tl::expected<WeighIn, Problem> weighIn(const Part& part, Grains measured,
@@ -57,12 +62,17 @@ tl::expected<WeighIn, Problem> weighIn(const Part& part, Grains measured,
     }
   }
   WeighIn result;
-  result.nominal = nominalMass(part);
+  result.nominal = nominalMass(part, rules.bench);
   result.measured = measured;
   result.difference = measured - result.nominal;
   if (result.nominal > Grains(0)) result.share = result.difference / result.nominal;
   const Feet over = length.value_or(part.length());
-  if (!isFly && over > Feet(0)) result.implied = (measured - part.loopMass()) / over;
+  if (!isFly && over > Feet(0)) {
+    const Grains splices = spliceMass(part, rules.bench);
+    const Grains made = result.nominal - part.loopMass();  // line and splices, as meant
+    const double line = splices > Grains(0) ? (made - splices) / made : 1.0;
+    result.implied = (measured - part.loopMass()) * line / over;
+  }
   result.tolerance = std::max(result.nominal * rules.share, rules.scaleStep * 0.5);
   if (result.difference > result.tolerance) result.verdict = WeighVerdict::heavy;
   if (result.difference < -result.tolerance) result.verdict = WeighVerdict::light;

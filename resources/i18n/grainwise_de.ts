@@ -6459,10 +6459,6 @@
         <translation>Was jedes Teil wiegen sollte, was die Waage sagte, und wie weit das abweicht.</translation>
     </message>
     <message>
-        <source>From these the leader is proposed, and drawn on the right.</source>
-        <translation>Daraus wird das Vorfach vorgeschlagen und rechts gezeichnet.</translation>
-    </message>
-    <message>
         <source>Puts it on the line in the place of the one of its kind, as one step of undo.</source>
         <translation>Setzt es anstelle des Teils seiner Art auf die Schnur, als ein Schritt.</translation>
     </message>
@@ -6901,6 +6897,14 @@
     <message>
         <source>The cast and the air are the usual ones already.</source>
         <translation>Wurf und Luft sind schon die üblichen.</translation>
+    </message>
+    <message>
+        <source>Gives this part the loops that your bench makes, so that they are weighed with it. The label on the cut sheet counts them already.</source>
+        <translation>Gibt diesem Teil die Schlaufen, die an Ihrer Werkbank gemacht werden, damit sie mitgewogen werden. Das Etikett auf dem Zuschnitt zählt sie schon.</translation>
+    </message>
+    <message>
+        <source>From these the leader is proposed, and drawn below to scale.</source>
+        <translation>Daraus wird das Vorfach vorgeschlagen und darunter maßstäblich gezeichnet.</translation>
     </message>
 </context>
 <context>
@@ -7595,6 +7599,14 @@
     </message>
 </context>
 <context>
+    <name>grainwise::ui::LeaderDrawing</name>
+    <message>
+        <source>%1 %2; thickness × %3</source>
+        <comment>a measure, its unit, how many times the thickness is magnified</comment>
+        <translation>%1 %2; Dicke × %3</translation>
+    </message>
+</context>
+<context>
     <name>grainwise::ui::LeaderPage</name>
     <message>
         <source>two-hand line</source>
@@ -7712,6 +7724,23 @@
         <source>%1–%2 %3</source>
         <comment>a range with its unit</comment>
         <translation>%1–%2 %3</translation>
+    </message>
+    <message>
+        <source>Keep it among my parts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2 to %3</source>
+        <comment>a leader, its butt, its tippet</comment>
+        <translation>%1, %2 bis %3</translation>
+    </message>
+    <message>
+        <source>My leaders</source>
+        <translation>Meine Vorfächer</translation>
+    </message>
+    <message>
+        <source>Kept among my parts.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -10510,10 +10539,6 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
         <translation>schon gewogen; eine neue Zahl tritt an ihre Stelle</translation>
     </message>
     <message>
-        <source>type what the scale shows, then Enter</source>
-        <translation>eintippen, was die Waage zeigt, dann Eingabe</translation>
-    </message>
-    <message>
         <source>; %1</source>
         <translation>; %1</translation>
     </message>
@@ -10552,6 +10577,26 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
     <message>
         <source>; </source>
         <translation>; </translation>
+    </message>
+    <message>
+        <source>Count its loops</source>
+        <translation>Schlaufen mitzählen</translation>
+    </message>
+    <message>
+        <source>meant %1; its loops, %2, are not counted yet</source>
+        <translation>Soll %1; die Schlaufen, %2, sind noch nicht gezählt</translation>
+    </message>
+    <message>
+        <source>meant %1, of it loops %2 and splice %3</source>
+        <translation>Soll %1, davon Schlaufen %2 und Spleiß %3</translation>
+    </message>
+    <message>
+        <source>meant %1: type what the scale shows, then Enter</source>
+        <translation>Soll %1: eintippen, was die Waage zeigt, dann Eingabe</translation>
+    </message>
+    <message>
+        <source>Put loops on %1</source>
+        <translation>Schlaufen an %1</translation>
     </message>
 </context>
 <context>

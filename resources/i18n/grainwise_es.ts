@@ -6459,10 +6459,6 @@
         <translation>Lo que debía pesar cada parte, lo que dijo la báscula y cuánto difiere.</translation>
     </message>
     <message>
-        <source>From these the leader is proposed, and drawn on the right.</source>
-        <translation>Con esto se propone el bajo, dibujado a la derecha.</translation>
-    </message>
-    <message>
         <source>Puts it on the line in the place of the one of its kind, as one step of undo.</source>
         <translation>Lo pone en la línea en lugar del de su clase, en un solo paso.</translation>
     </message>
@@ -6901,6 +6897,14 @@
     <message>
         <source>The cast and the air are the usual ones already.</source>
         <translation>El lance y el aire ya son los habituales.</translation>
+    </message>
+    <message>
+        <source>Gives this part the loops that your bench makes, so that they are weighed with it. The label on the cut sheet counts them already.</source>
+        <translation>Da a esta parte los lazos que se hacen en su banco, para que se pesen con ella. La etiqueta de la hoja de corte ya los cuenta.</translation>
+    </message>
+    <message>
+        <source>From these the leader is proposed, and drawn below to scale.</source>
+        <translation>Con esto se propone el bajo, y se dibuja debajo a escala.</translation>
     </message>
 </context>
 <context>
@@ -7595,6 +7599,14 @@
     </message>
 </context>
 <context>
+    <name>grainwise::ui::LeaderDrawing</name>
+    <message>
+        <source>%1 %2; thickness × %3</source>
+        <comment>a measure, its unit, how many times the thickness is magnified</comment>
+        <translation>%1 %2; grosor × %3</translation>
+    </message>
+</context>
+<context>
     <name>grainwise::ui::LeaderPage</name>
     <message>
         <source>two-hand line</source>
@@ -7712,6 +7724,23 @@
         <source>%1–%2 %3</source>
         <comment>a range with its unit</comment>
         <translation>%1–%2 %3</translation>
+    </message>
+    <message>
+        <source>Keep it among my parts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2 to %3</source>
+        <comment>a leader, its butt, its tippet</comment>
+        <translation>%1, de %2 a %3</translation>
+    </message>
+    <message>
+        <source>My leaders</source>
+        <translation>Mis bajos</translation>
+    </message>
+    <message>
+        <source>Kept among my parts.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -10510,10 +10539,6 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
         <translation>ya pesada; un número nuevo ocupa su lugar</translation>
     </message>
     <message>
-        <source>type what the scale shows, then Enter</source>
-        <translation>escriba lo que marca la báscula y pulse Intro</translation>
-    </message>
-    <message>
         <source>; %1</source>
         <translation>; %1</translation>
     </message>
@@ -10552,6 +10577,26 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
     <message>
         <source>; </source>
         <translation>; </translation>
+    </message>
+    <message>
+        <source>Count its loops</source>
+        <translation>Contar sus lazos</translation>
+    </message>
+    <message>
+        <source>meant %1; its loops, %2, are not counted yet</source>
+        <translation>previsto %1; sus lazos, %2, aún no se cuentan</translation>
+    </message>
+    <message>
+        <source>meant %1, of it loops %2 and splice %3</source>
+        <translation>previsto %1, de ello lazos %2 y empalme %3</translation>
+    </message>
+    <message>
+        <source>meant %1: type what the scale shows, then Enter</source>
+        <translation>previsto %1: escriba lo que marca la báscula y pulse Intro</translation>
+    </message>
+    <message>
+        <source>Put loops on %1</source>
+        <translation>Poner lazos a %1</translation>
     </message>
 </context>
 <context>

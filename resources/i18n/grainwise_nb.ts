@@ -6459,10 +6459,6 @@
         <translation>Hva hver del skulle veie, hva vekta sa, og hvor langt unna det er.</translation>
     </message>
     <message>
-        <source>From these the leader is proposed, and drawn on the right.</source>
-        <translation>Ut fra disse foreslås fortommen, og tegnes til høyre.</translation>
-    </message>
-    <message>
         <source>Puts it on the line in the place of the one of its kind, as one step of undo.</source>
         <translation>Legger den på lina i stedet for den av samme slag, som ett steg.</translation>
     </message>
@@ -6901,6 +6897,14 @@
     <message>
         <source>The cast and the air are the usual ones already.</source>
         <translation>Kastet og luften er de vanlige allerede.</translation>
+    </message>
+    <message>
+        <source>Gives this part the loops that your bench makes, so that they are weighed with it. The label on the cut sheet counts them already.</source>
+        <translation>Gir delen løkkene som lages på benken din, så de veies med. Etiketten på kappelisten regner dem allerede med.</translation>
+    </message>
+    <message>
+        <source>From these the leader is proposed, and drawn below to scale.</source>
+        <translation>Av disse foreslås fortommen, og den tegnes under i målestokk.</translation>
     </message>
 </context>
 <context>
@@ -7595,6 +7599,14 @@
     </message>
 </context>
 <context>
+    <name>grainwise::ui::LeaderDrawing</name>
+    <message>
+        <source>%1 %2; thickness × %3</source>
+        <comment>a measure, its unit, how many times the thickness is magnified</comment>
+        <translation>%1 %2; tykkelse × %3</translation>
+    </message>
+</context>
+<context>
     <name>grainwise::ui::LeaderPage</name>
     <message>
         <source>two-hand line</source>
@@ -7712,6 +7724,23 @@
         <source>%1–%2 %3</source>
         <comment>a range with its unit</comment>
         <translation>%1–%2 %3</translation>
+    </message>
+    <message>
+        <source>Keep it among my parts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2 to %3</source>
+        <comment>a leader, its butt, its tippet</comment>
+        <translation>%1, %2 til %3</translation>
+    </message>
+    <message>
+        <source>My leaders</source>
+        <translation>Mine fortommer</translation>
+    </message>
+    <message>
+        <source>Kept among my parts.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -10510,10 +10539,6 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
         <translation>veid allerede; et nytt tall tar plassen</translation>
     </message>
     <message>
-        <source>type what the scale shows, then Enter</source>
-        <translation>skriv det vekta viser, og trykk Enter</translation>
-    </message>
-    <message>
         <source>; %1</source>
         <translation>; %1</translation>
     </message>
@@ -10552,6 +10577,26 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
     <message>
         <source>; </source>
         <translation>; </translation>
+    </message>
+    <message>
+        <source>Count its loops</source>
+        <translation>Tell med løkkene</translation>
+    </message>
+    <message>
+        <source>meant %1; its loops, %2, are not counted yet</source>
+        <translation>ment %1; løkkene, %2, er ikke regnet med ennå</translation>
+    </message>
+    <message>
+        <source>meant %1, of it loops %2 and splice %3</source>
+        <translation>ment %1, herav løkker %2 og spleis %3</translation>
+    </message>
+    <message>
+        <source>meant %1: type what the scale shows, then Enter</source>
+        <translation>ment %1: skriv det vekta viser, og trykk Enter</translation>
+    </message>
+    <message>
+        <source>Put loops on %1</source>
+        <translation>Sett løkker på %1</translation>
     </message>
 </context>
 <context>

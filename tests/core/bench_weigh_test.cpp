@@ -2,8 +2,11 @@
 #include <catch2/catch.hpp>
 
 #include "core/analysis/analysis.h"
+#include "core/bench/cut_sheet.h"
 #include "core/bench/typed.h"
 #include "core/bench/weigh_in.h"
+#include "core/io/shelf_file.h"
+#include "core/io/spools_file.h"
 #include "core/model/check.h"
 #include "core/model/edits.h"
 #include "core/report/format.h"
@@ -60,6 +63,45 @@ TEST_CASE("Weigh-in: exactly on the tolerance still fits") {
   CHECK(weighIn(part, Grains(103))->verdict == WeighVerdict::fits);
   CHECK(weighIn(part, Grains(97))->verdict == WeighVerdict::fits);
   CHECK(weighIn(part, Grains(103.01))->verdict == WeighVerdict::heavy);
+}
+
+TEST_CASE("Weigh-in: what is meant is what the label on the cut sheet says, splices and loops included") {
+  // The label's loops are proposed to a tenth of a grain; here they are stated as proposed.
+  Spools plenty = *loadSpools(std::string(GRAINWISE_SOURCE_DIR) + "/sample-rigs/bench.spools.json");
+  for (Spool& spool : plenty.spools) spool.left = Feet(100);
+  const auto family = loadShelf(std::string(GRAINWISE_SOURCE_DIR) + "/sample-rigs/five-tip-family.shelf.json");
+  BenchRules wide;
+  wide.splice = Inches(3);
+  for (const BenchRules& bench : {BenchRules{}, wide}) {
+    WeighRules rules;
+    rules.bench = bench;
+    for (const Part& part : family->parts) {
+      const CutSheet sheet = cutSheet({{part, "", std::nullopt}}, plenty, bench);
+      const Part looped = withProposedLoops(part, bench);
+      INFO(part.name.value_or(""));
+      REQUIRE(sheet.labels.size() == 1);
+      CHECK(nominalMass(looped, bench).value() == toRounding(sheet.labels[0].mass.value()));
+      CHECK((nominalMass(part, bench) + unstatedLoops(part, bench)).value() ==
+            toRounding(sheet.labels[0].mass.value()));
+      CHECK(weighIn(looped, sheet.labels[0].mass, {}, rules)->difference.value() == toRounding(0));
+    }
+  }
+}
+
+TEST_CASE("Weigh-in: a splice by hand, and that a foot of line weighs without it") {
+  // 5 ft floating and 5 ft sinking of 11 gr/ft, an inch of each in the splice: 2/12 ft x 11 gr/ft
+  const Part half = withLoops(tip({floating(5, 11), sinking(5, 11, 7.5)}), 2.3, 2.3);
+  CHECK(spliceMass(half).value() == toRounding(11.0 / 6));
+  CHECK(nominalMass(half).value() == toRounding(110 + 4.6 + 11.0 / 6));
+  CHECK(weighIn(half, nominalMass(half))->implied->value() == toRounding(11));
+  CHECK(unstatedLoops(half) == Grains(0));
+  // What is bought whole, knotted, or of one piece has none.
+  CHECK(spliceMass(tip({floating(7, 10, 9), sinking(8, 9, 6)})) == Grains(0));
+  CHECK(spliceMass(leader({nylon(3, 0.020), nylon(2, 0.015)})) == Grains(0));
+  CHECK(spliceMass(looped11()) == Grains(0));
+  CHECK(spliceMass(plainWinter().parts[1]) == Grains(0));
+  CHECK(unstatedLoops(tip({sinking(10, 11, 7.5)})).value() == toRounding(4.6));
+  CHECK(unstatedLoops(plainWinter().parts[1]) == Grains(0));
 }
 
 TEST_CASE("Weigh-in: a measured length changes what a foot weighs, not what was meant") {

@@ -5,6 +5,7 @@
 
 #include "core/bench/loops.h"
 #include "core/bench/trim.h"
+#include "core/bench/cut_sheet.h"
 #include "core/bench/weigh_in.h"
 #include "core/io/rig_file.h"
 #include "core/mass/profile.h"
@@ -168,7 +169,7 @@ TEST_CASE("Edits: taking a part off and putting it back where it stood leaves th
   }
 }
 
-TEST_CASE("Weigh-in: what is meant is what the profile says the part weighs, loops included") {
+TEST_CASE("Weigh-in: what is meant is what the profile says the part weighs, loops included, and its splices") {
   test::Random random(10);
   for (int round = 0; round < 400; ++round) {
     Rig rig = test::randomRig(random);
@@ -176,11 +177,11 @@ TEST_CASE("Weigh-in: what is meant is what the profile says the part weighs, loo
     const MassProfile profile = massProfile(rig);
     for (std::size_t i = 0; i < rig.parts.size(); ++i) {
       if (rig.parts[i].kind == PartKind::fly) continue;
-      REQUIRE(nominalMass(rig.parts[i]).value() == Approx(profile.places[i].mass().value()).epsilon(kRounding));
-      // Weighed at just that, nothing changes: no factor, the same mass in the profile.
+      const Grains meant = profile.places[i].mass() + spliceMass(rig.parts[i]);
+      REQUIRE(nominalMass(rig.parts[i]).value() == Approx(meant.value()).epsilon(kRounding));
+      // Weighed at just that, the profile has that mass; without splices nothing changes.
       const Rig weighed = edits::replaced(rig, i, weighedIn(rig.parts[i], nominalMass(rig.parts[i]), "2026-03-02"));
-      REQUIRE(massProfile(weighed).places[i].mass().value() ==
-              Approx(profile.places[i].mass().value()).epsilon(kRounding));
+      REQUIRE(massProfile(weighed).places[i].mass().value() == Approx(meant.value()).epsilon(kRounding));
     }
   }
 }

@@ -86,7 +86,7 @@ std::string told(const Rules& rules) {
   }
   for (const double grains : {100.0, 113.5}) {
     text += shortest(weighIn(tip({sinking(10, 11, 7.5)}), Grains(grains), {},
-                             WeighRules{rules.weighShare, Grains(0.1)})
+                             WeighRules{rules.weighShare, Grains(0.1), {}})
                          ->tolerance.value());
   }
   return text;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/support/make_bench.h"
 
+#include "tests/support/random_rig.h"
+
 namespace grainwise::ui {
 
 TEST_CASE_METHOD(MakeBench, "make: the cut sheet draws the rig's cuts from the bench's spools") {
@@ -194,6 +196,37 @@ TEST_CASE_METHOD(MakeBench, "make: which readings a weighing changes is said bef
   CHECK(document.rig() == before);
 }
 
+TEST_CASE_METHOD(MakeBench, "make: loops that are not stated are told at the weighing, and counted by one undoable step") {
+  panel->weigh();
+  CHECK_FALSE(find<QPushButton>("weighLoops")->isVisibleTo(panel));  // a head
+  enter();
+  CHECK(words("weighLive").contains(QLatin1String("meant 110 gr")));
+  CHECK(words("weighLive").contains(QLatin1String("loops, 4.6 gr, are not counted")));
+  const Rig before = document.rig();
+  click("weighLoops");
+  CHECK(parts()[2].loops->rodEnd == Grains(2.3));
+  CHECK(words("weighLive").contains(QLatin1String("meant 115 gr")));
+  CHECK_FALSE(find<QPushButton>("weighLoops")->isVisibleTo(panel));
+  typeHere("114.6");
+  CHECK(words("weighLive").contains(QLatin1String("as it should be")));
+  document.undoStack()->undo();
+  CHECK(document.rig() == before);
+}
+
+TEST_CASE_METHOD(MakeBench, "make: a splice is part of what a float/sink tip is meant to weigh") {
+  Rig rig = document.rig();
+  rig.parts[2] = test::rigs::withLoops(
+      test::rigs::tip({test::rigs::floating(5, 11), test::rigs::sinking(5, 11, 7.5)}), 2.3, 2.3);
+  document.startFrom(rig);
+  panel->weigh();
+  enter();
+  CHECK(words("weighLive").contains(QLatin1String("loops 4.6 gr and splice 1.8 gr")));
+  BenchRules rules;
+  rules.splice = Inches(3);
+  store->setRules(rules);
+  CHECK(words("weighLive").contains(QLatin1String("splice 5.5 gr")));
+}
+
 TEST_CASE_METHOD(MakeBench, "make: a weighing that changes nothing to see says so") {
   panel->weigh();
   enter();
@@ -211,6 +244,30 @@ TEST_CASE_METHOD(MakeBench, "make: weighing and undo leave the rig as it was") {
   CHECK(!(document.rig() == before));
   document.undoStack()->undo();
   CHECK(document.rig() == before);
+}
+
+TEST_CASE_METHOD(MakeBench, "make: random rigs, weighed part by part and undone, are what they were") {
+  constexpr int kRounds = 25;
+  test::Random random(20260307);
+  int weighed = 0;
+  for (int round = 0; round < kRounds; ++round) {
+    const Rig rig = test::randomRig(random);
+    document.startFrom(rig);
+    panel->weigh();
+    for (const Part& part : rig.parts) {
+      auto* edit = find<QLineEdit>("weighMass");
+      edit->setFocus();
+      edit->selectAll();
+      QTest::keyClicks(edit, QString::number(nominalMass(part).value() * 1.03, 'f', 1));
+      enter();
+      QTest::keyClick(edit, Qt::Key_Down);
+    }
+    weighed += document.undoStack()->count();
+    REQUIRE(check(document.rig()).empty());
+    while (document.undoStack()->canUndo()) document.undoStack()->undo();
+    REQUIRE(document.rig() == rig);
+  }
+  CHECK(weighed > kRounds);
 }
 
 TEST_CASE_METHOD(MakeBench, "make: a number that is no mass changes nothing, and a slip is told") {
@@ -270,6 +327,32 @@ TEST_CASE_METHOD(MakeBench, "make: a leader's drawing drags as a part, and Enter
   drawing->setFocus();
   QTest::keyClick(drawing, Qt::Key_Return);
   CHECK(parts()[3].length().value() + parts()[4].length().value() == Approx(4));
+}
+
+TEST_CASE_METHOD(MakeBench, "make: a leader's drawing has its measure in either unit, and the leader is kept as one part") {
+  open("makeLeader");
+  benchSpools();
+  type("leaderLength", "10");
+  auto* drawing = find<LeaderDrawing>("leaderDrawing");
+  drawing->grab();
+  CHECK(drawing->scale().contains(QLatin1String(" ft; thickness")));
+  look.setUnits({true, true, true});
+  drawing->grab();
+  CHECK(drawing->scale().contains(QLatin1String(" m; thickness")));
+  look.setUnits({});
+  const Rig before = document.rig();
+  click("leaderKeep");
+  CHECK(document.rig() == before);
+  REQUIRE(store->own().parts.size() == 1);
+  const Part& kept = store->own().parts.front();
+  CHECK(kept.kind == PartKind::leader);
+  CHECK(kept.length().value() == Approx(10));
+  CHECK(kept.sections.size() == 5);
+  CHECK(check(kept).empty());
+  CHECK(QString::fromStdString(*kept.name).contains(QLatin1String("to 0.013 in")));
+  CHECK(words("leaderWords").contains(QLatin1String("Kept")));
+  store->undo();
+  CHECK(store->own().parts.empty());
 }
 
 TEST_CASE_METHOD(MakeBench, "make: a tippet's packet figure and a missing diameter are taken up") {

@@ -8,6 +8,7 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "core/bench/own_shelf.h"
 #include "core/mass/profile.h"
 #include "core/model/limits.h"
 #include "ui/document/own_store.h"
@@ -15,6 +16,7 @@
 #include "ui/panels/part_drawing.h"
 #include "ui/strip/number_field.h"
 #include "ui/text/bench_words.h"
+#include "ui/text/words.h"
 
 namespace grainwise::ui {
 namespace {
@@ -60,13 +62,13 @@ LeaderPage::LeaderPage(Look* look, RigDocument* document, OwnStore* store, QWidg
     field->setWidths(0, look->px(150));
   }
   m_place = addButton(tr("Put it on the line"), "leaderPlace");
+  m_keep = addButton(tr("Keep it among my parts"), "leaderKeep");
   fields->addWidget(m_line, 0, Qt::AlignBottom);
   fields->addWidget(m_length);
   fields->addWidget(m_tippet, 0, Qt::AlignBottom);
   fields->addWidget(m_pieces, 0, Qt::AlignBottom);
   fields->addWidget(m_lineTip);
   fields->addWidget(m_packet);
-  fields->addWidget(m_place, 0, Qt::AlignBottom);
   fields->addStretch(1);
   column->addLayout(fields);
   m_words = addLabel({});
@@ -76,7 +78,12 @@ LeaderPage::LeaderPage(Look* look, RigDocument* document, OwnStore* store, QWidg
   m_drawing->setMinimumHeight(look->px(116));
   m_advice = addLabel({});
   column->addWidget(m_drawing);
-  column->addWidget(m_words);
+  auto* said = new QHBoxLayout;
+  said->setSpacing(12);
+  said->addWidget(m_words, 1);
+  said->addWidget(m_place, 0, Qt::AlignTop);
+  said->addWidget(m_keep, 0, Qt::AlignTop);
+  column->addLayout(said);
   column->addWidget(m_advice);
   column->addStretch(1);
   m_length->setValue(m_lengthTyped);
@@ -105,6 +112,7 @@ LeaderPage::LeaderPage(Look* look, RigDocument* document, OwnStore* store, QWidg
     connect(box, &QComboBox::currentIndexChanged, this, &LeaderPage::refresh);
   }
   connect(m_place, &QPushButton::clicked, this, &LeaderPage::place);
+  connect(m_keep, &QPushButton::clicked, this, &LeaderPage::keep);
   connect(m_drawing, &PartDrawing::placed, this, &LeaderPage::place);
   connect(store, &OwnStore::spoolsChanged, this, [this] {
     fillTippets();
@@ -188,7 +196,7 @@ void LeaderPage::refresh() {
   }
   const auto built = buildLeader(wish(), all, m_store->rules());
   m_leader = built ? std::optional(*built) : std::nullopt;
-  m_place->setEnabled(m_leader.has_value());
+  for (QPushButton* button : {m_place, m_keep}) button->setEnabled(m_leader.has_value());
   QList<LeaderDrawing::Piece> pieces;
   if (!m_leader) {
     m_drawing->setPieces({});
@@ -249,6 +257,19 @@ void LeaderPage::takeFly() {
 void LeaderPage::place() {
   if (!m_leader) return;
   m_document->apply(tr("Tie a new leader"), withLeader(m_document->rig(), *m_leader));
+}
+
+void LeaderPage::keep() {
+  if (!m_leader) return;
+  Part part = asOnePart(*m_leader);
+  const LeaderPiece& butt = m_leader->pieces.front();
+  const LeaderPiece& tippet = m_leader->pieces.back();
+  part.name = tr("%1, %2 to %3", "a leader, its butt, its tippet")
+                  .arg(partWords(part, units()), diameterText(butt.diameter, units()), diameterText(tippet.diameter, units()))
+                  .toStdString();
+  part.group = tr("My leaders").toStdString();
+  m_store->setOwn(ownShelf::with(m_store->own(), part, m_store->generic()));
+  m_words->setText(tr("Kept among my parts."));
 }
 
 void LeaderPage::restyle() {

@@ -32,6 +32,7 @@ class LeaderPage : public MakePage {
  private:
   void refresh();
   void place();
+  void keep();
   [[nodiscard]] QString massRangeText(const Leader& leader) const;
   void fillTippets();
   void takeFly();
@@ -54,6 +55,7 @@ class LeaderPage : public MakePage {
   QLabel* m_words;
   QLabel* m_advice;
   QPushButton* m_place;
+  QPushButton* m_keep;
   std::optional<Leader> m_leader;
 };
 

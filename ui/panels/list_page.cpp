@@ -69,7 +69,9 @@ Part unnamed(Part part) {
   return part;
 }
 
-Grains nominalOrWeighed(const Part& part) { return part.weighed ? part.weighed->mass : nominalMass(part); }
+Grains nominalOrWeighed(const Part& part, const BenchRules& rules) {
+  return part.weighed ? part.weighed->mass : nominalMass(part, rules);
+}
 
 /// In the table the line's number stands before it.
 Problem withoutLine(Problem problem) {
@@ -223,7 +225,7 @@ void ListPage::read() {
     if (auto tip = tipOf(row)) {
       assumed += tip->rateAssumed ? 1 : 0;
       answers[row.line] = tr("%1, %2").arg(partWords(unnamed(tip->part), units()),
-                                           massText(nominalOrWeighed(tip->part), units()));
+                                           massText(nominalOrWeighed(tip->part, m_store->rules()), units()));
       m_parts.push_back(tip->part);
     } else {
       log.problems.push_back(tip.error());

@@ -35,7 +35,7 @@ MakePanel::MakePanel(Look* look, RigDocument* document, OwnStore* store, PoolBoo
   m_stack = new QStackedWidget(this);
   row->addWidget(m_list);
   row->addWidget(m_stack, 1);
-  m_weigh = new WeighPage(look, document, this, preferences);
+  m_weigh = new WeighPage(look, document, store, this, preferences);
   m_cut = new CutPage(look, document, store, std::move(paper), this);
   addTask(tr("Cut sheet"), m_cut);
   addTask(tr("Spools"), new SpoolsPage(look, store, this));

@@ -9,8 +9,11 @@
 #include <QPainter>
 #include <QPainterPath>
 #include <algorithm>
+#include <array>
 
+#include "core/units/si.h"
 #include "ui/strip/part_payload.h"
+#include "ui/text/quantities.h"
 
 namespace grainwise::ui {
 namespace {
@@ -24,6 +27,14 @@ void paintScale(QPainter& p, const QRectF& inside, double length, const QString&
   for (const double x : {inside.left(), inside.left() + length}) p.drawLine(QPointF(x, y - 4), QPointF(x, y));
   p.setFont(look->font(14));
   p.drawText(QPointF(inside.left() + length + 6, y), words);
+}
+
+/// The shortest of the usual measures that is still easy to see at `perUnit` pixels a unit.
+double roundMeasure(double perUnit) {
+  constexpr double kLeast_px = 48;
+  constexpr std::array<double, 7> kMeasures{0.1, 0.25, 0.5, 1, 2, 5, 10};
+  const auto* found = std::find_if(kMeasures.begin(), kMeasures.end(), [&](double m) { return m * perUnit >= kLeast_px; });
+  return found != kMeasures.end() ? *found : kMeasures.back();
 }
 }  // namespace
 
@@ -89,6 +100,12 @@ void LeaderDrawing::paintPart(QPainter& p, const QRectF& inside) {
   const double line = metrics.height();
   const double most = std::max(6.0, inside.height() - 4.4 * line);  // two lines above, two below
   const double perInch = std::min(most, 26.0) / thickest;
+  const double perFoot = inside.width() / whole;
+  const double perShown = perFoot / shownValue(1.0, Measure::length, look()->units());
+  const double measure = roundMeasure(perShown);
+  m_scale = tr("%1 %2; thickness × %3", "a measure, its unit, how many times the thickness is magnified")
+                .arg(numberText(measure, 2), lengthUnit(look()->units()), numberText(perInch * 12 / perFoot, 0));
+  paintScale(p, inside, measure * perShown, m_scale, look());
   const double middle = inside.top() + line * 2.2 + most / 2;
   double x = inside.left();
   double lastBelow = inside.left() - 1e4;

@@ -55,12 +55,15 @@ class LeaderDrawing : public PartDrawing {
     bool fluorocarbon = false;
   };
   void setPieces(const QList<Piece>& pieces);
+  /// What the measure below the drawing says; empty until it has been drawn.
+  [[nodiscard]] QString scale() const { return m_scale; }
 
  protected:
   void paintPart(QPainter& p, const QRectF& inside) override;
 
  private:
   QList<Piece> m_pieces;
+  QString m_scale;
 };
 
 /// A fly: what it is made of, to one scale: shank, beads, eyes, wraps, the dressing around them.

@@ -15,10 +15,13 @@
 #include <array>
 
 #include "core/analysis/analysis.h"
+#include "core/bench/cut_sheet.h"
 #include "core/bench/typed.h"
+#include "core/model/check.h"
 #include "core/model/edits.h"
 #include "core/model/limits.h"
 #include "ui/charts/way_out.h"
+#include "ui/document/own_store.h"
 #include "ui/document/preferences.h"
 #include "ui/document/rig_document.h"
 #include "ui/strip/number_field.h"
@@ -36,8 +39,9 @@ std::optional<Grains> weighedMass(const Part& part) {
 
 }  // namespace
 
-WeighPage::WeighPage(Look* look, RigDocument* document, QWidget* parent, const Preferences* preferences)
-    : MakePage(look, "makeWeigh", parent), m_document(document), m_preferences(preferences) {
+WeighPage::WeighPage(Look* look, RigDocument* document, const OwnStore* store, QWidget* parent,
+                     const Preferences* preferences)
+    : MakePage(look, "makeWeigh", parent), m_document(document), m_store(store), m_preferences(preferences) {
   auto* row = new QHBoxLayout(this);
   row->setContentsMargins(0, 4, 8, 4);
   row->setSpacing(20);
@@ -57,17 +61,18 @@ WeighPage::WeighPage(Look* look, RigDocument* document, QWidget* parent, const P
                       tr("Smallest step of the scale"), "weighScale");
   m_enter = addButton(tr("Enter: weigh and go on"), "weighEnter");
   m_forget = addButton(tr("Not weighed"), "weighForget");
+  m_loops = addButton(tr("Count its loops"), "weighLoops");
   auto* fields = new QHBoxLayout;
   fields->addWidget(m_mass);
   fields->addWidget(m_length);
   auto* buttons = new QHBoxLayout;
   buttons->addWidget(m_enter);
   buttons->addWidget(m_forget);
+  buttons->addWidget(m_loops);
   left->addWidget(m_name);
   left->addLayout(fields);
   left->addWidget(m_live);
   left->addLayout(buttons);
-  left->addWidget(m_scale);
   left->addStretch(1);
   row->addLayout(left, 2);
   m_table = new QTableWidget(0, 5, this);
@@ -88,6 +93,7 @@ WeighPage::WeighPage(Look* look, RigDocument* document, QWidget* parent, const P
   m_changes->setObjectName(QStringLiteral("weighChanges"));
   right->addWidget(m_changes);
   right->addWidget(m_table, 1);
+  right->addWidget(m_scale, 0, Qt::AlignLeft);
   row->addLayout(right, 4);
   (new WayOut(look, m_table))->add(tr("Weigh-in"), [this] { return table(); });
   connect(m_mass, &NumberField::typed, this, [this](const Typed& t) {
@@ -110,6 +116,10 @@ WeighPage::WeighPage(Look* look, RigDocument* document, QWidget* parent, const P
   connect(m_length->edit(), &QLineEdit::returnPressed, this, &WeighPage::commit);
   connect(m_enter, &QPushButton::clicked, this, &WeighPage::commit);
   connect(m_forget, &QPushButton::clicked, this, &WeighPage::forget);
+  connect(m_loops, &QPushButton::clicked, this, &WeighPage::countLoops);
+  connect(store, &OwnStore::rulesChanged, this, [this] {
+    if (isVisible()) refresh();
+  });
   connect(m_scale, &QComboBox::currentIndexChanged, this, &WeighPage::refresh);
   connect(m_table, &QTableWidget::cellClicked, this, [this](int r, int) { choose(std::size_t(r)); });
   connect(document, &RigDocument::rigChanged, this, [this] {
@@ -124,6 +134,7 @@ WeighRules WeighPage::rules() const {
                                     grainsOf(1, MassUnit::grams)};
   WeighRules rules;
   rules.share = rulesOf(m_preferences).weighShare;
+  rules.bench = m_store->rules();
   rules.scaleStep = steps[std::size_t(std::clamp(m_scale->currentIndex(), 0, 3))];
   return rules;
 }
@@ -171,7 +182,7 @@ OutTable WeighPage::table() const {
     const auto weighed = weighedMass(part);
     const auto read = weighed ? weighIn(part, *weighed, {}, rules()) : tl::unexpected(Problem{});
     table.rows.push_back(
-        {partWords(part, units()), grains(nominalMass(part)), weighed ? grains(*weighed) : OutCell::none(),
+        {partWords(part, units()), grains(nominalMass(part, m_store->rules())), weighed ? grains(*weighed) : OutCell::none(),
          read ? OutCell(weighWords(*read, units())) : OutCell::none(),
          read && read->implied
              ? figureCell(read->implied->value(), Measure::lineMass, kMassPlaces, units())
@@ -198,7 +209,7 @@ void WeighPage::refresh() {
       m_table->setItem(i, column, new QTableWidgetItem(words));
     };
     put(0, partWords(part, units()));
-    put(1, massText(nominalMass(part), units()));
+    put(1, massText(nominalMass(part, m_store->rules()), units()));
     put(2, mass ? massText(*mass, units()) : QString());
     put(3, read ? weighWords(*read, units()) : QString());
     put(4, read && read->implied ? lineMassText(*read->implied, units()) : QString());
@@ -213,6 +224,7 @@ void WeighPage::refresh() {
   m_enter->setEnabled(any);
   m_length->setEnabled(any && parts[m_current].kind != PartKind::fly);
   m_forget->setEnabled(any && weighedMass(parts[m_current]).has_value());
+  m_loops->setVisible(any && unstatedLoops(parts[m_current], m_store->rules()) > Grains(0));
   showNow();
 }
 
@@ -225,7 +237,8 @@ void WeighPage::showNow() {
   if (!m_massTyped || m_current >= parts.size()) {
     const bool weighed = m_current < parts.size() && weighedMass(parts[m_current]);
     m_live->setText(weighed ? tr("weighed already; a new number takes its place")
-                            : tr("type what the scale shows, then Enter"));
+                    : m_current < parts.size() ? meantWords(parts[m_current])
+                                               : QString());
     return;
   }
   const auto length = m_lengthTyped ? std::optional(Feet(*m_lengthTyped)) : std::nullopt;
@@ -237,6 +250,22 @@ void WeighPage::showNow() {
   QString words = weighWords(*read, units());
   if (read->implied) words += tr("; %1").arg(lineMassText(*read->implied, units()));
   m_live->setText(words);
+}
+
+/// What the scale should show, and of what besides line that is made up.
+QString WeighPage::meantWords(const Part& part) const {
+  const BenchRules& bench = m_store->rules();
+  const QString meant = massText(nominalMass(part, bench), units());
+  const Grains unstated = unstatedLoops(part, bench);
+  if (unstated > Grains(0)) {
+    return tr("meant %1; its loops, %2, are not counted yet").arg(meant, massText(unstated, units()));
+  }
+  const Grains splices = spliceMass(part, bench);
+  if (!part.fly && part.loopMass() > Grains(0) && splices > Grains(0)) {
+    return tr("meant %1, of it loops %2 and splice %3")
+        .arg(meant, massText(part.loopMass(), units()), massText(splices, units()));
+  }
+  return tr("meant %1: type what the scale shows, then Enter").arg(meant);
 }
 
 tl::expected<Part, Problem> WeighPage::weighedPart() const {
@@ -256,8 +285,10 @@ tl::expected<Part, Problem> WeighPage::weighedPart() const {
 QString WeighPage::changesWords(const Part& weighed) const {
   const Rig& rig = m_document->rig();
   const Rig after = edits::replaced(rig, m_current, weighed);
-  const Analysis was = analyse(rig);
-  const Analysis is = analyse(after);
+  Conditions conditions;
+  conditions.rules = rulesOf(m_preferences);
+  const Analysis was = analyse(rig, conditions);
+  const Analysis is = analyse(after, conditions);
   QStringList words;
   for (const Reading reading : {Reading::headOnRod, Reading::junction, Reading::tipShare,
                                 Reading::flyAgainstTip, Reading::depth}) {
@@ -292,6 +323,20 @@ void WeighPage::forget() {
   if (m_current >= rig.parts.size()) return;
   m_document->apply(tr("Take the weighing back"),
                     edits::replaced(rig, m_current, withoutWeighing(rig.parts[m_current])));
+}
+
+/// The loops that this bench makes, on this part alone; what the cut sheet's label counts already.
+void WeighPage::countLoops() {
+  const Rig& rig = m_document->rig();
+  if (m_current >= rig.parts.size()) return;
+  const Part& before = rig.parts[m_current];
+  Part looped = before;
+  looped.loops = withProposedLoops(withoutWeighing(before), m_store->rules()).loops;
+  const Problems wrong = check(looped);
+  if (!wrong.empty()) return m_live->setText(problemText(wrong.front()));
+  m_document->apply(tr("Put loops on %1").arg(partWords(before, units())),
+                    edits::replaced(rig, m_current, looped));
+  m_mass->edit()->setFocus();
 }
 
 bool WeighPage::eventFilter(QObject* watched, QEvent* event) {

@@ -15,6 +15,7 @@ class QTableWidget;
 namespace grainwise::ui {
 
 class NumberField;
+class OwnStore;
 class Preferences;
 class RigDocument;
 
@@ -24,7 +25,8 @@ class RigDocument;
 class WeighPage : public MakePage {
   Q_OBJECT
  public:
-  WeighPage(Look* look, RigDocument* document, QWidget* parent, const Preferences* preferences = nullptr);
+  WeighPage(Look* look, RigDocument* document, const OwnStore* store, QWidget* parent,
+            const Preferences* preferences = nullptr);
 
   /// Starts at the first part that was not weighed, ready for a number.
   void start();
@@ -44,6 +46,8 @@ class WeighPage : public MakePage {
   void showNow();
   void commit();
   void forget();
+  void countLoops();
+  [[nodiscard]] QString meantWords(const Part& part) const;
   [[nodiscard]] WeighRules rules() const;
   /// The current part with what was typed; the problem where it cannot be.
   [[nodiscard]] tl::expected<Part, Problem> weighedPart() const;
@@ -51,6 +55,7 @@ class WeighPage : public MakePage {
   [[nodiscard]] std::size_t after(std::size_t index) const;
 
   RigDocument* m_document;
+  const OwnStore* m_store;
   const Preferences* m_preferences;
   QLabel* m_name;
   QLabel* m_live;
@@ -60,6 +65,7 @@ class WeighPage : public MakePage {
   QComboBox* m_scale;
   QPushButton* m_enter;
   QPushButton* m_forget;
+  QPushButton* m_loops;
   QTableWidget* m_table;
   std::size_t m_current = 0;
   std::optional<double> m_massTyped;

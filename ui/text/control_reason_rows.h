@@ -31,7 +31,7 @@ inline constexpr ControlRow kDisabledReasons[] = {
     {"playCasts playSwings castTime swingTime",
      QT_TRANSLATE_NOOP("grainwise::ui::ControlHelp",
                        "There is nothing to play yet: the runs of both rigs are not there.")},
-    {"leaderPlace",
+    {"leaderPlace leaderKeep",
      QT_TRANSLATE_NOOP("grainwise::ui::ControlHelp",
                        "No leader can be proposed from these.")},
     {"flyPlace flyKeep",
