@@ -7,6 +7,7 @@
 #include <QMenu>
 #include <QPushButton>
 #include <QSlider>
+#include <algorithm>
 #include <set>
 
 #include "core/bench/own_shelf.h"
@@ -17,6 +18,8 @@
 #include "ui/panels/make_panel.h"
 #include "ui/strip/strip_view.h"
 #include "ui/text/choice_words.h"
+#include "ui/text/quantities.h"
+#include "ui/text/words.h"
 
 namespace grainwise::ui {
 namespace {
@@ -461,6 +464,36 @@ TEST_CASE_METHOD(TrialFixture, "a click on a change under Fixes makes it, as one
   settle();
   document().undoStack()->undo();
   REQUIRE(document().rig() == faulty);
+}
+
+TEST_CASE_METHOD(TrialFixture, "a name of the program follows a cut that Fixes makes, one of the person stays") {
+  for (const char* name : {"10 ft, 20 gr/ft", "My heavy one"}) {
+    open("wrong-anvil");
+    Rig rig = document().rig();
+    const auto tip = std::find_if(rig.parts.begin(), rig.parts.end(), [](const Part& p) { return p.kind == PartKind::tip; });
+    REQUIRE(tip != rig.parts.end());
+    const auto at = std::size_t(tip - rig.parts.begin());
+    tip->name = name;
+    window->startFrom(rig);
+    window->actionSet()->fixes->trigger();
+    settle();
+    const auto& later = fixes().fixes()->later;
+    const auto cut = std::find_if(later.begin(), later.end(), [](const Fix& f) { return f.change.kind == ChangeKind::cutTip; });
+    REQUIRE(cut != later.end());
+    const Feet left = cut->after.parts[at].length();
+    PreviewList* view = fixes().later();
+    const auto row = view->model()->index(int(cut - later.begin()), 0);
+    QTest::mouseClick(view->viewport(), Qt::LeftButton, {}, view->visualRect(row).center());
+    const Part& now = document().rig().parts[at];
+    REQUIRE(now.length() == left);
+    const QString words = partWords(now, {});
+    INFO(words.toStdString());
+    if (QLatin1String(name).startsWith(QLatin1String("My"))) {
+      REQUIRE(words == QLatin1String(name));
+    } else {
+      REQUIRE(words.startsWith(lengthText(left, {})));
+    }
+  }
 }
 
 }  // namespace grainwise::ui

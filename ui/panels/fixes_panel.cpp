@@ -8,6 +8,7 @@
 #include <QStandardItemModel>
 #include <QStyledItemDelegate>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "ui/charts/way_out.h"
 #include "ui/document/pool_book.h"
@@ -16,6 +17,7 @@
 #include "ui/panels/panel_tables.h"
 #include "ui/strip/quiet_bar.h"
 #include "ui/text/choice_words.h"
+#include "ui/text/words.h"
 #include "ui/work/analysis_feed.h"
 
 namespace grainwise::ui {
@@ -209,13 +211,26 @@ void FixesPanel::fill(const Column& column) {
   column.model->appendRow(none);
 }
 
+/// The rig that a change makes. A part that is cut or tied anew loses a name that told its old figures.
+Rig FixesPanel::made(const Fix& fix) const {
+  const ChangeKind kind = fix.change.kind;
+  const bool samePart = kind == ChangeKind::cutTip || kind == ChangeKind::trimHead || kind == ChangeKind::leaderLength;
+  Rig rig = fix.after;
+  if (!samePart) return rig;
+  const auto& before = m_document->rig().parts;
+  for (std::size_t i = 0; i < std::min(before.size(), rig.parts.size()); ++i) {
+    rig.parts[i] = named(before[i], rig.parts[i], m_look->units());
+  }
+  return rig;
+}
+
 void FixesPanel::preview(const Column& column, int row) {
   const auto* list = m_fixes ? &((*m_fixes).*column.list) : nullptr;
   if (list == nullptr || row < 0 || std::size_t(row) >= list->size()) {
     m_document->setPreview(std::nullopt);
     return;
   }
-  m_document->setPreview((*list)[std::size_t(row)].after);
+  m_document->setPreview(made((*list)[std::size_t(row)]));
 }
 
 void FixesPanel::make(const Column& column, int row) {
@@ -223,7 +238,7 @@ void FixesPanel::make(const Column& column, int row) {
   const auto& list = (*m_fixes).*column.list;
   if (row < 0 || std::size_t(row) >= list.size()) return;
   const Fix fix = list[std::size_t(row)];  // the list goes when the rig changes
-  m_document->apply(changeStep(fix.change), fix.after);
+  m_document->apply(changeStep(fix.change), made(fix));
 }
 
 void FixesPanel::applyLook() {

@@ -57,6 +57,7 @@ class FixesPanel : public QWidget {
   [[nodiscard]] QString messageText() const;
   void fill();
   void fill(const Column& column);
+  [[nodiscard]] Rig made(const Fix& fix) const;
   void preview(const Column& column, int row);
   void make(const Column& column, int row);
   void applyLook();
