@@ -3588,6 +3588,11 @@
         <source>too heavy for this line</source>
         <translation>pesa demasiado para esta línea</translation>
     </message>
+    <message>
+        <source>%1 timed</source>
+        <comment>a sink rate</comment>
+        <translation>%1 cronometrado</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::Problem</name>
@@ -7146,6 +7151,11 @@
     <message>
         <source>Depths in all pools</source>
         <translation>Profundidades en todos los pozos</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a pool&apos;s depth, its current</comment>
+        <translation>%1, %2</translation>
     </message>
 </context>
 <context>

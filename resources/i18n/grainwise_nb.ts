@@ -3588,6 +3588,11 @@
         <source>too heavy for this line</source>
         <translation>for tung for denne lina</translation>
     </message>
+    <message>
+        <source>%1 timed</source>
+        <comment>a sink rate</comment>
+        <translation>%1 tatt tid på</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::Problem</name>
@@ -7146,6 +7151,11 @@
     <message>
         <source>Depths in all pools</source>
         <translation>Dybder i alle høler</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a pool&apos;s depth, its current</comment>
+        <translation>%1, %2</translation>
     </message>
 </context>
 <context>

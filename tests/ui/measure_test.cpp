@@ -1,6 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/support/make_bench.h"
 
+#include <QTableWidget>
+
+#include "core/analysis/depth_table.h"
+#include "ui/panels/depth_table_panel.h"
+#include "ui/strip/shelf_model.h"
+#include "ui/work/analysis_feed.h"
+
 namespace grainwise::ui {
 
 TEST_CASE_METHOD(MakeBench, "make: falls timed in a tub become the rate, and the rated one comes back") {
@@ -94,6 +101,25 @@ TEST_CASE_METHOD(MakeBench, "make: what was measured is told wherever its figure
   WaterPanel water(&look, &document);
   CHECK(water.findChild<QLabel*>("waterMeasured")->text() == measuredWords(fit, trade));
   CHECK(measuredWords(fit, trade).contains(QLatin1String("stated 3 ft/s")));
+  // Where the figures stand beside others: the piece to be timed, a card of the Shelf, the table of pools.
+  CHECK(find<QComboBox>("tubPiece")->currentText().contains(QLatin1String("in/s timed")));
+  ShelfModel cards(&look, nullptr);
+  cards.setShelf(Shelf{{parts()[2]}, {}});
+  cards.showFound(QString());
+  REQUIRE(cards.rowCount() == 1);
+  CHECK(cards.card(0).figures.contains(QLatin1String("in/s timed")));
+  Pools book;
+  book.pools.push_back(*poolOf(document.rig()));
+  book.pools.push_back(book.pools.front());
+  book.pools.back().measured.reset();
+  pools.start(book);
+  AnalysisFeed feed(&document);
+  DepthTablePanel depths(&look, &feed, &pools);
+  depths.show();
+  auto* table = depths.findChild<QTableWidget*>();
+  REQUIRE(QTest::qWaitFor([&] { return table->rowCount() == 2; }));
+  CHECK(table->item(0, 1)->text().contains(QLatin1String("ft/s measured")));
+  CHECK_FALSE(table->item(1, 1)->text().contains(QLatin1String("measured")));
   // A speed typed over it is the person's again.
   Rig typed = document.rig();
   typed.water->surfaceSpeed = FeetPerSecond(4.5);

@@ -76,6 +76,26 @@ TEST_CASE_METHOD(PaperFixture, "A handout says in real text what each part weigh
   }
 }
 
+TEST_CASE_METHOD(PaperFixture, "A handout says which of its currents and sink rates were measured") {
+  Rig rig = test::sampleRig("01-plain-winter");
+  auto pools = loadPools(kSamples + "/corrow.pools.json")->pools;
+  const auto textOf = [&] {
+    const Handout handout(rig, pools, test::kTrade, {}, genericShelf());
+    return poppler("pdftotext", {QStringLiteral("-layout"), pdfOf(handout), QStringLiteral("-")});
+  };
+  const QString before = textOf();
+  CHECK_FALSE(before.contains(QLatin1String("Measured")));
+  CHECK_FALSE(before.contains(QLatin1String("Timed")));
+  Pool& pool = pools.front();
+  pool.measured = CurrentFit{pool.surfaceSpeed, FeetPerSecond(0.4), FeetPerSecond(4), {}, "2026-10-02", {}};
+  Section& tip = rig.parts[2].sections[0];
+  tip.timed = Timed{tip.sinkRate->rodEnd, {}, {}, {}, {}};
+  const QString text = textOf().simplified();
+  CHECK(text.contains(QString::fromStdString(pool.name) + QLatin1String(": Measured: ")));
+  CHECK(text.contains(QLatin1String("give or take 0.4 ft/s; stated 4 ft/s; 2026-10-02")));
+  CHECK(text.contains(QLatin1String("Timed: 7.5 in/s")));
+}
+
 TEST_CASE_METHOD(PaperFixture, "A handout is written in type of 12 points, but for its small print") {
   const QString xml = poppler("pdftotext", {QStringLiteral("-bbox-layout"), pdfOf(winterHandout()), QStringLiteral("-")});
   // A line of ours of 12 pt is as high as its font: 1.36 of it, all in one family.

@@ -9,6 +9,7 @@
 #include "core/units/si.h"
 #include "ui/strip/silhouette.h"
 #include "ui/text/contexts.h"
+#include "ui/text/measured_words.h"
 #include "ui/text/quantities.h"
 #include "ui/text/words.h"
 #include "ui/theme/glyph.h"
@@ -232,7 +233,7 @@ void paintPools(QPainter& p, const QRectF& box, const std::vector<DepthRow>& poo
           QString::fromStdString(pools[i].pool.name), style.font(1, true), style.colours.ink);
     if (style.numbers) {
       write(p, QRectF(column.left(), column.top() + line, column.width(), line), Qt::AlignLeft | Qt::AlignVCenter,
-            speedText(pools[i].pool.surfaceSpeed, style.units), style.font(), style.colours.slate);
+            currentText(pools[i].pool.surfaceSpeed, pools[i].pool.measured, style.units), style.font(), style.colours.slate);
     }
     paintPool(p, column, top, perFoot, pools[i], style);
   }

@@ -9,6 +9,7 @@
 #include "ui/charts/way_out.h"
 #include "ui/document/pool_book.h"
 #include "ui/panels/panel_tables.h"
+#include "ui/text/measured_words.h"
 #include "ui/text/quantities.h"
 #include "ui/text/words.h"
 #include "ui/work/analysis_feed.h"
@@ -70,7 +71,11 @@ void DepthTablePanel::refresh() {
   m_table->setRowCount(int(rows.size()));
   for (int i = 0; i < int(rows.size()); ++i) {
     const DepthRow& row = rows[std::size_t(i)];
-    QStringList cells{QString::fromStdString(row.pool.name), lengthText(row.pool.depth, m_look->units())};
+    const DisplayUnits units = m_look->units();
+    QStringList cells{QString::fromStdString(row.pool.name),
+                      tr("%1, %2", "a pool's depth, its current")
+                          .arg(lengthText(row.pool.depth, units),
+                               currentText(row.pool.surfaceSpeed, row.pool.measured, units))};
     for (const DepthCell& cell : row.cells) cells << words(cell);
     for (int c = 0; c < cells.size(); ++c) m_table->setItem(i, c, new QTableWidgetItem(cells[c]));
     m_table->setRowHeight(i, m_look->px(kRow));

@@ -29,6 +29,8 @@ namespace {
 
 constexpr Limit kFall{"fall", "ft", 0, 25, true};
 
+constexpr int kFoundWidth = 220;
+
 std::string today() { return QDate::currentDate().toString(Qt::ISODate).toStdString(); }
 
 }  // namespace
@@ -116,6 +118,7 @@ QWidget* MeasurePage::riverSide() {
   auto* fields = new QHBoxLayout;
   m_found = addChoice({tr("hanging below the rod"), tr("on the swing")}, tr("Where it was measured"),
                       "riverFound");
+  m_found->setMinimumWidth(look()->px(kFoundWidth));
   m_depth = new NumberField(look(), tr("Depth of the fly"), Measure::length, limits::kFlyDepth, side);
   m_depth->edit()->setObjectName(QStringLiteral("riverDepth"));
   m_depth->setOptional(true);
@@ -165,10 +168,10 @@ void MeasurePage::fillPieces() {
   const auto& parts = m_document->rig().parts;
   for (std::size_t i = 0; i < parts.size(); ++i) {
     for (std::size_t k = 0; k < parts[i].sections.size(); ++k) {
-      const auto& rate = parts[i].sections[k].sinkRate;
-      if (!rate) continue;
+      const Section& section = parts[i].sections[k];
+      if (!section.sinkRate) continue;
       m_pieces.push_back({i, k});
-      m_piece->addItem(tr("%1: %2").arg(partWords(parts[i], units()), rateText(rate->rodEnd, units())));
+      m_piece->addItem(tr("%1: %2").arg(partWords(parts[i], units()), sinkRateText(section, units())));
     }
   }
   m_piece->setCurrentIndex(m_pieces.empty() ? -1

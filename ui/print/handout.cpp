@@ -9,6 +9,7 @@
 #include "core/report/words.h"
 #include "ui/strip/silhouette.h"
 #include "ui/text/contexts.h"
+#include "ui/text/measured_words.h"
 #include "ui/text/quantities.h"
 #include "ui/text/words.h"
 
@@ -227,6 +228,26 @@ void Handout::paintDepths(PageWriter& w) const {
     rows.append(cells);
   }
   w.table(rows, {0.2, 0.1, 0.235, 0.23, 0.235});
+  const QStringList measured = measuredLines();
+  if (!measured.isEmpty()) w.paragraph(measured.join(QStringLiteral("   ")), kLabels_pt);
+}
+
+/// What stands on the sheet and was measured rather than stated: currents of its pools, rates of its tips.
+QStringList Handout::measuredLines() const {
+  QStringList lines;
+  for (const Pool& pool : m_pools) {
+    if (const CurrentFit* fit = holding(pool.measured, pool.surfaceSpeed)) {
+      lines << PaperWords::tr("%1: %2").arg(QString::fromStdString(pool.name), measuredWords(*fit, m_units));
+    }
+  }
+  for (const Part& part : m_rig.rig->parts) {
+    for (const Section& section : part.sections) {
+      if (const Timed* timed = timedOf(section)) {
+        lines << PaperWords::tr("%1: %2").arg(partWords(part, m_units), timedWords(*timed, m_units));
+      }
+    }
+  }
+  return lines;
 }
 
 /// The tips that the day's pools ask for with this head and fly: of one length, so that the stroke

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QStringList>
 #include <vector>
 
 #include "core/model/pool.h"
@@ -27,6 +28,7 @@ class Handout : public Pages {
   void paintRig(PageWriter& w) const;
   void paintReadings(PageWriter& w) const;
   void paintDepths(PageWriter& w) const;
+  [[nodiscard]] QStringList measuredLines() const;
   void paintWallet(PageWriter& w) const;
   void paintSafety(PageWriter& w) const;
 

@@ -8,6 +8,7 @@
 
 #include "ui/strip/part_payload.h"
 #include "ui/strip/shelf_search.h"
+#include "ui/text/measured_words.h"
 #include "ui/text/quantities.h"
 #include "ui/text/shelf_words.h"
 #include "ui/text/words.h"
@@ -24,7 +25,7 @@ constexpr double kLeastShape = 5;
 
 QString sinkWords(const Part& part, DisplayUnits units) {
   for (const Section& section : part.sections) {
-    if (section.sinkRate) return ShelfModel::tr("sinks %1").arg(rateText(section.sinkRate->rodEnd, units));
+    if (section.sinkRate) return ShelfModel::tr("sinks %1").arg(sinkRateText(section, units));
   }
   return {};
 }

@@ -40,4 +40,14 @@ QString timedWords(const Timed& timed, DisplayUnits units) {
   return joined(first, more);
 }
 
+QString sinkRateText(const Section& section, DisplayUnits units) {
+  const QString rate = rateText(section.sinkRate->rodEnd, units);
+  return timedOf(section) ? Words::tr("%1 timed", "a sink rate").arg(rate) : rate;
+}
+
+QString currentText(FeetPerSecond surface, const std::optional<CurrentFit>& measured, DisplayUnits units) {
+  const QString speed = speedText(surface, units);
+  return holding(measured, surface) ? Words::tr("%1 measured").arg(speed) : speed;
+}
+
 }  // namespace grainwise::ui

@@ -6,6 +6,7 @@
 
 #include "core/mass/profile.h"
 #include "ui/text/contexts.h"
+#include "ui/text/measured_words.h"
 #include "ui/text/quantities.h"
 #include "ui/text/shelf_words.h"
 #include "ui/text/words.h"
@@ -291,10 +292,7 @@ QString waterSentence(const Rig& rig, DisplayUnits units) {
   const Water& w = *rig.water;
   QStringList words;
   if (w.depth) words.append(Words::tr("%1 deep").arg(lengthText(*w.depth, units)));
-  if (w.surfaceSpeed) {
-    const QString speed = speedText(*w.surfaceSpeed, units);
-    words.append(holding(w.measured, w.surfaceSpeed) ? Words::tr("%1 measured").arg(speed) : speed);
-  }
+  if (w.surfaceSpeed) words.append(currentText(*w.surfaceSpeed, w.measured, units));
   if (w.temperature) words.append(temperatureText(*w.temperature, units));
   const QString facts = words.join(QStringLiteral(", "));
   const QString name = w.name ? QString::fromStdString(*w.name).simplified() : QString();
