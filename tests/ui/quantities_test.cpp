@@ -2,6 +2,8 @@
 #include "ui/text/quantities.h"
 
 #include <QLocale>
+#include <cstring>
+#include <random>
 #include <vector>
 
 #include "tests/support/ui_support.h"
@@ -145,6 +147,59 @@ TEST_CASE("what a field shows for editing reads back as the same value") {
         REQUIRE(typed);
         CHECK(typed->value == Approx(value).epsilon(1e-9).margin(1e-10));  // 12 digits are shown
       }
+    }
+  }
+}
+
+/// A measure, its two units by their definitions (international foot and pound, 1959), and its words.
+struct TwoUnits {
+  Measure measure;
+  double most;
+  const char* trade;
+  const char* metric;
+  double metricPerTrade;
+  double metricAtZero;
+  QString (*words)(double, DisplayUnits);
+};
+
+TEST_CASE("a metric and a trade entry of one thing agree to the last digit shown, in either unit") {
+  // What is stored comes in degrees Celsius; all else in the trade's unit.
+  const std::vector<TwoUnits> rows{
+      {Measure::length, 300, "ft", "m", 0.3048, 0, [](double v, DisplayUnits u) { return lengthText(Feet(v), u); }},
+      {Measure::length, 300, "ft", "cm", 30.48, 0, [](double v, DisplayUnits u) { return roundLengthText(Feet(v), u); }},
+      {Measure::length, 300, "in", "cm", 2.54, 0, [](double v, DisplayUnits u) { return lengthText(Feet(v), u); }},
+      {Measure::mass, 900, "gr", "g", 0.06479891, 0, [](double v, DisplayUnits u) { return massText(Grains(v), u); }},
+      {Measure::lineMass, 60, "gr/ft", "g/m", 0.06479891 / 0.3048, 0,
+       [](double v, DisplayUnits u) { return lineMassText(GrainsPerFoot(v), u); }},
+      {Measure::diameter, 0.2, "in", "mm", 25.4, 0, [](double v, DisplayUnits u) { return diameterText(Inches(v), u); }},
+      {Measure::rate, 20, "in/s", "cm/s", 2.54, 0, [](double v, DisplayUnits u) { return rateText(InchesPerSecond(v), u); }},
+      {Measure::speed, 15, "ft/s", "m/s", 0.3048, 0, [](double v, DisplayUnits u) { return speedText(FeetPerSecond(v), u); }},
+      {Measure::temperature, 90, "F", "C", 5.0 / 9, -160.0 / 9,
+       [](double v, DisplayUnits u) { return temperatureText(Celsius(v), u); }},
+  };
+  constexpr int kRounds = 2000;
+  std::mt19937 random(20260307);
+  for (const TwoUnits& row : rows) {
+    std::uniform_real_distribution<double> any(row.most / 1000, row.most);
+    for (int round = 0; round < kRounds; ++round) {
+      // Nine decimals are typed: as good as never lies one on the half of the last digit shown.
+      const QString trade = QString::number(any(random), 'f', 9);
+      const double metric = trade.toDouble() * row.metricPerTrade + row.metricAtZero;
+      const QString typedMetric = QString::number(metric, 'f', 12) + QLatin1Char(' ') + QLatin1String(row.metric);
+      const QString typedTrade = trade + QLatin1Char(' ') + QLatin1String(row.trade);
+      INFO(typedTrade.toStdString() << " and " << typedMetric.toStdString());
+      const auto one = parseTyped(typedTrade, row.measure, kTrade);
+      const auto other = parseTyped(typedMetric, row.measure, kTrade);
+      REQUIRE(one);
+      REQUIRE(other);
+      for (const DisplayUnits units : {kTrade, kMetric}) {
+        REQUIRE(row.words(one->value, units) == row.words(other->value, units));
+      }
+      // Without a unit behind it a number is in the one that is shown.
+      if (QString::fromLatin1(row.metric) != unitOf(row.measure, kMetric).right(qsizetype(std::strlen(row.metric)))) continue;
+      const auto bare = parseTyped(QString::number(metric, 'f', 12), row.measure, kMetric);
+      REQUIRE(bare);
+      REQUIRE(bare->value == other->value);
     }
   }
 }
