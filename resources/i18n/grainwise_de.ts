@@ -7577,6 +7577,10 @@
         <comment>a mass, its range</comment>
         <translation>%1 (%2–%3)</translation>
     </message>
+    <message>
+        <source>Kept among my parts.</source>
+        <translation>Bei meinen Teilen aufgehoben.</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::HelpWindow</name>
@@ -7737,7 +7741,7 @@
     </message>
     <message>
         <source>Keep it among my parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei meinen Teilen aufheben</translation>
     </message>
     <message>
         <source>%1, %2 to %3</source>
@@ -7750,7 +7754,7 @@
     </message>
     <message>
         <source>Kept among my parts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei meinen Teilen aufgehoben.</translation>
     </message>
 </context>
 <context>
@@ -8801,10 +8805,6 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
         <translation>Wirft sich nass mit %1. Fläche und Dichte zählen in Luft und Wasser; bleiben sie leer, gilt 1,5.</translation>
     </message>
     <message>
-        <source>%1, %2 to %3: weighs %4</source>
-        <translation>%1, %2 bis %3: wiegt %4</translation>
-    </message>
-    <message>
         <source>, of it loops %1</source>
         <translation>, davon Schlaufen %1</translation>
     </message>
@@ -8832,6 +8832,11 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
         <source>%1 to %2</source>
         <comment>a figure at both ends of a section, the second with unit</comment>
         <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2: weighs %3</source>
+        <comment>where a part begins and ends, its mass</comment>
+        <translation>%1 bis %2: wiegt %3</translation>
     </message>
 </context>
 <context>

@@ -7577,6 +7577,10 @@
         <comment>a mass, its range</comment>
         <translation>%1 (%2–%3)</translation>
     </message>
+    <message>
+        <source>Kept among my parts.</source>
+        <translation>Guardado entre mis partes.</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::HelpWindow</name>
@@ -7737,7 +7741,7 @@
     </message>
     <message>
         <source>Keep it among my parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardarlo entre mis partes</translation>
     </message>
     <message>
         <source>%1, %2 to %3</source>
@@ -7750,7 +7754,7 @@
     </message>
     <message>
         <source>Kept among my parts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardado entre mis partes.</translation>
     </message>
 </context>
 <context>
@@ -8801,10 +8805,6 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
         <translation>Se lanza con %1 mojada. Bulto y densidad cuentan en el aire y en el agua; vacíos se toman como 1,5.</translation>
     </message>
     <message>
-        <source>%1, %2 to %3: weighs %4</source>
-        <translation>%1, %2 a %3: pesa %4</translation>
-    </message>
-    <message>
         <source>, of it loops %1</source>
         <translation>, de ello lazos %1</translation>
     </message>
@@ -8832,6 +8832,11 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
         <source>%1 to %2</source>
         <comment>a figure at both ends of a section, the second with unit</comment>
         <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2: weighs %3</source>
+        <comment>where a part begins and ends, its mass</comment>
+        <translation>%1 a %2: pesa %3</translation>
     </message>
 </context>
 <context>

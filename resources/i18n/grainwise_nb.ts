@@ -7577,6 +7577,10 @@
         <comment>a mass, its range</comment>
         <translation>%1 (%2–%3)</translation>
     </message>
+    <message>
+        <source>Kept among my parts.</source>
+        <translation>Beholdt blant mine deler.</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::HelpWindow</name>
@@ -7737,7 +7741,7 @@
     </message>
     <message>
         <source>Keep it among my parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Behold den blant mine deler</translation>
     </message>
     <message>
         <source>%1, %2 to %3</source>
@@ -7750,7 +7754,7 @@
     </message>
     <message>
         <source>Kept among my parts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beholdt blant mine deler.</translation>
     </message>
 </context>
 <context>
@@ -8801,10 +8805,6 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
         <translation>Kastes med %1 våt. Flate og tetthet teller i luft og vann; tomme felt regnes som 1,5.</translation>
     </message>
     <message>
-        <source>%1, %2 to %3: weighs %4</source>
-        <translation>%1, %2 til %3: veier %4</translation>
-    </message>
-    <message>
         <source>, of it loops %1</source>
         <translation>, av det løkker %1</translation>
     </message>
@@ -8832,6 +8832,11 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
         <source>%1 to %2</source>
         <comment>a figure at both ends of a section, the second with unit</comment>
         <translation>%1 til %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2: weighs %3</source>
+        <comment>where a part begins and ends, its mass</comment>
+        <translation>%1 til %2: veier %3</translation>
     </message>
 </context>
 <context>

@@ -14,6 +14,7 @@
 
 #include "core/io/pools_file.h"
 #include "tests/support/choice_bench.h"
+#include "ui/panels/make_panel.h"
 #include "ui/panels/pools_panel.h"
 #include "ui/print/wallet_pages.h"
 
@@ -278,6 +279,10 @@ TEST_CASE_METHOD(ChoiceFixture, "the wallet packs the trip, keeps, leaves out an
   QTest::mouseClick(wallet->findChild<QPushButton*>(QStringLiteral("walletCut")), Qt::LeftButton);
   REQUIRE(wanted.size() == packed.wallet.tips.size() + packed.wallet.spares.size());
   REQUIRE(wanted.front() == packed.question.shelf.parts[packed.wallet.tips.front()]);
+  const auto* make = window->bench()->findChild<MakePanel*>();
+  REQUIRE(make != nullptr);
+  REQUIRE(make->task() == QLatin1String("makeCut"));
+  REQUIRE(make->findChild<QLabel*>(QStringLiteral("cutSaid"))->text().contains(QLatin1String("The packed wallet")));
 
   // What was packed is the filter on the Tips page and what is swapped now under Fixes.
   openTips();

@@ -32,6 +32,9 @@ constexpr Limit kSoak{"water it holds", "times", 0, 50};
 constexpr std::array<Metal, 6> kMetals{Metal::sinteredTungsten, Metal::tungsten, Metal::lead,
                                        Metal::brass,            Metal::tin,      Metal::steel};
 
+constexpr int kNameWidth = 130;
+constexpr int kBulkWidth = 104;
+
 Inches fromMillimetres(double mm) { return si::toInches(mm * 1e-3); }
 
 Metal metalOf(const QComboBox* box) {
@@ -74,6 +77,8 @@ FlyPage::FlyPage(Look* look, RigDocument* document, OwnStore* store, QWidget* pa
   m_wireMetal->setCurrentIndex(2);
   m_bulk = addChoice({tr("sparse"), tr("medium"), tr("bulky")}, tr("How bulky it is wet"), "flyBulk");
   m_bulk->setCurrentIndex(1);
+  m_name->setMinimumWidth(look->px(kNameWidth));
+  m_bulk->setMinimumWidth(look->px(kBulkWidth));
   labelled(m_name, tr("Name"), 0, 0);
   labelled(m_hook, tr("Hook size"), 0, 1);
   m_beads = addNumber(tr("Beads"), "flyBeads", 0, 0, 2);
@@ -92,19 +97,17 @@ FlyPage::FlyPage(Look* look, RigDocument* document, OwnStore* store, QWidget* pa
   m_keep = addButton(tr("Keep it among my parts"), "flyKeep");
   m_grid->addWidget(m_place, 5, 3, 1, 2, Qt::AlignTop);
   m_grid->addWidget(m_keep, 5, 5, Qt::AlignTop);
-  left->addStretch(1);
-  row->addLayout(left, 3);
-  auto* right = new QVBoxLayout;
-  m_drawing = new FlyDrawing(look, this);
-  m_drawing->setObjectName(QStringLiteral("flyDrawing"));
-  m_drawing->setMinimumHeight(look->px(110));
   m_words = addLabel({}, Size::reading);
   m_words->setObjectName(QStringLiteral("flyWords"));
   m_caution = addLabel({});
-  right->addWidget(m_drawing, 1);
-  right->addWidget(m_words);
-  right->addWidget(m_caution);
-  row->addLayout(right, 2);
+  left->addWidget(m_words);
+  left->addWidget(m_caution);
+  left->addStretch(1);
+  row->addLayout(left, 3);
+  m_drawing = new FlyDrawing(look, this);
+  m_drawing->setObjectName(QStringLiteral("flyDrawing"));
+  m_drawing->setMinimumHeight(look->px(110));
+  row->addWidget(m_drawing, 2);
   for (QComboBox* box : {m_beadMetal, m_eyesMetal, m_wireMetal, m_bulk}) {
     connect(box, &QComboBox::currentIndexChanged, this, &FlyPage::refresh);
   }
@@ -234,6 +237,7 @@ void FlyPage::keep() {
   Part part = *m_fly;
   part.group = tr("My flies").toStdString();
   m_store->setOwn(ownShelf::with(m_store->own(), part, m_store->generic()));
+  m_words->setText(tr("Kept among my parts."));
 }
 
 void FlyPage::restyle() {

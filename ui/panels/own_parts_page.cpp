@@ -79,6 +79,7 @@ OwnPartsPage::OwnPartsPage(Look* look, RigDocument* document, OwnStore* store, Q
   m_editor->setObjectName(QStringLiteral("ownEditor"));
   m_editor->setMinimumHeight(look->px(110));
   right->addWidget(m_editor, 1);
+  right->addStretch(0);
   row->addLayout(right, 6);
   askReadPath = [this] {
     return QFileDialog::getOpenFileName(this, tr("Read a shelf"), {}, tr("Shelves (*.shelf.json)"));

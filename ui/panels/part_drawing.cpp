@@ -140,12 +140,13 @@ void FlyDrawing::setShape(const Shape& shape) {
 
 void FlyDrawing::paintPart(QPainter& p, const QRectF& inside) {
   const Colours& c = look()->colours();
-  double long_mm = std::max(m_shape.shank_mm, 8.0);
+  constexpr double kDressing = 1.25;  // of the shank: it covers the bend
+  double long_mm = std::max(m_shape.shank_mm, 8.0) * kDressing;
   for (const double d : m_shape.beads_mm) long_mm += d;
   // The bend hangs down by a third of the shank; the drawing is centred on the shank.
   double high_mm = std::max({m_shape.width_mm, m_shape.shank_mm * 0.8, 4.0});
   for (const double d : m_shape.eyes_mm) high_mm = std::max(high_mm, d * 2.4);
-  const double scale = std::min(inside.width() / (long_mm * 1.35), inside.height() / high_mm);
+  const double scale = std::min(inside.width() / (long_mm * 1.08), inside.height() / high_mm);
   constexpr double kBar_mm = 10;
   paintScale(p, inside, kBar_mm * scale, tr("10 mm"), look());
   const double middle = inside.center().y();
@@ -153,7 +154,7 @@ void FlyDrawing::paintPart(QPainter& p, const QRectF& inside) {
   const double shank = std::max(m_shape.shank_mm, 8.0) * scale;
   double front = x;
   for (const double d : m_shape.beads_mm) front += d * scale;
-  const QRectF body(front, middle - m_shape.width_mm * scale / 2, shank * 1.25,
+  const QRectF body(front, middle - m_shape.width_mm * scale / 2, shank * kDressing,
                     m_shape.width_mm * scale);
   p.setPen(QPen(c.slate, 1, Qt::DashLine));
   p.setBrush(c.riverFill);

@@ -85,6 +85,7 @@ WeighPage::WeighPage(Look* look, RigDocument* document, const OwnStore* store, Q
   m_table->verticalHeader()->hide();
   m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
   m_table->setMinimumHeight(look->px(110));
+  m_table->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);  // it scrolls, not the page
   for (const int column : {0, 4}) {  // words: a name, and the longest heading
     m_table->horizontalHeader()->setSectionResizeMode(column, QHeaderView::ResizeToContents);
   }

@@ -54,7 +54,7 @@ NumberField::NumberField(Look* look, const QString& name, Measure measure, Limit
     : QWidget(parent), m_look(look), m_nameText(name), m_measure(measure), m_limit(limit) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
-  column->setSpacing(2);
+  column->setSpacing(1);
   m_name = new QLabel(this);
   m_edit = new QLineEdit(this);
   m_edit->setMinimumHeight(32);

@@ -27,7 +27,9 @@
 
 namespace grainwise::ui {
 namespace {
-constexpr int kFieldWidth = 120;
+constexpr int kFieldWidth = 92;
+constexpr int kDateWidth = 136;
+constexpr int kSummaryWidth = 180;  ///< at least, before its words go on in another line
 const QString kName = QStringLiteral("name");
 
 WaterState waterOf(const Rig& rig) {
@@ -93,17 +95,18 @@ void PartEditor::rebuild() {
   m_fill.clear();
   m_inside = new QWidget;
   auto* column = new QVBoxLayout(m_inside);
-  column->setContentsMargins(0, 6, 8, 6);
-  column->setSpacing(8);
+  column->setContentsMargins(0, 2, 8, 4);
+  column->setSpacing(4);
   m_summary = new QLabel(m_inside);
   m_summary->setObjectName(QStringLiteral("partSummary"));
   m_summary->setTextFormat(Qt::PlainText);
   m_summary->setWordWrap(true);
-  m_summary->setFont(m_look->font(16));
-  column->addWidget(m_summary);
-  if (m_built != QLatin1String("none")) {
+  m_summary->setFont(m_look->font(15));
+  if (m_built == QLatin1String("none")) {
+    column->addWidget(m_summary);
+  } else {
     auto* row = new QHBoxLayout;
-    row->setSpacing(14);
+    row->setSpacing(10);
     column->addLayout(row);
     m_wrong = new ErrorLine(m_look, m_inside);
     m_wrong->setObjectName(QStringLiteral("partWrong"));
@@ -114,7 +117,8 @@ void PartEditor::rebuild() {
     } else {
       addLineFields(row);
     }
-    row->addStretch(1);
+    m_summary->setMinimumWidth(m_look->px(kSummaryWidth));
+    row->addWidget(m_summary, 1, Qt::AlignTop);
     if (part().kind != PartKind::fly) addSections();
   }
   column->addStretch(1);
@@ -158,14 +162,14 @@ QString PartEditor::take(const Part& changed, const QString& key) {
 
 void PartEditor::addHead(QHBoxLayout* row) {
   auto* names = new QVBoxLayout;
-  names->setSpacing(2);
+  names->setSpacing(1);
   auto* label = new QLabel(tr("Name"), m_inside);
   label->setFont(m_look->font(14));
   auto* name = new QLineEdit(m_inside);
   name->setObjectName(QStringLiteral("partName"));
   name->setAccessibleName(tr("Name of the part"));
   name->setFont(m_look->font(16));
-  name->setMinimumHeight(32);
+  name->setMinimumHeight(kFieldHeight);
   name->setMinimumWidth(m_look->px(200));
   name->setMaxLength(limits::kStringChars);
   names->addWidget(label);
@@ -187,13 +191,13 @@ void PartEditor::addHead(QHBoxLayout* row) {
   const std::vector<Style>& styles = stylesOf(part().kind);
   if (styles.empty()) return;
   auto* column = new QVBoxLayout;
-  column->setSpacing(2);
+  column->setSpacing(1);
   auto* style = new QComboBox(m_inside);
   style->addItem(tr("no style"));
   for (const Style s : styles) style->addItem(styleWords(s));
   style->setAccessibleName(tr("Style"));
   style->setFont(m_look->font(15));
-  style->setMinimumHeight(32);
+  style->setMinimumHeight(kFieldHeight);
   auto* styleLabel = new QLabel(tr("Style"), m_inside);
   styleLabel->setFont(m_look->font(14));
   column->addWidget(styleLabel);
@@ -224,6 +228,7 @@ NumberField* PartEditor::addNumber(QHBoxLayout* row, const QString& name, Measur
   field->setOptional(optional);
   field->sayErrorsIn(m_wrong);
   field->setWidths(m_look->px(kFieldWidth), m_look->px(kFieldWidth));
+  field->edit()->setMinimumHeight(kFieldHeight);
   row->addWidget(field);
   m_fill.push_back([field, key, get, kept](const Part& p) {
     Part copy = p;
@@ -286,7 +291,7 @@ void PartEditor::addLineFields(QHBoxLayout* row) {
 
 void PartEditor::addWeighedDate(QHBoxLayout* row) {
   auto* column = new QVBoxLayout;
-  column->setSpacing(2);
+  column->setSpacing(1);
   auto* label = new QLabel(tr("Weighed on"), m_inside);
   label->setFont(m_look->font(14));
   auto* date = new QLineEdit(m_inside);
@@ -294,8 +299,8 @@ void PartEditor::addWeighedDate(QHBoxLayout* row) {
   date->setAccessibleName(tr("Weighed on, year-month-day"));
   date->setPlaceholderText(tr("year-month-day"));
   date->setFont(m_look->font(16));
-  date->setMinimumHeight(32);
-  date->setFixedWidth(m_look->px(kFieldWidth + 10));
+  date->setMinimumHeight(kFieldHeight);
+  date->setFixedWidth(m_look->px(kDateWidth));
   column->addWidget(label);
   column->addWidget(date);
   column->addStretch(1);
@@ -345,14 +350,14 @@ void PartEditor::addFlyFields(QHBoxLayout* row) {
             partKept, true)
       ->setDerived(QStringLiteral("1.5"));
   auto* column = new QVBoxLayout;
-  column->setSpacing(2);
+  column->setSpacing(1);
   auto* hookLabel = new QLabel(tr("Hook"), m_inside);
   hookLabel->setFont(m_look->font(14));
   auto* hook = new QLineEdit(m_inside);
   hook->setObjectName(QStringLiteral("part_hook"));
   hook->setAccessibleName(tr("Hook size"));
   hook->setFont(m_look->font(16));
-  hook->setMinimumHeight(32);
+  hook->setMinimumHeight(kFieldHeight);
   hook->setFixedWidth(m_look->px(80));
   auto* eyes = new QCheckBox(tr("sinks head first"), m_inside);
   eyes->setFont(m_look->font(15));
@@ -381,7 +386,7 @@ void PartEditor::addFlyFields(QHBoxLayout* row) {
 void PartEditor::addSections() {
   auto* grid = new QGridLayout;
   grid->setHorizontalSpacing(10);
-  grid->setVerticalSpacing(6);
+  grid->setVerticalSpacing(4);
   grid->setColumnStretch(6, 1);
   static_cast<QVBoxLayout*>(m_inside->layout())->addLayout(grid);
   for (std::size_t i = 0; i < part().sections.size(); ++i) {
@@ -400,7 +405,7 @@ void PartEditor::addSections() {
   auto* add = new QPushButton(tr("Add a section"), m_inside);
   add->setObjectName(QStringLiteral("addSection"));
   add->setFont(m_look->font(15));
-  add->setMinimumHeight(m_look->px(36));
+  add->setMinimumHeight(m_look->px(kFieldHeight));
   grid->addWidget(add, SectionRow::gridRow(int(part().sections.size())), 0, 1, 2);
   connect(add, &QPushButton::clicked, this, [this] {
     Section next = part().sections.back();
@@ -427,9 +432,8 @@ QString PartEditor::summary() const {
     return tr("Casts at %1 wet. Bulk and density count in the air and in the water; left empty they are taken as 1.5.")
         .arg(massText(p.fly->wetMass(), units));
   }
-  QString words = tr("%1, %2 to %3: weighs %4")
-                      .arg(partWords(p, units), stationText(place.from, units),
-                           stationText(place.to, units), massText(place.mass(), units));
+  QString words = tr("%1 to %2: weighs %3", "where a part begins and ends, its mass")
+                      .arg(stationText(place.from, units), stationText(place.to, units), massText(place.mass(), units));
   if (place.loops > Grains(0)) words += tr(", of it loops %1").arg(massText(place.loops, units));
   if (place.scaledBy != 1.0) {
     const QString percent = QLocale().toString(100 * (place.scaledBy - 1), 'f', 1);

@@ -4,6 +4,7 @@
 #include <QComboBox>
 #include <QGridLayout>
 #include <QLabel>
+#include <QLineEdit>
 #include <QPushButton>
 #include <array>
 
@@ -15,7 +16,7 @@
 namespace grainwise::ui {
 namespace {
 
-constexpr int kFieldWidth = 108;
+constexpr int kFieldWidth = 92;
 constexpr std::array<const char*, 6> kKnownWords{
     QT_TRANSLATE_NOOP("grainwise::ui::SectionRow", "floats"),
     QT_TRANSLATE_NOOP("grainwise::ui::SectionRow", "sinks at a rate"),
@@ -112,7 +113,7 @@ SectionRow::SectionRow(Look* look, QGridLayout* grid, int row, KnownBy known, QW
   m_known->setObjectName(QStringLiteral("section%1_known").arg(row));
   m_known->setAccessibleName(tr("What is known of section %1").arg(row + 1));
   m_known->setFont(look->font(15));
-  m_known->setMinimumHeight(look->px(32));
+  m_known->setMinimumHeight(look->px(kFieldHeight));
   grid->addWidget(m_known, line, 3, Qt::AlignBottom);
   connect(m_known, &QComboBox::activated, this, &SectionRow::changeKnownBy);
   if (known == KnownBy::sinkRate) {
@@ -129,7 +130,7 @@ SectionRow::SectionRow(Look* look, QGridLayout* grid, int row, KnownBy known, QW
   m_derived->setFont(look->font(14));
   m_derived->setTextFormat(Qt::PlainText);
   m_derived->setWordWrap(true);
-  m_derived->setMinimumHeight(look->px(32));
+  m_derived->setMinimumHeight(look->px(kFieldHeight));
   grid->addWidget(m_derived, line, 6, Qt::AlignBottom);
   m_split = new QPushButton(tr("Split"), parent);
   m_remove = new QPushButton(tr("Remove"), parent);
@@ -138,7 +139,7 @@ SectionRow::SectionRow(Look* look, QGridLayout* grid, int row, KnownBy known, QW
   m_split->setToolTip(tr("Cut this section in two halves that weigh the same together"));
   for (QPushButton* button : {m_split, m_remove}) {
     button->setFont(look->font(14));
-    button->setMinimumHeight(look->px(32));
+    button->setMinimumHeight(look->px(kFieldHeight));
     grid->addWidget(button, line, button == m_split ? 7 : 8, Qt::AlignBottom);
   }
   connect(m_split, &QPushButton::clicked, this, &SectionRow::splitWanted);
@@ -148,6 +149,7 @@ SectionRow::SectionRow(Look* look, QGridLayout* grid, int row, KnownBy known, QW
 NumberField* SectionRow::addField(const QString& name, Measure measure, const Limit& limit) {
   auto* field = new NumberField(m_look, name, measure, limit, m_parent);
   field->setWidths(m_look->px(kFieldWidth), m_look->px(kFieldWidth));
+  field->edit()->setMinimumHeight(kFieldHeight);
   field->setNameVisible(m_row == 0);
   field->sayErrorsIn(m_wrong);
   return field;

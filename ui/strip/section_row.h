@@ -19,6 +19,9 @@ namespace grainwise::ui {
 class ErrorLine;
 class NumberField;
 
+/// Height of the fields of a part, at type size 1: three sections stand in a low drawer.
+inline constexpr int kFieldHeight = 28;
+
 /// One section of the part being edited, as a row of fields: length, what is typed at its two ends,
 /// what makes it known, and in words what follows; below them, across the row, what is wrong. Hands on
 /// a changed section; judges nothing. Takes two rows of the grid.

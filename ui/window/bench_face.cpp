@@ -52,6 +52,9 @@ const QString kRod = QStringLiteral("rod");
 const QString kWater = QStringLiteral("water");
 const QString kName = QStringLiteral("name");
 const QString kProblems = QStringLiteral("problems");
+/// Height of the face at type size 1 in which a task of Make stands whole below the chart.
+constexpr int kRoomForAll = 860;
+constexpr int kStripShare = 4;
 /// Behind the first picture, and before a rig has been quiet long enough for its swing to be run.
 constexpr int kRiverAfter_ms = 300;
 }  // namespace
@@ -100,7 +103,7 @@ void BenchFace::layOut() {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(0);
-  column->addWidget(m_strip, 4);
+  column->addWidget(m_strip, kStripShare);
   column->addWidget(m_chart, 3);
   column->addWidget(m_tiles);
   column->addWidget(m_sentence);
@@ -234,6 +237,19 @@ void BenchFace::pageOpened(const QString& page) {
   const bool looking = page == kTips || page == kCast || page == kRiver || page == kDepths || page == kWhy;
   if (!looking) m_trial->callOff();
   if (page != kMake) m_backToTips = false;
+  giveRoom();
+}
+
+/// Where the face is low, what is made at the bench has the chart's room; the line and its readings stay.
+void BenchFace::giveRoom() {
+  const bool all = m_drawer->current() != kMake || height() >= m_look->px(kRoomForAll);
+  m_chart->setVisible(all);
+  static_cast<QVBoxLayout*>(layout())->setStretchFactor(m_strip, all ? kStripShare : 0);
+}
+
+void BenchFace::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  giveRoom();
 }
 
 void BenchFace::buildFly() {

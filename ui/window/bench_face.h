@@ -72,6 +72,7 @@ class BenchFace : public QWidget {
   void dragLeaveEvent(QDragLeaveEvent* event) override;
   void dropEvent(QDropEvent* event) override;
   void hideEvent(QHideEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
 
  private:
   void layOut();
@@ -83,6 +84,7 @@ class BenchFace : public QWidget {
   void connectParts();
   void addTrialBar();
   void pageOpened(const QString& page);
+  void giveRoom();
   void buildFly();
   [[nodiscard]] Shelf allParts() const;
 
