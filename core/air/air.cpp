@@ -18,4 +18,10 @@ double standardAirDensity_kg_per_m3(Feet altitude) {
   return kSeaLevel_kg_per_m3 * std::pow(1.0 - kLapse_K_per_m * altitude_m / kSeaLevel_K, exponent);
 }
 
+AirSettings airAt(const std::optional<Feet>& altitude) {
+  AirSettings air;
+  if (altitude) air.density_kg_per_m3 = standardAirDensity_kg_per_m3(*altitude);
+  return air;
+}
+
 }  // namespace grainwise

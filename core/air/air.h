@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <optional>
+
 #include "core/units/trade.h"
 
 namespace grainwise {
@@ -24,5 +26,11 @@ struct AirSettings {
 /// 1.225 (1 - h / 44330.8 m)^4.25588. Source: ISO 2533:1975, troposphere (15 C and 1013.25 hPa at
 /// sea level, 6.5 K/km). Valid -2000 to 11000 m; outside, the value at the nearer end.
 double standardAirDensity_kg_per_m3(Feet altitude);
+
+/// Where the air is the usual one, 1.2 kg/m3, to a tenth of a per cent.
+inline constexpr Feet kUsualAirAltitude{700.0};
+
+/// The air at an altitude; none: the usual air.
+AirSettings airAt(const std::optional<Feet>& altitude);
 
 }  // namespace grainwise

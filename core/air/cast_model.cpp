@@ -120,7 +120,7 @@ tl::expected<CastModel, NoTurnover> castModel(const Rig& rig, const MassProfile&
                                               std::size_t links) {
   const auto flies = castLine(rig, profile, conditions.learner);
   if (!flies) return tl::unexpected(flies.error());
-  auto model = castModel(flies->line, flies->cast, conditions.air, links);
+  auto model = castModel(flies->line, flies->cast, airAt(flies->cast.airAltitude), links);
   if (!model) return tl::unexpected(NoTurnover::tooShort);
   return std::move(*model);
 }

@@ -43,6 +43,7 @@ CastSetup castSetup(const Rig& rig, bool learner) {
     setup.launch = rig.cast->launch.value_or(setup.launch);
     setup.rodTip = rig.cast->rodTip.value_or(setup.rodTip);
     setup.overhang = rig.cast->overhang.value_or(setup.overhang);
+    setup.airAltitude = rig.cast->airAltitude;
   }
   if (learner) setup.lineSpeed = setup.lineSpeed * kLearnerShare;
   return setup;

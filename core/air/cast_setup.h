@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <optional>
+
 #include "core/model/rig.h"
 
 namespace grainwise {
@@ -13,6 +15,7 @@ struct CastSetup {
   Degrees launch;             ///< above level
   Feet rodTip;                ///< height of the rod tip above the water
   Feet overhang;              ///< running line outside the rod tip
+  std::optional<Feet> airAltitude;  ///< above the sea; none: the usual air
   bool operator==(const CastSetup&) const = default;
 };
 

@@ -96,12 +96,12 @@ class Reader {
   Reader(const AirLine& line, const CastSetup& cast, bool stepsUp,
          const TurnoverConditions& conditions)
       : m_conditions(conditions),
+        m_air(airAt(cast.airAltitude)),
         m_stepsUp(stepsUp),
         m_speed_m_per_s(si::m_per_s(cast.lineSpeed)),
         m_rodLeg_m_per_s(si::m_per_s(cast.rodLegSpeed)),
         m_windowEnd_m(windowEnd_m(line, si::m(conditions.limits.driveWindow))),
-        m_drag{conditions.air.density_kg_per_m3, conditions.air.acrossDrag,
-               conditions.air.alongDrag, line.flyDrag_m2},
+        m_drag{m_air.density_kg_per_m3, m_air.acrossDrag, m_air.alongDrag, line.flyDrag_m2},
         m_nylon_m(line.nylon_m),
         m_loop(line, shapeOf(cast), strongest(), m_windowEnd_m) {}
 
@@ -118,8 +118,8 @@ class Reader {
   }
   [[nodiscard]] LoopDrag strongest() const {
     LoopDrag drag = m_drag;
-    drag.along = std::max(drag.along, m_conditions.air.alongDragHigh);
-    drag.fly_m2 *= std::max(1.0, m_conditions.air.flyDragFactor);
+    drag.along = std::max(drag.along, m_air.alongDragHigh);
+    drag.fly_m2 *= std::max(1.0, m_air.flyDragFactor);
     return drag;
   }
 
@@ -128,6 +128,7 @@ class Reader {
   void vary(Turnover& t, TurnoverInput input, const LoopDrag& drag, double speed_m_per_s) const;
 
   const TurnoverConditions& m_conditions;
+  AirSettings m_air;
   bool m_stepsUp;
   double m_speed_m_per_s, m_rodLeg_m_per_s;
   double m_windowEnd_m;
@@ -160,7 +161,7 @@ void Reader::readDrive(Turnover& t, const std::vector<LoopBalance>& list, Statio
 }
 
 void Reader::readRanges(Turnover& t) const {
-  const AirSettings& air = m_conditions.air;
+  const AirSettings& air = m_air;
   t.reserveRange.low = t.reserveRange.high = t.reserve;
   t.paceRange.low = t.paceRange.high = t.pace;
   t.driveRange.low = t.driveRange.high = t.drive.value_or(0.0);

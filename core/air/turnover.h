@@ -46,7 +46,6 @@ struct TurnoverLimits {
 
 /// What turnover depends on besides the rig.
 struct TurnoverConditions {
-  AirSettings air;
   TurnoverLimits limits;
   bool learner = false;  ///< 20 % less line speed
   bool operator==(const TurnoverConditions&) const = default;

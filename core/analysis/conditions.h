@@ -11,7 +11,6 @@ namespace grainwise {
 /// Everything `analyse` depends on besides the rig: preferences are arguments, never globals.
 struct Conditions {
   Rules rules;  ///< every limit that a verdict goes by
-  AirSettings air;
   bool learner = false;                        ///< 20 % less line speed
   std::optional<StrokeBasis> strokeReference;  ///< of the rig to compare the stroke with
   CurrentProfile current;
@@ -19,7 +18,7 @@ struct Conditions {
   bool operator==(const Conditions&) const = default;
 
   /// What turnover depends on of all this.
-  [[nodiscard]] TurnoverConditions turnover() const { return {air, rules.turnover, learner}; }
+  [[nodiscard]] TurnoverConditions turnover() const { return {rules.turnover, learner}; }
 };
 
 }  // namespace grainwise

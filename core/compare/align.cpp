@@ -224,6 +224,7 @@ std::vector<FactPair> castFacts(const Rig& rigA, const Rig& rigB) {
   facts.add(Fact::launch, a.launch, b.launch);
   facts.add(Fact::rodTip, a.rodTip, b.rodTip);
   facts.add(Fact::overhang, a.overhang, b.overhang);
+  facts.add(Fact::airAltitude, a.airAltitude, b.airAltitude);
   return facts.list;
 }
 

@@ -54,6 +54,7 @@ enum class Fact {
   launch,         ///< degrees
   rodTip,         ///< ft
   overhang,       ///< ft
+  airAltitude,    ///< ft
   lineOut,        ///< ft
   angle,          ///< degrees
   mend,           ///< s

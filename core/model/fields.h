@@ -223,6 +223,7 @@ void describeFields(V& v, T& cast) {
   v.number("launch_deg", cast.launch, limits::kLaunch);
   v.number("rod_tip_ft", cast.rodTip, limits::kRodTip);
   v.number("overhang_ft", cast.overhang, limits::kOverhang);
+  v.number("air_altitude_ft", cast.airAltitude, limits::kAirAltitude);
 }
 
 template <class V, Is<Swing> T>

@@ -49,6 +49,7 @@ inline constexpr Limit kCastLoop{"loop", "ft", 0.3, 15};
 inline constexpr Limit kLaunch{"launch angle", "deg", -10, 45};
 inline constexpr Limit kRodTip{"rod tip height", "ft", 0, 30};
 inline constexpr Limit kOverhang{"overhang", "ft", 0, 30};
+inline constexpr Limit kAirAltitude{"altitude of the air", "ft", -1500, 20000};
 inline constexpr Limit kLineOut{"line out", "ft", 10, 150};
 inline constexpr Limit kAngle{"angle", "deg", 0, 89};
 inline constexpr Limit kMend{"mend", "s", 0, 30};

@@ -50,6 +50,7 @@ struct Cast {
   std::optional<Degrees> launch;
   std::optional<Feet> rodTip;
   std::optional<Feet> overhang;
+  std::optional<Feet> airAltitude;  ///< of the river above the sea; none: the usual air
   Kept kept;
   bool operator==(const Cast&) const = default;
 };

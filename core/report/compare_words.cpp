@@ -35,6 +35,7 @@ std::string factText(Fact fact, double value) {
     case Fact::flyDensity:
       return fixedText(value, std::abs(value) < 2.0 ? 2 : 1);
     case Fact::lineNumber:
+    case Fact::airAltitude:
     case Fact::lineOut:
     case Fact::angle:
     case Fact::temperature:
@@ -165,6 +166,8 @@ const char* of(Fact fact) {
       return "rod tip";
     case Fact::overhang:
       return "overhang";
+    case Fact::airAltitude:
+      return "air at";
     case Fact::lineOut:
       return "line out";
     case Fact::angle:
@@ -184,6 +187,7 @@ const char* unitOf(Fact fact) {
     case Fact::loop:
     case Fact::rodTip:
     case Fact::overhang:
+    case Fact::airAltitude:
     case Fact::lineOut:
       return "ft";
     case Fact::mass:

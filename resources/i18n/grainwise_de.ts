@@ -1015,6 +1015,15 @@
         <source>Head %1</source>
         <translation>Kopf %1</translation>
     </message>
+    <message>
+        <source>the usual height</source>
+        <comment>of a river</comment>
+        <translation>der üblichen Höhe</translation>
+    </message>
+    <message>
+        <source>air at %1, now %2</source>
+        <translation>Luft auf %1, jetzt %2</translation>
+    </message>
 </context>
 <context>
     <name>PaperWords</name>
@@ -2775,6 +2784,10 @@
     <message>
         <source>On the bottom for %1 of the way across.</source>
         <translation>Auf %1 des Weges am Grund.</translation>
+    </message>
+    <message>
+        <source>In the air at %1 above the sea.</source>
+        <translation>In der Luft auf %1 über dem Meer.</translation>
     </message>
 </context>
 <context>
@@ -4768,6 +4781,10 @@
         <source>line %1</source>
         <translation>Zeile %1</translation>
     </message>
+    <message>
+        <source>altitude of the air</source>
+        <translation>Höhe der Luft über dem Meer</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::Actions</name>
@@ -5583,10 +5600,6 @@
         <translation>Rutenspitze</translation>
     </message>
     <message>
-        <source>Air at</source>
-        <translation>Luft mit</translation>
-    </message>
-    <message>
         <source>Launch angle</source>
         <translation>Abwurfwinkel</translation>
     </message>
@@ -5617,6 +5630,10 @@
     <message>
         <source>Cast</source>
         <translation>Wurf</translation>
+    </message>
+    <message>
+        <source>Altitude</source>
+        <translation>Höhenlage</translation>
     </message>
 </context>
 <context>
@@ -8470,6 +8487,10 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
     <message>
         <source>usual: left open</source>
         <translation>üblich: offen</translation>
+    </message>
+    <message>
+        <source>Altitude of the river</source>
+        <translation>Höhe des Flusses über dem Meer</translation>
     </message>
 </context>
 <context>

@@ -1015,6 +1015,15 @@
         <source>Head %1</source>
         <translation>Cabeza %1</translation>
     </message>
+    <message>
+        <source>the usual height</source>
+        <comment>of a river</comment>
+        <translation>la altura habitual</translation>
+    </message>
+    <message>
+        <source>air at %1, now %2</source>
+        <translation>aire a %1, ahora %2</translation>
+    </message>
 </context>
 <context>
     <name>PaperWords</name>
@@ -2775,6 +2784,10 @@
     <message>
         <source>On the bottom for %1 of the way across.</source>
         <translation>En el fondo durante %1 del recorrido.</translation>
+    </message>
+    <message>
+        <source>In the air at %1 above the sea.</source>
+        <translation>En el aire a %1 sobre el mar.</translation>
     </message>
 </context>
 <context>
@@ -4768,6 +4781,10 @@
         <source>line %1</source>
         <translation>línea %1</translation>
     </message>
+    <message>
+        <source>altitude of the air</source>
+        <translation>altitud del aire</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::Actions</name>
@@ -5583,10 +5600,6 @@
         <translation>Puntera</translation>
     </message>
     <message>
-        <source>Air at</source>
-        <translation>Aire a</translation>
-    </message>
-    <message>
         <source>Launch angle</source>
         <translation>Ángulo de salida</translation>
     </message>
@@ -5617,6 +5630,10 @@
     <message>
         <source>Cast</source>
         <translation>Lance</translation>
+    </message>
+    <message>
+        <source>Altitude</source>
+        <translation>Altitud</translation>
     </message>
 </context>
 <context>
@@ -8470,6 +8487,10 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
     <message>
         <source>usual: left open</source>
         <translation>usual: abierto</translation>
+    </message>
+    <message>
+        <source>Altitude of the river</source>
+        <translation>Altitud del río</translation>
     </message>
 </context>
 <context>

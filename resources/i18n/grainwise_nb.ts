@@ -1015,6 +1015,15 @@
         <source>Head %1</source>
         <translation>Klump %1</translation>
     </message>
+    <message>
+        <source>the usual height</source>
+        <comment>of a river</comment>
+        <translation>den vanlige høyden</translation>
+    </message>
+    <message>
+        <source>air at %1, now %2</source>
+        <translation>luft ved %1, nå %2</translation>
+    </message>
 </context>
 <context>
     <name>PaperWords</name>
@@ -2775,6 +2784,10 @@
     <message>
         <source>On the bottom for %1 of the way across.</source>
         <translation>På bunnen i %1 av svingen.</translation>
+    </message>
+    <message>
+        <source>In the air at %1 above the sea.</source>
+        <translation>I lufta %1 over havet.</translation>
     </message>
 </context>
 <context>
@@ -4768,6 +4781,10 @@
         <source>line %1</source>
         <translation>linje %1</translation>
     </message>
+    <message>
+        <source>altitude of the air</source>
+        <translation>luftas høyde over havet</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::Actions</name>
@@ -5583,10 +5600,6 @@
         <translation>Stangtupp</translation>
     </message>
     <message>
-        <source>Air at</source>
-        <translation>Luft på</translation>
-    </message>
-    <message>
         <source>Launch angle</source>
         <translation>Utgangsvinkel</translation>
     </message>
@@ -5617,6 +5630,10 @@
     <message>
         <source>Cast</source>
         <translation>Kast</translation>
+    </message>
+    <message>
+        <source>Altitude</source>
+        <translation>Høyde</translation>
     </message>
 </context>
 <context>
@@ -8470,6 +8487,10 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
     <message>
         <source>usual: left open</source>
         <translation>vanlig: åpen</translation>
+    </message>
+    <message>
+        <source>Altitude of the river</source>
+        <translation>Elvas høyde over havet</translation>
     </message>
 </context>
 <context>

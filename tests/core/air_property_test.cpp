@@ -22,6 +22,8 @@ Cast randomCast(Random& random) {
   if (random.chance(0.7)) cast.launch = Degrees(random.typed(-10, 45, 0));
   if (random.chance(0.7)) cast.rodTip = Feet(random.typed(0, 30, 1));
   if (random.chance(0.7)) cast.overhang = Feet(random.typed(0, 30, 1));
+  // From what is drawn already: a draw of its own would make other rigs of all that follow.
+  if (cast.overhang && cast.rodTip) cast.airAltitude = Feet(-1500 + 700 * cast.overhang->value());
   return cast;
 }
 

@@ -183,6 +183,23 @@ TEST_CASE("A usual cast fills what the rig leaves open, and a learner has a fift
   CHECK(plain(learner).reserve == Approx(0.8 * plain().reserve).epsilon(1e-5));
 }
 
+TEST_CASE("A rig's own air is the standard atmosphere at its altitude, without one the usual air") {
+  CHECK(airAt(std::nullopt) == AirSettings{});
+  constexpr double kTenthOfAPerCent = 1e-3;  // what the usual altitude is rounded to
+  CHECK(airAt(kUsualAirAltitude).density_kg_per_m3 ==
+        Approx(AirSettings{}.density_kg_per_m3).epsilon(kTenthOfAPerCent));
+  const auto paceAt = [](std::optional<Feet> altitude) {
+    Rig rig = plainWinter();
+    rig.cast = Cast{};
+    rig.cast->airAltitude = altitude;
+    return turnoverOf(rig).value().pace;
+  };
+  CHECK(paceAt(std::nullopt) == plain().pace);
+  CHECK(paceAt(Feet(-1500)) < plain().pace);
+  CHECK(paceAt(Feet(5000)) > plain().pace);
+  CHECK(paceAt(Feet(20000)) > paceAt(Feet(5000)));
+}
+
 TEST_CASE("What cannot be computed says why") {
   const auto why = [](const Rig& rig) { return turnoverOf(rig).error(); };
   Rig rig = plainWinter();

@@ -252,6 +252,23 @@ TEST_CASE("Differences of rod, water, cast and swing are told apart from those o
   }
 }
 
+TEST_CASE("Of two rigs each is cast in its own air, and the thinner air is a difference of the cast") {
+  Rig high = plainWinter();
+  high.cast = Cast{};
+  high.cast->airAltitude = Feet(9000);
+  const Comparison c = compared(plainWinter(), high);
+  REQUIRE(c.differences.size() == 1);
+  const Difference& d = c.differences.front();
+  CHECK(d.what == Difference::What::cast);
+  CHECK(fact(d, Fact::airAltitude)->b == 9000);
+  const Consequence* pace = find(d.does, Effect::pace);
+  REQUIRE(pace);
+  CHECK(pace->a->value == analyse(plainWinter()).turnover->pace);
+  CHECK(pace->b->value == analyse(high).turnover->pace);
+  CHECK(pace->b->value > pace->a->value);
+  CHECK(words::factsOf(d) == "air at - > 9000 ft");
+}
+
 TEST_CASE("Real swings give the time of the swing and a depth difference of their own") {
   const Rig a = plainWinter(), b = withTip(tip({sinking(10, 14, 8.5)}));
   const Analysis analysisA = analyse(a), analysisB = analyse(b);

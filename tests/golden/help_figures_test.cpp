@@ -47,7 +47,7 @@ TEST_CASE("The figures of the help are those of the readings") {
         shortest(by.turnover.toSpare), shortest(by.turnover.doesNotCarry),
         shortest(by.turnover.carries), shortest(by.turnover.dies),
         shortest(by.turnover.kicks), shortest(by.turnover.lively),
-        shortest(by.turnover.nylonKeep)}},
+        shortest(by.turnover.nylonKeep), shortest(kUsualAirAltitude.value())}},
       {"Stroke", {percent(by.stroke.sameMass)}},
   };
   const auto sections = sectionsOf("2-readings.md");

@@ -83,7 +83,7 @@ inline const std::string kRigText = R"({
     }
   ],
   "water": { "name": "Mill Run", "surface_ft_per_s": 3.0, "depth_ft": 5, "temperature_c": 7, "salinity_g_per_kg": 0 },
-  "cast": { "line_speed_ft_per_s": 55, "loop_ft": 5, "launch_deg": 6, "rod_tip_ft": 13, "overhang_ft": 3 },
+  "cast": { "line_speed_ft_per_s": 55, "loop_ft": 5, "launch_deg": 6, "rod_tip_ft": 13, "overhang_ft": 3, "air_altitude_ft": 700 },
   "swing": { "line_out_ft": 75, "angle_deg": 45, "mend_s": 3 }
 }
 )";

@@ -114,6 +114,8 @@ inline const std::vector<LimitRow> kLimitRows{
   {"rig", "/cast/rod_tip_ft",                   "30",         "30.000001",  "rod tip height"},
   {"rig", "/cast/overhang_ft",                  "0",          "-0.000001",  "overhang"},
   {"rig", "/cast/overhang_ft",                  "30",         "30.000001",  "overhang"},
+  {"rig", "/cast/air_altitude_ft",              "-1500",      "-1500.0001", "altitude of the air -1500.0001"},
+  {"rig", "/cast/air_altitude_ft",              "20000",      "20000.0001", "altitude of the air 20000.0001"},
   {"rig", "/swing/line_out_ft",                 "10",         "9.9999999",  "line out"},
   {"rig", "/swing/line_out_ft",                 "150",        "150.00001",  "line out"},
   {"rig", "/swing/angle_deg",                   "0",          "-0.000001",  "angle"},

@@ -88,6 +88,9 @@ QString placeFact(const FactPair& f, DisplayUnits units) {
   const auto speed = [&](double v) { return speedText(FeetPerSecond(v), units); };
   const auto grains = [&](double v) { return massText(Grains(v), units); };
   const auto plain = [](double v) { return numberText(v, 1); };
+  const auto air = [&](const std::optional<double>& v) {
+    return v ? altitudeText(Feet(*v), units) : CompareWords::tr("the usual height", "of a river");
+  };
   switch (f.fact) {
     case Fact::rodLength:
       return pair(CompareWords::tr("length %1, now %2"), feet);
@@ -116,6 +119,8 @@ QString placeFact(const FactPair& f, DisplayUnits units) {
       return pair(CompareWords::tr("rod tip at %1, now %2"), feet);
     case Fact::overhang:
       return pair(CompareWords::tr("overhang %1, now %2"), feet);
+    case Fact::airAltitude:
+      return CompareWords::tr("air at %1, now %2").arg(air(f.a), air(f.b));
     case Fact::lineOut:
       return pair(CompareWords::tr("line out %1, now %2"), feet);
     case Fact::angle:

@@ -39,12 +39,13 @@ constexpr NewRigRow row(const char* key, Limit limit, Measure measure) {
 }
 }  // namespace new_rig
 
-inline constexpr std::array<NewRigRow, 12> kNewRigRows{{
+inline constexpr std::array<NewRigRow, 13> kNewRigRows{{
     new_rig::row<&NewRig::cast, &Cast::lineSpeed>("new_rig/line_speed_ft_per_s", limits::kLineSpeed, Measure::speed),
     new_rig::row<&NewRig::cast, &Cast::loop>("new_rig/loop_ft", limits::kCastLoop, Measure::length),
     new_rig::row<&NewRig::cast, &Cast::launch>("new_rig/launch_deg", limits::kLaunch, Measure::plain),
     new_rig::row<&NewRig::cast, &Cast::rodTip>("new_rig/rod_tip_ft", limits::kRodTip, Measure::length),
     new_rig::row<&NewRig::cast, &Cast::overhang>("new_rig/overhang_ft", limits::kOverhang, Measure::length),
+    new_rig::row<&NewRig::cast, &Cast::airAltitude>("new_rig/air_altitude_ft", limits::kAirAltitude, Measure::length),
     new_rig::row<&NewRig::water, &Water::surfaceSpeed>("new_rig/surface_ft_per_s", limits::kSurfaceSpeed,
                                                        Measure::speed),
     new_rig::row<&NewRig::water, &Water::depth>("new_rig/depth_ft", limits::kDepth, Measure::length),

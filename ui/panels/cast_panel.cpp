@@ -8,6 +8,7 @@
 #include <QSlider>
 #include <QVBoxLayout>
 
+#include "core/air/air.h"
 #include "core/air/cast_setup.h"
 #include "core/model/edits.h"
 #include "ui/charts/cast_feed.h"
@@ -31,14 +32,9 @@ constexpr double kLoopLow = 1, kLoopHigh = 10;
 constexpr double kLaunchLow = -5, kLaunchHigh = 25;
 constexpr double kTipLow = 2, kTipHigh = 20;
 constexpr double kAltitudeHigh = 12000;
-/// The air that the readings take by themselves: 1.2 kg/m3, as at about 700 ft.
-constexpr double kUsualAltitude_ft = 700;
 
 QString lengthWords(double ft, DisplayUnits units) { return lengthText(Feet(ft), units); }
-/// To a whole foot or metre: nobody knows the height of a river better.
-QString altitudeWords(double ft, DisplayUnits units) {
-  return numberText(shownValue(ft, Measure::length, units), 0) + QLatin1Char(' ') + lengthUnit(units);
-}
+QString altitudeWords(double ft, DisplayUnits units) { return altitudeText(Feet(ft), units); }
 QString speedWords(double ft_per_s, DisplayUnits units) {
   return speedText(FeetPerSecond(ft_per_s), units);
 }
@@ -116,19 +112,12 @@ void CastPanel::addSliders(QVBoxLayout* column) {
   m_loop = new SliderRow(m_look, tr("Loop"), kLoopLow, kLoopHigh, 0.25, lengthWords, this);
   m_launch = new SliderRow(m_look, tr("Upwards"), kLaunchLow, kLaunchHigh, 0.5, angleWords, this);
   m_rodTip = new SliderRow(m_look, tr("Rod tip"), kTipLow, kTipHigh, 0.5, lengthWords, this);
-  m_altitude = new SliderRow(m_look, tr("Air at"), 0, kAltitudeHigh, 100, altitudeWords, this);
+  m_altitude = new SliderRow(m_look, tr("Altitude"), 0, kAltitudeHigh, 100, altitudeWords, this);
   bind(m_speed, "line_speed_ft_per_s", &Cast::lineSpeed, tr("Line speed"));
   bind(m_loop, "loop_ft", &Cast::loop, tr("Loop"));
   bind(m_launch, "launch_deg", &Cast::launch, tr("Launch angle"));
   bind(m_rodTip, "rod_tip_ft", &Cast::rodTip, tr("Rod tip"));
-  m_altitude->slider()->setObjectName(QStringLiteral("altitude"));
-  m_altitude->setValue(kUsualAltitude_ft);
-  connect(m_altitude, &SliderRow::moved, this, [this](double altitude_ft) {
-    Conditions conditions = m_feed->conditions();
-    conditions.air.density_kg_per_m3 = standardAirDensity_kg_per_m3(Feet(altitude_ft));
-    m_feed->setConditions(conditions);
-    showReset();
-  });
+  bind(m_altitude, "air_altitude_ft", &Cast::airAltitude, tr("Altitude"));
   connect(m_learner, &QCheckBox::toggled, this, [this](bool learner) {
     Conditions conditions = m_feed->conditions();
     conditions.learner = learner;
@@ -153,29 +142,20 @@ void CastPanel::bind(SliderRow* row, const char* key, std::optional<Q> Cast::*me
   });
 }
 
-/// The rig says nothing of its cast any more, and the air is the readings' own.
+/// The rig says nothing of its cast and its air any more.
 void CastPanel::reset() {
-  Conditions conditions = m_feed->conditions();
-  conditions.air.density_kg_per_m3 = AirSettings{}.density_kg_per_m3;
-  m_feed->setConditions(conditions);
-  m_altitude->setValue(kUsualAltitude_ft);
   m_document->apply(tr("Usual cast"), edits::withCast(m_document->rig(), std::nullopt));
-  showReset();
-}
-
-void CastPanel::showReset() {
-  const bool ownAir = m_feed->conditions().air != AirSettings{};
-  m_reset->setEnabled(ownAir || m_document->rig().cast);
 }
 
 void CastPanel::refresh() {
   if (!isVisible()) return;
-  showReset();
+  m_reset->setEnabled(m_document->rig().cast.has_value());
   const CastSetup cast = castSetup(*m_document->shown(), false);
   m_speed->setValue(cast.lineSpeed.value());
   m_loop->setValue(cast.loop.value());
   m_launch->setValue(cast.launch.value());
   m_rodTip->setValue(cast.rodTip.value());
+  m_altitude->setValue(cast.airAltitude.value_or(kUsualAirAltitude).value());
 }
 
 void CastPanel::take(const std::shared_ptr<const CastPicture>& picture, const QString& reason) {
@@ -237,7 +217,7 @@ void CastPanel::applyLook() {
   m_learner->setFont(m_look->font(kType));
   m_reset->setFont(m_look->font(kType));
   m_reset->setToolTip(tr("Speed, loop, angle and rod tip as usual for this head, the air of %1")
-                          .arg(altitudeWords(kUsualAltitude_ft, units)));
+                          .arg(altitudeText(kUsualAirAltitude, units)));
   m_reset->setMinimumHeight(m_look->px(26));
   QPalette quiet = m_caution->palette();
   quiet.setColor(QPalette::WindowText, m_look->colours().slate);

@@ -44,7 +44,6 @@ class CastPanel : public QWidget {
   void playWhenLetGo();
   [[nodiscard]] bool held() const;
   void reset();
-  void showReset();
   void applyLook();
 
   Look* m_look;

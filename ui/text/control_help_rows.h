@@ -155,7 +155,7 @@ inline constexpr ControlRow kControlHelp[] = {
     {"rod_tip_ft",
      QT_TRANSLATE_NOOP("grainwise::ui::ControlHelp",
                        "How high the rod tip is above the water when the loop leaves it.")},
-    {"altitude_ft",
+    {"air_altitude_ft",
      QT_TRANSLATE_NOOP("grainwise::ui::ControlHelp",
                        "How high the river lies: thin air takes less from the loop.")},
     {"angle_deg",

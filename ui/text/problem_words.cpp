@@ -40,6 +40,7 @@ constexpr auto kContext = "grainwise::Problem";
     QT_TRANSLATE_NOOP("grainwise::Problem", "launch angle"),
     QT_TRANSLATE_NOOP("grainwise::Problem", "rod tip height"),
     QT_TRANSLATE_NOOP("grainwise::Problem", "overhang"),
+    QT_TRANSLATE_NOOP("grainwise::Problem", "altitude of the air"),
     QT_TRANSLATE_NOOP("grainwise::Problem", "line out"),
     QT_TRANSLATE_NOOP("grainwise::Problem", "angle"),
     QT_TRANSLATE_NOOP("grainwise::Problem", "mend"),

@@ -118,6 +118,10 @@ QString roundLengthText(Feet value, DisplayUnits units) {
   return withUnit(numberText(shown, units.metres ? 2 : 1), lengthUnit(units));
 }
 
+QString altitudeText(Feet value, DisplayUnits units) {
+  return withUnit(numberText(shownValue(value.value(), Measure::length, units), 0), lengthUnit(units));
+}
+
 QString stationText(Station value, DisplayUnits units) {
   const double shown = shownValue(value.feet(), Measure::length, units);
   return withUnit(localText(shown, units.metres ? 2 : 1), lengthUnit(units));

@@ -32,6 +32,8 @@ QString ratioText(double ratio);    ///< "3.3", from 10 on "11"
 QString numberText(double value, int mostDecimals);
 
 QString lengthUnit(DisplayUnits units);
+/// The height of a river above the sea, to a whole foot or metre.
+QString altitudeText(Feet value, DisplayUnits units);
 QString massUnit(DisplayUnits units);
 QString lineMassUnit(DisplayUnits units);
 QString diameterUnit(DisplayUnits units);

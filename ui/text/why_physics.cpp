@@ -42,6 +42,9 @@ void addCast(QStringList& lines, const CastSetup& cast, bool learner, DisplayUni
                         learner ? Why::tr(" (a learner's, 20 % less)") : QString(),
                         lengthText(cast.loop, units), to1(cast.launch.value()),
                         lengthText(cast.rodTip, units)));
+  if (cast.airAltitude) {
+    lines.append(Why::tr("In the air at %1 above the sea.").arg(altitudeText(*cast.airAltitude, units)));
+  }
 }
 
 void addReadings(QStringList& lines, const Rig& rig, const Turnover& t, DisplayUnits units) {
@@ -89,7 +92,7 @@ WhyWords whyTurnover(const Rig& rig, const Analysis& a, const Conditions& c, Dis
     addReadings(why.figures, rig, *a.turnover, units);
   }
   const TurnoverLimits& l = c.rules.turnover;
-  const AirSettings& air = c.air;
+  const AirSettings air;
   why.formula = {
       Why::tr("A loop rolls down the line. Each foot that passes through it pulls with half its "
               "mass per foot times the square of the speed at which the legs part."),

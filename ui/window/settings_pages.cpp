@@ -45,6 +45,7 @@ std::vector<Named> newRigNames() {
           {NewRigPage::tr("Launch angle"), QStringLiteral("°")},
           {NewRigPage::tr("Rod tip above the water"), {}},
           {NewRigPage::tr("Running line outside the rod tip"), {}},
+          {NewRigPage::tr("Altitude of the river"), {}},
           {NewRigPage::tr("Speed of the surface"), {}},
           {NewRigPage::tr("Depth of the water"), {}},
           {NewRigPage::tr("Temperature of the water"), {}},
@@ -129,7 +130,7 @@ NewRigPage::NewRigPage(SettingsDesk* desk, QWidget* parent)
     const NewRigRow& row = kNewRigRows[i];
     if (i == 0) addHeading(tr("Cast"));
     if (row.measure == Measure::speed && i > 0) addHeading(tr("Water"));
-    if (i == 9) addHeading(tr("Swing"));
+    if (i == 10) addHeading(tr("Swing"));
     ValueSpec spec{fieldName(row.key), names[i].name, row.measure, row.limit, names[i].unit, true};
     auto* field = new ValueRow(look(), spec, inside());
     add(field);
