@@ -28,6 +28,7 @@ std::optional<Pool> poolOf(const Rig& rig) {
   pool.depth = *rig.water->depth;
   pool.temperature = rig.water->temperature;
   pool.salinity = rig.water->salinity;
+  pool.bed = rig.water->bed;
   pool.measured = rig.water->measured;
   return pool;
 }
@@ -40,6 +41,7 @@ Rig inPool(const Rig& rig, const Pool& pool) {
   water.depth = pool.depth;
   water.temperature = pool.temperature;
   water.salinity = pool.salinity;
+  water.bed = pool.bed;
   water.measured = pool.measured;
   there.water = water;
   if (pool.angle || pool.mend) {

@@ -212,6 +212,7 @@ std::vector<FactPair> waterFacts(const Rig& rigA, const Rig& rigB) {
   const WaterState stateA = waterState(rigA), stateB = waterState(rigB);
   facts.add(Fact::temperature, stateA.temperature, stateB.temperature);
   facts.add(Fact::salinity, stateA.salinity, stateB.salinity);
+  facts.note(profileOf(rigA) != profileOf(rigB), Fact::bed);
   return facts.list;
 }
 

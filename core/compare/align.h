@@ -49,6 +49,7 @@ enum class Fact {
   waterDepth,     ///< ft
   temperature,    ///< C
   salinity,       ///< g/kg
+  bed,            ///< another one; no figures
   lineSpeed,      ///< ft/s
   loop,           ///< ft
   launch,         ///< degrees

@@ -105,6 +105,9 @@ inline std::optional<Style> fromFile(const std::string& name, const Style*) {
 inline std::optional<Material> fromFile(const std::string& name, const Material*) {
   return materialFromFile(name);
 }
+inline std::optional<Bed> fromFile(const std::string& name, const Bed*) {
+  return bedFromFile(name);
+}
 inline std::optional<CardShow> fromFile(const std::string& name, const CardShow*) {
   return cardShowFromFile(name);
 }
@@ -213,6 +216,7 @@ void describeFields(V& v, T& water) {
   v.number("depth_ft", water.depth, limits::kDepth);
   v.number("temperature_c", water.temperature, limits::kTemperature);
   v.number("salinity_g_per_kg", water.salinity, limits::kSalinity);
+  v.choice("bed", water.bed, allBeds());
   v.object("measured", water.measured, Layout::line);
 }
 
@@ -256,6 +260,7 @@ void describeFields(V& v, T& pool) {
   v.number("depth_ft", pool.depth, limits::kDepth);
   v.number("temperature_c", pool.temperature, limits::kTemperature);
   v.number("salinity_g_per_kg", pool.salinity, limits::kSalinity);
+  v.choice("bed", pool.bed, allBeds());
   v.number("angle_deg", pool.angle, limits::kAngle);
   v.number("mend_s", pool.mend, limits::kMend);
   v.range("clearance_ft", pool.clearance, limits::kClearance);

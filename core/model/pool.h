@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "core/model/bed.h"
 #include "core/model/current_fit.h"
 #include "core/model/kept.h"
 #include "core/units/trade.h"
@@ -25,6 +26,7 @@ struct Pool {
   Feet depth;
   std::optional<Celsius> temperature;
   std::optional<GramsPerKilogram> salinity;
+  std::optional<Bed> bed;
   std::optional<Degrees> angle;
   std::optional<Seconds> mend;
   std::optional<FeetRange> clearance;

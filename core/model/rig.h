@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "core/model/bed.h"
 #include "core/model/current_fit.h"
 #include "core/model/part.h"
 
@@ -39,6 +40,7 @@ struct Water {
   std::optional<Feet> depth;
   std::optional<Celsius> temperature;
   std::optional<GramsPerKilogram> salinity;
+  std::optional<Bed> bed;  ///< none: the usual one, as over gravel
   std::optional<CurrentFit> measured;  ///< of the surface speed
   Kept kept;
   bool operator==(const Water&) const = default;

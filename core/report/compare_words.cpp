@@ -156,6 +156,8 @@ const char* of(Fact fact) {
       return "temperature";
     case Fact::salinity:
       return "salt";
+    case Fact::bed:
+      return "another bed";
     case Fact::lineSpeed:
       return "line speed";
     case Fact::loop:
@@ -222,6 +224,7 @@ const char* unitOf(Fact fact) {
     case Fact::style:
     case Fact::layout:
     case Fact::flyAttitude:
+    case Fact::bed:
     case Fact::lineNumber:
       return "";
   }

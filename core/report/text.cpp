@@ -293,7 +293,7 @@ std::string waterTable(const Rig& rig, const Analysis& analysis, const HeavyRuns
   if (heavy.swing && heavy.swing->ran()) addSwingRows(rows, *heavy.swing);
   if (rows.empty()) return "";
   return heading("In the water, " + surfaceText(*rig.water) + " at the surface, " + ft(*rig.water->depth) +
-                 " ft deep") +
+                 " ft deep" + (rig.water->bed ? std::string(", over ") + fileName(*rig.water->bed) : "")) +
          indented(alignedTable(rows, "lll"));
 }
 

@@ -90,6 +90,7 @@ void headAt(Rig& rig, GramsPerCubicCentimetre density) {
 std::optional<RigInWater> inWater(const Case& c) {
   auto water = rigInWater(c.rig, massProfile(c.rig), c.current);
   if (!water) return water;
+  water->river.profile = c.current;
   water->river.surface_m_per_s *= c.speed;
   water->river.acrossDragFactor = c.drag;
   water->line.fly.dragArea_m2 *= c.flyDrag;
@@ -107,6 +108,12 @@ SwingResult runOf(const Case& c, const std::stop_token& stop) {
   quick.settle = false;
   quick.frameEvery = Seconds(0);
   return swing(water->line, water->river, water->setup, quick, stop);
+}
+
+/// How far the current's exponent may be off.
+ProfileRange rangeOf(const Rig& rig, const WaterUncertainty& u) {
+  if (rig.water->bed) return profileRangeOver(*rig.water->bed);
+  return {u.profileFull, u.profileSteep};
 }
 
 /// One source at its two ends.
@@ -161,8 +168,9 @@ std::vector<Pair> pairsOf(const Case& middle, const WaterUncertainty& u) {
   }
   if (middle.current.law == CurrentProfile::Law::power) {
     add(BandSource::profile, [&](Case& a, Case& b) {
-      a.current.exponent = u.profileSteep;
-      b.current.exponent = u.profileFull;
+      const ProfileRange range = rangeOf(middle.rig, u);
+      a.current.exponent = range.steep;
+      b.current.exponent = range.full;
     });
   }
   return pairs;
@@ -182,7 +190,7 @@ std::optional<Feet> liveDepth(const Case& c, bool* onBottom = nullptr) {
 
 std::optional<LiveEnds> liveEnds(const Rig& rig, const CurrentProfile& current,
                                  const WaterUncertainty& uncertainty) {
-  const Case middleCase{rig, current};
+  const Case middleCase{rig, profileOf(rig, current)};
   LiveEnds live;
   const auto middle = liveDepth(middleCase, &live.onBottom);
   if (!middle) return std::nullopt;
@@ -212,7 +220,7 @@ SwingBand swingBand(const Rig& rig, const CurrentProfile& current,
                     const WaterUncertainty& uncertainty, std::stop_token stop,
                     const std::function<void(double)>& progress) {
   SwingBand result;
-  const Case middleCase{rig, current};
+  const Case middleCase{rig, profileOf(rig, current)};
   const SwingResult middle = runOf(middleCase, stop);
   result.end = middle.end;
   result.runs = 1;

@@ -48,7 +48,7 @@ struct WaterUncertainty {
   Degrees angle{5.0};
   GramsPerCubicCentimetre headLight{0.82};    ///< of floating heads without stated density
   GramsPerCubicCentimetre headHeavy{0.90};
-  double profileFull = 1.0 / 8.0;             ///< exponents of the current's profile
+  double profileFull = 1.0 / 8.0;             ///< exponents of the current, where the bed is not stated
   double profileSteep = 1.0 / 5.0;
   bool operator==(const WaterUncertainty&) const = default;
 };

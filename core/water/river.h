@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "core/material/fluid.h"
+#include "core/model/bed.h"
 #include "core/units/trade.h"
 
 namespace grainwise {
@@ -19,6 +20,18 @@ struct CurrentProfile {
   double exponent = 1.0 / 6.0;
   bool operator==(const CurrentProfile&) const = default;
 };
+
+/// The current over a bed: the power law with one seventh over sand, one sixth over gravel (the usual),
+/// one fifth over cobbles, one quarter over boulders. Common practice, no source.
+CurrentProfile profileOver(Bed bed);
+
+/// How far the exponent over a bed may be off: from a bed smoother by two steps (1/8 for the usual
+/// one) to one rougher by a step (1/5). Ours (estimate).
+struct ProfileRange {
+  double full;
+  double steep;
+};
+ProfileRange profileRangeOver(Bed bed);
 
 /// A straight, even stretch of river in plain SI for the solvers: x downstream, z up, surface 0, bed
 /// -depth. Law: power of one sixth, mean/surface 6/7 = 0.857. Source: 0.86 in natural channels, Rantz

@@ -102,9 +102,14 @@ WaterState waterState(const Rig& rig) {
   return state;
 }
 
+CurrentProfile profileOf(const Rig& rig, const CurrentProfile& otherwise) {
+  return rig.water && rig.water->bed ? profileOver(*rig.water->bed) : otherwise;
+}
+
 std::optional<River> riverOf(const Rig& rig, const CurrentProfile& profile) {
   if (!rig.water || !rig.water->surfaceSpeed || !rig.water->depth) return std::nullopt;
-  return riverOf(*rig.water->surfaceSpeed, *rig.water->depth, waterState(rig), profile);
+  return riverOf(*rig.water->surfaceSpeed, *rig.water->depth, waterState(rig),
+                 profileOf(rig, profile));
 }
 
 std::optional<WaterLine> waterLine(const Rig& rig, const MassProfile& profile, Feet lineOut) {

@@ -48,7 +48,11 @@ struct SwingSetup {
 };
 SwingSetup swingSetup(const Rig& rig);
 
-/// The water of a rig, 10 C and fresh where it says nothing; nothing without speed and depth.
+/// The current over the bed that a rig states, else `otherwise`.
+CurrentProfile profileOf(const Rig& rig, const CurrentProfile& otherwise = {});
+
+/// The water of a rig, 10 C and fresh where it says nothing, its current over its own bed, else as
+/// `profile` has it; nothing without speed and depth.
 std::optional<River> riverOf(const Rig& rig, const CurrentProfile& profile = {});
 WaterState waterState(const Rig& rig);
 

@@ -1024,6 +1024,10 @@
         <source>air at %1, now %2</source>
         <translation>Luft auf %1, jetzt %2</translation>
     </message>
+    <message>
+        <source>another bed</source>
+        <translation>anderer Grund</translation>
+    </message>
 </context>
 <context>
     <name>PaperWords</name>
@@ -1633,6 +1637,10 @@
     <message>
         <source>Left</source>
         <translation>Übrig</translation>
+    </message>
+    <message>
+        <source>Bed</source>
+        <translation>Grund</translation>
     </message>
 </context>
 <context>
@@ -2789,6 +2797,10 @@
         <source>In the air at %1 above the sea.</source>
         <translation>In der Luft auf %1 über dem Meer.</translation>
     </message>
+    <message>
+        <source>Bed: %1.</source>
+        <translation>Grund: %1.</translation>
+    </message>
 </context>
 <context>
     <name>Words</name>
@@ -3605,6 +3617,22 @@
         <source>%1 timed</source>
         <comment>a sink rate</comment>
         <translation>%1 gestoppt</translation>
+    </message>
+    <message>
+        <source>smooth: sand or silt</source>
+        <translation>glatt: Sand oder Schlamm</translation>
+    </message>
+    <message>
+        <source>usual: gravel</source>
+        <translation>üblich: Kies</translation>
+    </message>
+    <message>
+        <source>rough: cobbles</source>
+        <translation>rau: grobe Steine</translation>
+    </message>
+    <message>
+        <source>very rough: boulders</source>
+        <translation>sehr rau: Blöcke</translation>
     </message>
 </context>
 <context>
@@ -5102,6 +5130,13 @@
     <message>
         <source>nothing can be written in %1</source>
         <translation>in %1 lässt sich nichts schreiben</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::BedChoice</name>
+    <message>
+        <source>The rougher the bed, the slower the water near it.</source>
+        <translation>Je rauer der Grund, desto langsamer das Wasser darüber.</translation>
     </message>
 </context>
 <context>
@@ -8988,6 +9023,10 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
         <source>New pool</source>
         <translation>Neuer Pool</translation>
     </message>
+    <message>
+        <source>Bed</source>
+        <translation>Grund</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::ProblemPanel</name>
@@ -10377,22 +10416,6 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
         <translation>Wasser ändern</translation>
     </message>
     <message>
-        <source>smooth: sand or silt</source>
-        <translation>glatt: Sand oder Schlamm</translation>
-    </message>
-    <message>
-        <source>usual: gravel</source>
-        <translation>üblich: Kies</translation>
-    </message>
-    <message>
-        <source>rough: cobbles</source>
-        <translation>rau: grobe Steine</translation>
-    </message>
-    <message>
-        <source>very rough: boulders</source>
-        <translation>sehr rau: Blöcke</translation>
-    </message>
-    <message>
         <source>Angle, degrees</source>
         <translation>Winkel, Grad</translation>
     </message>
@@ -10427,10 +10450,6 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
     <message>
         <source>Bed</source>
         <translation>Grund</translation>
-    </message>
-    <message>
-        <source>The rougher the bed, the slower the water near it. Taken for every rig until the program ends.</source>
-        <translation>Je rauer der Grund, desto langsamer das Wasser darüber. Gilt für jede Montage, bis das Programm endet.</translation>
     </message>
     <message>
         <source>That would be over %1: check the seconds.</source>

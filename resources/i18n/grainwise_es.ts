@@ -1024,6 +1024,10 @@
         <source>air at %1, now %2</source>
         <translation>aire a %1, ahora %2</translation>
     </message>
+    <message>
+        <source>another bed</source>
+        <translation>otro fondo</translation>
+    </message>
 </context>
 <context>
     <name>PaperWords</name>
@@ -1633,6 +1637,10 @@
     <message>
         <source>Left</source>
         <translation>Queda</translation>
+    </message>
+    <message>
+        <source>Bed</source>
+        <translation>Fondo</translation>
     </message>
 </context>
 <context>
@@ -2789,6 +2797,10 @@
         <source>In the air at %1 above the sea.</source>
         <translation>En el aire a %1 sobre el mar.</translation>
     </message>
+    <message>
+        <source>Bed: %1.</source>
+        <translation>Fondo: %1.</translation>
+    </message>
 </context>
 <context>
     <name>Words</name>
@@ -3605,6 +3617,22 @@
         <source>%1 timed</source>
         <comment>a sink rate</comment>
         <translation>%1 cronometrado</translation>
+    </message>
+    <message>
+        <source>smooth: sand or silt</source>
+        <translation>liso: arena o limo</translation>
+    </message>
+    <message>
+        <source>usual: gravel</source>
+        <translation>usual: grava</translation>
+    </message>
+    <message>
+        <source>rough: cobbles</source>
+        <translation>áspero: cantos</translation>
+    </message>
+    <message>
+        <source>very rough: boulders</source>
+        <translation>muy áspero: bolos</translation>
     </message>
 </context>
 <context>
@@ -5102,6 +5130,13 @@
     <message>
         <source>nothing can be written in %1</source>
         <translation>no se puede escribir nada en %1</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::BedChoice</name>
+    <message>
+        <source>The rougher the bed, the slower the water near it.</source>
+        <translation>Cuanto más áspero el fondo, más lenta el agua junto a él.</translation>
     </message>
 </context>
 <context>
@@ -8988,6 +9023,10 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
         <source>New pool</source>
         <translation>Pozo nuevo</translation>
     </message>
+    <message>
+        <source>Bed</source>
+        <translation>Fondo</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::ProblemPanel</name>
@@ -10377,22 +10416,6 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
         <translation>Cambiar el agua</translation>
     </message>
     <message>
-        <source>smooth: sand or silt</source>
-        <translation>liso: arena o limo</translation>
-    </message>
-    <message>
-        <source>usual: gravel</source>
-        <translation>usual: grava</translation>
-    </message>
-    <message>
-        <source>rough: cobbles</source>
-        <translation>áspero: cantos</translation>
-    </message>
-    <message>
-        <source>very rough: boulders</source>
-        <translation>muy áspero: bolos</translation>
-    </message>
-    <message>
         <source>Angle, degrees</source>
         <translation>Ángulo, grados</translation>
     </message>
@@ -10427,10 +10450,6 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
     <message>
         <source>Bed</source>
         <translation>Fondo</translation>
-    </message>
-    <message>
-        <source>The rougher the bed, the slower the water near it. Taken for every rig until the program ends.</source>
-        <translation>Cuanto más áspero el fondo, más lenta el agua junto a él. Vale para cada montaje hasta cerrar el programa.</translation>
     </message>
     <message>
         <source>That would be over %1: check the seconds.</source>

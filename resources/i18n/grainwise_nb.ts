@@ -1024,6 +1024,10 @@
         <source>air at %1, now %2</source>
         <translation>luft ved %1, nå %2</translation>
     </message>
+    <message>
+        <source>another bed</source>
+        <translation>annen bunn</translation>
+    </message>
 </context>
 <context>
     <name>PaperWords</name>
@@ -1633,6 +1637,10 @@
     <message>
         <source>Left</source>
         <translation>Igjen</translation>
+    </message>
+    <message>
+        <source>Bed</source>
+        <translation>Bunn</translation>
     </message>
 </context>
 <context>
@@ -2789,6 +2797,10 @@
         <source>In the air at %1 above the sea.</source>
         <translation>I lufta %1 over havet.</translation>
     </message>
+    <message>
+        <source>Bed: %1.</source>
+        <translation>Bunn: %1.</translation>
+    </message>
 </context>
 <context>
     <name>Words</name>
@@ -3605,6 +3617,22 @@
         <source>%1 timed</source>
         <comment>a sink rate</comment>
         <translation>%1 tatt tid på</translation>
+    </message>
+    <message>
+        <source>smooth: sand or silt</source>
+        <translation>glatt: sand eller slam</translation>
+    </message>
+    <message>
+        <source>usual: gravel</source>
+        <translation>vanlig: grus</translation>
+    </message>
+    <message>
+        <source>rough: cobbles</source>
+        <translation>ru: stor stein</translation>
+    </message>
+    <message>
+        <source>very rough: boulders</source>
+        <translation>svært ru: blokker</translation>
     </message>
 </context>
 <context>
@@ -5102,6 +5130,13 @@
     <message>
         <source>nothing can be written in %1</source>
         <translation>ingenting kan skrives i %1</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::BedChoice</name>
+    <message>
+        <source>The rougher the bed, the slower the water near it.</source>
+        <translation>Jo ruere bunn, jo langsommere vann nær den.</translation>
     </message>
 </context>
 <context>
@@ -8988,6 +9023,10 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
         <source>New pool</source>
         <translation>Ny høl</translation>
     </message>
+    <message>
+        <source>Bed</source>
+        <translation>Bunn</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::ProblemPanel</name>
@@ -10377,22 +10416,6 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
         <translation>Endre vannet</translation>
     </message>
     <message>
-        <source>smooth: sand or silt</source>
-        <translation>glatt: sand eller slam</translation>
-    </message>
-    <message>
-        <source>usual: gravel</source>
-        <translation>vanlig: grus</translation>
-    </message>
-    <message>
-        <source>rough: cobbles</source>
-        <translation>ru: stor stein</translation>
-    </message>
-    <message>
-        <source>very rough: boulders</source>
-        <translation>svært ru: blokker</translation>
-    </message>
-    <message>
         <source>Angle, degrees</source>
         <translation>Vinkel, grader</translation>
     </message>
@@ -10427,10 +10450,6 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
     <message>
         <source>Bed</source>
         <translation>Bunn</translation>
-    </message>
-    <message>
-        <source>The rougher the bed, the slower the water near it. Taken for every rig until the program ends.</source>
-        <translation>Jo ruere bunn, jo langsommere vann nær den. Gjelder for hvert oppsett til programmet avsluttes.</translation>
     </message>
     <message>
         <source>That would be over %1: check the seconds.</source>

@@ -269,6 +269,23 @@ TEST_CASE("Of two rigs each is cast in its own air, and the thinner air is a dif
   CHECK(words::factsOf(d) == "air at - > 9000 ft");
 }
 
+TEST_CASE("Another bed is another water and another depth; the usual one, said or not, is no difference") {
+  Rig gravel = plainWinter();
+  gravel.water->bed = Bed::gravel;
+  CHECK(compared(plainWinter(), gravel).differences.empty());
+  Rig boulders = plainWinter();
+  boulders.water->bed = Bed::boulders;
+  const Comparison c = compared(plainWinter(), boulders);
+  REQUIRE(c.differences.size() == 1);
+  CHECK(c.differences.front().what == Difference::What::water);
+  CHECK(words::factsOf(c.differences.front()) == "another bed");
+  const Consequence* depth = find(c.overall, Effect::depth);
+  REQUIRE(depth);
+  CHECK(depth->b->value > depth->a->value);
+  const Comparison same = compared(boulders, boulders);
+  CHECK(same.differences.empty());
+}
+
 TEST_CASE("Real swings give the time of the swing and a depth difference of their own") {
   const Rig a = plainWinter(), b = withTip(tip({sinking(10, 14, 8.5)}));
   const Analysis analysisA = analyse(a), analysisB = analyse(b);

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
 #include <catch2/catch.hpp>
 #include <cmath>
 
@@ -38,7 +39,7 @@ Rig ordinaryRig() {
   fly.fly = Fly{Grains(20), {}, {}, GramsPerCubicCentimetre(2.5), {}, {}};
   rig.parts = {partOf(PartKind::head, head), partOf(PartKind::tip, tip),
                partOf(PartKind::leader, leader), fly};
-  rig.water = Water{{}, FeetPerSecond(3.5), Feet(6), {}, {}, {}, {}};
+  rig.water = Water{{}, FeetPerSecond(3.5), Feet(6), {}, {}, {}, {}, {}};
   return rig;
 }
 
@@ -113,6 +114,35 @@ TEST_CASE("a better known current makes a narrower band") {
   CHECK(narrow.band->high < wide.band->high);
   CHECK(narrow.band->low > wide.band->low);
   CHECK(narrow.band->middle == wide.band->middle);
+}
+
+TEST_CASE("the rig's own bed is what its current runs over, and what the band's runs go by") {
+  const Rig usual = ordinaryRig();
+  const auto over = [&](Bed bed) {
+    Rig rig = usual;
+    rig.water->bed = bed;
+    return rig;
+  };
+  CHECK(*swingBand(over(Bed::gravel)).middle == *swingBand(usual).middle);
+  CHECK(swingBand(over(Bed::gravel)).band == swingBand(usual).band);
+  double middle_ft = 0;
+  for (const Bed bed : allBeds()) {
+    INFO(fileName(bed));
+    const SwingBand runs = swingBand(over(bed));
+    CHECK(runs.middle->value() > middle_ft);  // slower water near a rougher bed
+    middle_ft = runs.middle->value();
+    const auto profile = std::find_if(runs.ends.begin(), runs.ends.end(), [](const BandEnds& e) {
+      return e.source == BandSource::profile;
+    });
+    REQUIRE(profile != runs.ends.end());
+    CHECK(*profile->one > *runs.middle);    // a rougher one yet
+    CHECK(*profile->other < *runs.middle);  // a smoother one
+    CHECK(profileRangeOver(bed).full < profileOver(bed).exponent);
+    CHECK(profileRangeOver(bed).steep > profileOver(bed).exponent);
+  }
+  CHECK(profileOver(Bed::gravel) == CurrentProfile{});
+  CHECK(profileRangeOver(Bed::gravel).full == WaterUncertainty{}.profileFull);
+  CHECK(profileRangeOver(Bed::gravel).steep == WaterUncertainty{}.profileSteep);
 }
 
 TEST_CASE("what is stated is not varied") {

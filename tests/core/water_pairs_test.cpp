@@ -27,6 +27,7 @@ void intoPool(test::Random& random, Rig& rig) {
   water.depth = Feet(random.chance(0.1) ? random.typed(0.2, 60, 1) : random.typed(0.5, 12, 1));
   if (random.chance(0.5)) water.temperature = Celsius(random.typed(0, 35, 1));
   if (random.chance(0.2)) water.salinity = GramsPerKilogram(random.typed(0, 45, 0));
+  water.bed = test::randomBed(water);
   rig.water = water;
   if (random.chance(0.3)) return;
   Swing swing;

@@ -82,7 +82,7 @@ inline const std::string kRigText = R"({
       "hook": "2/0"
     }
   ],
-  "water": { "name": "Mill Run", "surface_ft_per_s": 3.0, "depth_ft": 5, "temperature_c": 7, "salinity_g_per_kg": 0 },
+  "water": { "name": "Mill Run", "surface_ft_per_s": 3.0, "depth_ft": 5, "temperature_c": 7, "salinity_g_per_kg": 0, "bed": "cobbles" },
   "cast": { "line_speed_ft_per_s": 55, "loop_ft": 5, "launch_deg": 6, "rod_tip_ft": 13, "overhang_ft": 3, "air_altitude_ft": 700 },
   "swing": { "line_out_ft": 75, "angle_deg": 45, "mend_s": 3 }
 }
@@ -123,6 +123,7 @@ inline const std::string kPoolsText = R"({
       "depth_ft": 5,
       "temperature_c": 7,
       "salinity_g_per_kg": 0,
+      "bed": "sand",
       "angle_deg": 45,
       "mend_s": 3,
       "clearance_ft": [0.5, 2.0],

@@ -156,12 +156,20 @@ inline Rod randomRod(Random& random, bool complete) {
   return rod;
 }
 
+/// From the depth that is drawn already: a draw of its own would make other rigs of all that follow.
+inline std::optional<Bed> randomBed(const Water& water) {
+  const auto tenths = static_cast<std::size_t>(std::lround(water.depth->value() * 10));
+  if (tenths % 3 != 0) return std::nullopt;
+  return allBeds()[tenths / 3 % allBeds().size()];
+}
+
 inline Water randomWater(Random& random) {
   Water water;
   water.surfaceSpeed = FeetPerSecond(random.typed(0, 8, 1));
   water.depth = Feet(random.typed(0.5, 20, 1));
   if (random.chance(0.7)) water.temperature = Celsius(random.typed(0, 35, 1));
   if (random.chance(0.3)) water.salinity = GramsPerKilogram(random.typed(0, 45, 0));
+  water.bed = randomBed(water);
   return water;
 }
 

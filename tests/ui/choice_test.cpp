@@ -212,6 +212,10 @@ TEST_CASE_METHOD(ChoiceFixture, "a pool is edited, taken back, added and removed
   QTest::keyClick(depth, Qt::Key_Return);
   REQUIRE(book.pools().pools[1].depth == Feet(7.5));
   REQUIRE(loadPools(store.toStdString())->pools[1].depth == Feet(7.5));
+  auto* bed = panel->findChild<QComboBox*>(QStringLiteral("poolBed"));
+  bed->setCurrentIndex(2);
+  Q_EMIT bed->activated(2);
+  REQUIRE(loadPools(store.toStdString())->pools[1].bed == Bed::cobbles);
   while (book.canTakeBack()) book.takeBack();
   REQUIRE(book.pools() == river());
   QTest::mouseClick(panel->findChild<QPushButton*>(QStringLiteral("poolAdd")), Qt::LeftButton);

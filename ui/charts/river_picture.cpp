@@ -72,7 +72,7 @@ QString rangeText(const PictureRig& rig, DisplayUnits units) {
 }
 
 void paintCurrent(QPainter& p, const Scale& s, const Rig& rig, const PictureStyle& style) {
-  const River river = riverOf(*rig.water->surfaceSpeed, *rig.water->depth, {});
+  const River river = *riverOf(rig);
   p.setPen(QPen(style.colours.slate, style.stroke * 0.5));
   const double left = s.water.left() + style.text * 0.8;
   const double longest = style.text * 3.2;

@@ -109,6 +109,8 @@ QString placeFact(const FactPair& f, DisplayUnits units) {
                   [&](double v) { return temperatureText(Celsius(v), units); });
     case Fact::salinity:
       return pair(CompareWords::tr("salt %1 g/kg, now %2"), plain);
+    case Fact::bed:
+      return CompareWords::tr("another bed");
     case Fact::lineSpeed:
       return pair(CompareWords::tr("line speed %1, now %2"), speed);
     case Fact::loop:

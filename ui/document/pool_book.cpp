@@ -91,6 +91,7 @@ std::optional<Pool> PoolBook::poolOf(const Rig& rig) const {
   pool.depth = *rig.water->depth;
   pool.temperature = rig.water->temperature;
   pool.salinity = rig.water->salinity;
+  pool.bed = rig.water->bed;
   pool.measured = rig.water->measured;
   pool.angle.reset();  // the rig says how it is fished
   pool.mend.reset();

@@ -59,14 +59,16 @@ OutTable poolsTable(const Pools& pools, DisplayUnits units) {
   OutTable table;
   table.header = {PictureWords::tr("Pool"), headed(PictureWords::tr("Water"), lengthUnit(units)),
                   headed(PictureWords::tr("Current on top"), unitOf(Measure::speed, units)),
-                  headed(PictureWords::tr("Temperature"), unitOf(Measure::temperature, units))};
+                  headed(PictureWords::tr("Temperature"), unitOf(Measure::temperature, units)),
+                  PictureWords::tr("Bed")};
   for (const Pool& pool : pools.pools) {
     table.rows.push_back(
         {QString::fromStdString(pool.name), length(pool.depth, units),
          figureCell(pool.surfaceSpeed.value(), Measure::speed, kHundredths, units),
          pool.temperature
              ? figureCell(pool.temperature->value(), Measure::temperature, kTenths, units)
-             : OutCell::none()});
+             : OutCell::none(),
+         bedWords(pool.bed.value_or(Bed::gravel))});
   }
   return table;
 }

@@ -18,6 +18,7 @@
 #include "ui/charts/way_out.h"
 #include "ui/document/pool_book.h"
 #include "ui/document/rig_document.h"
+#include "ui/panels/bed_choice.h"
 #include "ui/panels/panel_tables.h"
 #include "ui/strip/number_field.h"
 #include "ui/text/measured_words.h"
@@ -27,6 +28,7 @@ namespace grainwise::ui {
 namespace {
 
 constexpr int kListWidth = 220;
+constexpr int kBedWidth = 190;
 constexpr int kLabelGap = 2;  ///< as in a number field
 constexpr auto kFilter =
     QT_TRANSLATE_NOOP("grainwise::ui::PoolsPanel", "Pools (*.pools.json);;All files (*)");
@@ -160,6 +162,19 @@ void PoolsPanel::layOut() {
   first->addWidget(addField("poolTemperature",
                             field(tr("Temperature"), Measure::temperature, limits::kTemperature), true,
                             into(&Pool::temperature), from(&Pool::temperature)));
+  auto* bedColumn = new QVBoxLayout;
+  bedColumn->setSpacing(kLabelGap);
+  m_bedLabel = new QLabel(tr("Bed"), this);
+  m_bed = new BedChoice(this);
+  m_bed->setObjectName(QStringLiteral("poolBed"));
+  m_bed->setAccessibleName(m_bedLabel->text());
+  m_bed->setMinimumHeight(32);
+  connect(m_bed, &BedChoice::chosen, this,
+          [this](std::optional<Bed> bed) { edit([&](Pool& pool) { pool.bed = bed; }); });
+  bedColumn->addWidget(m_bedLabel);
+  bedColumn->addWidget(m_bed);
+  bedColumn->addStretch(1);
+  first->addLayout(bedColumn);
   first->addStretch(1);
   fields->addLayout(first);
 
@@ -301,6 +316,8 @@ void PoolsPanel::fillFields() {
     entry.field->setEnabled(pool.has_value());
     entry.field->setValue(pool ? entry.get(*pool) : std::nullopt);
   }
+  m_bed->setEnabled(pool.has_value());
+  m_bed->setBed(pool ? pool->bed : std::nullopt);
   const auto& range = pool ? (pool->clearance ? pool->clearance : pool->wantedDepth)
                            : std::optional<FeetRange>();
   m_typedLow = range ? std::optional(range->low.value()) : std::nullopt;
@@ -323,9 +340,11 @@ void PoolsPanel::fillFields() {
 void PoolsPanel::applyLook() {
   m_list->setFixedWidth(m_look->px(kListWidth));
   m_list->setFont(m_look->font(15));
-  for (QLabel* label : {m_nameLabel, m_wantedLabel}) label->setFont(m_look->font(14));
+  for (QLabel* label : {m_nameLabel, m_bedLabel, m_wantedLabel}) label->setFont(m_look->font(14));
   m_name->setFont(m_look->font(16));
   m_wanted->setFont(m_look->font(15));
+  m_bed->setFont(m_look->font(15));
+  m_bed->setFixedWidth(m_look->px(kBedWidth));
   m_note->setFont(m_look->font(14));
   for (QPushButton* button : m_buttons) {
     button->setFont(m_look->font(14));

@@ -15,6 +15,7 @@ class QPushButton;
 
 namespace grainwise::ui {
 
+class BedChoice;
 class NumberField;
 class PoolBook;
 class RigDocument;
@@ -57,11 +58,13 @@ class PoolsPanel : public QWidget {
   PoolBook* m_pools;
   QListWidget* m_list;
   QLineEdit* m_name;
+  BedChoice* m_bed;
   QComboBox* m_wanted;
   NumberField* m_low;
   NumberField* m_high;
   QLabel* m_note;
   QLabel* m_nameLabel;
+  QLabel* m_bedLabel;
   QLabel* m_wantedLabel;
   QList<QPushButton*> m_buttons;
   QPushButton* m_takeBack;

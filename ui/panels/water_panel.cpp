@@ -6,7 +6,6 @@
 #include <QLineEdit>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
-#include <array>
 #include <cmath>
 
 #include "core/analysis/depth_table.h"
@@ -15,31 +14,15 @@
 #include "core/water/water_line.h"
 #include "ui/document/pool_book.h"
 #include "ui/document/rig_document.h"
-#include "ui/panels/elided_choice.h"
+#include "ui/panels/bed_choice.h"
 #include "ui/strip/number_field.h"
 #include "ui/text/measured_words.h"
-#include "ui/work/analysis_feed.h"
 
 namespace grainwise::ui {
 namespace {
 constexpr Limit kLeafWay{"way of the leaf", "ft", 0, 300, true};
 constexpr Limit kLeafTime{"time of the leaf", "s", 0, 600, true};
 constexpr int kNameWidth = 240, kPoolWidth = 230, kBedWidth = 220;
-
-/// The current over a bed falls with the power 1/n of the height above it: common practice, no source;
-/// 1/6 is what the readings take by themselves. How sure that is: from a bed rougher by one step to one
-/// smoother by two, as for the usual one.
-struct BedChoice {
-  const char* words;
-  double n;
-};
-constexpr std::array<BedChoice, 4> kBeds{{
-    {QT_TRANSLATE_NOOP("grainwise::ui::WaterPanel", "smooth: sand or silt"), 7},
-    {QT_TRANSLATE_NOOP("grainwise::ui::WaterPanel", "usual: gravel"), 6},
-    {QT_TRANSLATE_NOOP("grainwise::ui::WaterPanel", "rough: cobbles"), 5},
-    {QT_TRANSLATE_NOOP("grainwise::ui::WaterPanel", "very rough: boulders"), 4},
-}};
-constexpr double kSmoother = 2, kRougher = 1;
 }  // namespace
 
 WaterPanel::WaterPanel(Look* look, RigDocument* document, QWidget* parent)
@@ -54,7 +37,15 @@ WaterPanel::WaterPanel(Look* look, RigDocument* document, QWidget* parent)
   m_name->setMinimumHeight(32);
   m_name->setMaximumWidth(kNameWidth);
   m_name->setMaxLength(limits::kStringChars);
-  addNamed(tr("Name of the water"), m_name);
+  addNamed(0, tr("Name of the water"), m_name);
+  m_bed = new BedChoice(this);
+  m_bed->setObjectName(QStringLiteral("waterBed"));
+  addChoice(1, tr("Bed"), m_bed, kBedWidth);
+  connect(m_bed, &BedChoice::chosen, this, [this](std::optional<Bed> bed) {
+    Water w = water();
+    w.bed = bed;
+    edit(nullptr, w);
+  });
   m_angle = new NumberField(look, tr("Angle, degrees"), Measure::plain, limits::kAngle, this);
   m_angle->setToolTip(tr("Of the landed line below straight across"));
   m_mend = new NumberField(look, tr("Mend, seconds"), Measure::plain, limits::kMend, this);
@@ -137,8 +128,8 @@ void WaterPanel::addFishing(QHBoxLayout* row, NumberField* field, const char* ke
   connect(field, &NumberField::cleared, this, [put] { put(std::nullopt, {}); });
 }
 
-/// A control under its name, behind those that came before it, before angle and mend.
-void WaterPanel::addNamed(const QString& name, QWidget* control) {
+/// A control under its name, as number `at` of the row that ends with angle and mend.
+void WaterPanel::addNamed(int at, const QString& name, QWidget* control) {
   auto* label = new QLabel(name, this);
   label->setTextFormat(Qt::PlainText);
   label->setBuddy(control);
@@ -148,22 +139,21 @@ void WaterPanel::addNamed(const QString& name, QWidget* control) {
   column->addWidget(label);
   column->addWidget(control);
   column->addStretch(1);
-  m_first->insertLayout(int(m_labels.size()), column);
+  m_first->insertLayout(at, column);
   m_labels << label;
 }
 
-QComboBox* WaterPanel::addChoice(const QString& name, const char* object, int width) {
-  auto* choice = new ElidedChoice(this);
-  choice->setObjectName(QLatin1String(object));
+void WaterPanel::addChoice(int at, const QString& name, QComboBox* choice, int width) {
   choice->setMinimumHeight(32);
   choice->setFixedWidth(m_look->px(width));
-  addNamed(name, choice);
-  return choice;
+  addNamed(at, name, choice);
 }
 
 void WaterPanel::offerPools(const PoolBook* pools) {
   m_pools = pools;
-  m_pool = addChoice(tr("Or a pool of yours"), "waterPool", kPoolWidth);
+  m_pool = new ElidedChoice(this);
+  m_pool->setObjectName(QStringLiteral("waterPool"));
+  addChoice(1, tr("Or a pool of yours"), m_pool, kPoolWidth);
   connect(m_pool, &QComboBox::activated, this, &WaterPanel::takePool);
   connect(pools, &PoolBook::changed, this, &WaterPanel::fillPools);
   applyLook();
@@ -182,7 +172,7 @@ void WaterPanel::fillPools() {
     const Pool& pool = all[std::size_t(i)];
     const bool same = pool.name == here->name && pool.surfaceSpeed == here->surfaceSpeed &&
                       pool.depth == here->depth && pool.temperature == here->temperature &&
-                      pool.salinity == here->salinity;
+                      pool.salinity == here->salinity && pool.bed == here->bed;
     if (same) m_pool->setCurrentIndex(i + 1);
   }
 }
@@ -192,28 +182,6 @@ void WaterPanel::takePool(int index) {
   if (index < 1 || index > int(all.size())) return;
   const Pool& pool = all[std::size_t(index - 1)];
   m_document->apply(tr("Go to %1").arg(QString::fromStdString(pool.name)), inPool(m_document->rig(), pool));
-}
-
-void WaterPanel::offerBeds(AnalysisFeed* feed) {
-  m_feed = feed;
-  m_bed = addChoice(tr("Bed"), "waterBed", kBedWidth);
-  for (const BedChoice& bed : kBeds) m_bed->addItem(tr(bed.words));
-  m_bed->setAccessibleDescription(
-      tr("The rougher the bed, the slower the water near it. Taken for every rig until the program ends."));
-  m_bed->setWhatsThis(m_bed->accessibleDescription());
-  connect(m_bed, &QComboBox::activated, this, &WaterPanel::takeBed);
-  applyLook();
-}
-
-void WaterPanel::takeBed(int index) {
-  if (index < 0 || index >= int(kBeds.size())) return;
-  const double n = kBeds[std::size_t(index)].n;
-  Conditions conditions = m_feed->conditions();
-  conditions.current.law = CurrentProfile::Law::power;
-  conditions.current.exponent = 1 / n;
-  conditions.waterUncertainty.profileFull = 1 / (n + kSmoother);
-  conditions.waterUncertainty.profileSteep = 1 / (n - kRougher);
-  m_feed->setConditions(conditions);
 }
 
 /// A leaf over a paced stretch is the plainest gauge of the surface there is.
@@ -258,7 +226,7 @@ Water WaterPanel::water() const { return m_document->rig().water.value_or(Water{
 void WaterPanel::edit(const char* key, const Water& water) {
   const std::optional<Water> after = water == Water{} ? std::nullopt : std::optional(water);
   m_document->apply(tr("Change the water"), edits::withWater(m_document->rig(), after),
-                    QStringLiteral("water/") + QLatin1String(key));
+                    key != nullptr ? QStringLiteral("water/") + QLatin1String(key) : QString());
 }
 
 void WaterPanel::refresh() {
@@ -277,12 +245,7 @@ void WaterPanel::refresh() {
   m_angle->setDerived(numberText(usual.angle.value(), 0));
   m_mend->setDerived(numberText(usual.mend.value(), 0));
   fillPools();
-  if (m_bed != nullptr) {
-    for (int i = 0; i < int(kBeds.size()); ++i) {
-      const double off = m_feed->conditions().current.exponent - 1 / kBeds[std::size_t(i)].n;
-      if (std::abs(off) < 1e-9) m_bed->setCurrentIndex(i);
-    }
-  }
+  m_bed->setBed(w.bed);
   const CurrentFit* fit = holding(w.measured, w.surfaceSpeed);
   m_measured->setText(fit ? measuredWords(*fit, m_look->units()) : QString());
   m_measured->setVisible(fit != nullptr);
@@ -290,7 +253,7 @@ void WaterPanel::refresh() {
 
 void WaterPanel::applyLook() {
   for (QLabel* label : m_labels) label->setFont(m_look->font(14));
-  for (QComboBox* choice : {m_pool, m_bed}) {
+  for (QComboBox* choice : {m_pool, static_cast<QComboBox*>(m_bed)}) {
     if (choice != nullptr) choice->setFont(m_look->font(16));
   }
   m_name->setFont(m_look->font(16));

@@ -16,13 +16,13 @@ class QVBoxLayout;
 
 namespace grainwise::ui {
 
-class AnalysisFeed;
+class BedChoice;
 class NumberField;
 class PoolBook;
 class RigDocument;
 
 /// The water of the rig and how it is fished, edited in place: name, surface speed (also timed by a leaf
-/// that drifts), depth, temperature, salt, angle and mend; a pool of the book to go to; what the bed is.
+/// that drifts), depth, temperature, salt, bed, angle and mend; a pool of the book to go to.
 class WaterPanel : public QWidget {
   Q_OBJECT
  public:
@@ -30,8 +30,6 @@ class WaterPanel : public QWidget {
 
   /// Offers the pools of a book to go to.
   void offerPools(const PoolBook* pools);
-  /// Offers beds from smooth to rough, which the readings then take for every rig.
-  void offerBeds(AnalysisFeed* feed);
 
  private:
   struct Entry {
@@ -45,12 +43,12 @@ class WaterPanel : public QWidget {
   template <class Q>
   void addFishing(QHBoxLayout* row, NumberField* field, const char* key, std::optional<Q> Swing::*member);
   void addLeaf(QHBoxLayout* row);
-  void addNamed(const QString& name, QWidget* control);
-  QComboBox* addChoice(const QString& name, const char* object, int width);
+  void addNamed(int at, const QString& name, QWidget* control);
+  void addChoice(int at, const QString& name, QComboBox* choice, int width);
   void fillPools();
   void takePool(int index);
-  void takeBed(int index);
   void timeLeaf();
+  /// What is typed under one key is one step; without a key each edit is its own.
   void edit(const char* key, const Water& water);
   void refresh();
   void applyLook();
@@ -59,10 +57,9 @@ class WaterPanel : public QWidget {
   Look* m_look;
   RigDocument* m_document;
   const PoolBook* m_pools = nullptr;
-  AnalysisFeed* m_feed = nullptr;
   QHBoxLayout* m_first;  ///< name, pool, bed
   QComboBox* m_pool = nullptr;
-  QComboBox* m_bed = nullptr;
+  BedChoice* m_bed;
   QList<QLabel*> m_labels;
   QLineEdit* m_name;
   QLabel* m_measured;

@@ -82,7 +82,7 @@ inline constexpr ControlRow kDisabledReasons[] = {
     {"riverBack",
      QT_TRANSLATE_NOOP("grainwise::ui::ControlHelp",
                        "The current of this water was not measured.")},
-    {"poolName poolSpeed poolDepth poolTemperature poolAngle poolMend poolLow poolHigh poolWanted poolNote",
+    {"poolName poolSpeed poolDepth poolTemperature poolBed poolAngle poolMend poolLow poolHigh poolWanted poolNote",
      QT_TRANSLATE_NOOP("grainwise::ui::ControlHelp",
                        "Choose a pool in the list first, or add one.")},
     {"chooserWallet",

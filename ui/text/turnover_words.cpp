@@ -99,6 +99,20 @@ QString turnoverSentence(const Rig& rig, const Analysis& analysis) {
                      .arg(thePart(rig.parts[t.frontPart])));
 }
 
+QString bedWords(Bed bed) {
+  switch (bed) {
+    case Bed::sand:
+      return Words::tr("smooth: sand or silt");
+    case Bed::gravel:
+      return Words::tr("usual: gravel");
+    case Bed::cobbles:
+      return Words::tr("rough: cobbles");
+    case Bed::boulders:
+      break;
+  }
+  return Words::tr("very rough: boulders");
+}
+
 QString depthWords(DepthState state) {
   switch (state) {
     case DepthState::hangs:

@@ -169,6 +169,7 @@ WhyWords whyDepth(const Rig& rig, const Analysis& a, const Conditions& c, Displa
       why.figures.append(Why::tr("The floating line ends %1 down.")
                              .arg(roundLengthText(*h.junction, units)));
     }
+    if (rig.water->bed) why.figures.append(Why::tr("Bed: %1.").arg(bedWords(*rig.water->bed)));
     if (h.heldByRod) {
       why.figures.append(Why::tr("No floating line takes up the pull: the rod holds the line, and "
                                  "raising the tip raises the fly."));

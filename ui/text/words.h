@@ -74,6 +74,8 @@ QString turnoverSentence(const Rig& rig, const Analysis& analysis);
 QString noTurnoverWords(NoTurnover why);
 /// What a depth state means on the water: "swings clear of the bottom".
 QString depthWords(DepthState state);
+/// What a bed is, and how rough: "rough: cobbles".
+QString bedWords(Bed bed);
 
 /// What a swing does: "Hangs at 2.2 ft, round in 24 s" or "Touches the bottom for 60 % of the swing".
 QString swingSentence(const SwingResult& swing, DisplayUnits units);

@@ -184,7 +184,6 @@ void BenchFace::addPassingPages() {
   passing(kWater, tr("Water"), [this](QWidget* parent) {
     auto* water = new WaterPanel(m_look, m_document, parent);
     water->offerPools(m_pools);
-    water->offerBeds(m_feed);
     return water;
   });
   passing(kName, tr("Name and notes"),
