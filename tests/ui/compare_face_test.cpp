@@ -10,6 +10,7 @@
 #include <QTest>
 #include <QUndoGroup>
 
+#include "core/analysis/depth_table.h"
 #include "core/io/rig_file.h"
 #include "core/io/shelf_file.h"
 #include "tests/support/drag.h"
@@ -21,6 +22,7 @@
 #include "ui/compare/pair_view.h"
 #include "ui/compare/readings_table.h"
 #include "ui/compare/summary_bar.h"
+#include "ui/document/pool_book.h"
 #include "ui/document/rig_document.h"
 #include "ui/panels/drawer.h"
 #include "ui/strip/block.h"
@@ -287,6 +289,42 @@ TEST_CASE_METHOD(CompareFixture, "one water: a change for one is a change for th
   a()->document()->apply(QStringLiteral("Change the water"), rig);
   settle();
   CHECK(rigB().water->surfaceSpeed == FeetPerSecond(3));
+}
+
+TEST_CASE_METHOD(CompareFixture, "the Water page of either line has the pools and the bed; in one water both go to a pool, each in one step") {
+  REQUIRE(window->pools()->open(kRoot + QStringLiteral("/sample-rigs/corrow.pools.json")).empty());
+  face->setOneWater(true);
+  const Rig before = rigA(), beforeB = rigB();
+  face->openWater();
+  const auto shown = [&](const char* name) {
+    for (QComboBox* each : face->drawer()->findChildren<QComboBox*>(QLatin1String(name))) {
+      if (each->isVisible()) return each;
+    }
+    FAIL("no " << name);
+    return static_cast<QComboBox*>(nullptr);
+  };
+  const auto choose = [&](const char* name, int index) {
+    QComboBox* box = shown(name);
+    box->setCurrentIndex(index);
+    Q_EMIT box->activated(index);
+    settle();
+  };
+  REQUIRE(shown("waterPool")->count() == window->pools()->names().size() + 1);
+  choose("waterPool", 2);
+  const Pool pool = window->pools()->pools().pools[1];
+  CHECK(rigB() == inPool(beforeB, pool));
+  CHECK(rigA() == inPool(before, pool));
+  b()->document()->undoStack()->undo();  // the line whose page it was; the other's water follows
+  settle();
+  CHECK(rigA().water == before.water);
+  a()->document()->undoStack()->undo();
+  settle();
+  CHECK(rigA() == before);
+  CHECK(rigB() == beforeB);
+  face->setOneWater(false);
+  choose("waterBed", 3);
+  CHECK(rigB().water->bed == Bed::boulders);
+  CHECK(rigA() == before);
 }
 
 TEST_CASE_METHOD(CompareFixture, "work on the bench alone leaves the rig that is not seen as it was") {

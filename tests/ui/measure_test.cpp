@@ -98,7 +98,7 @@ TEST_CASE_METHOD(MakeBench, "make: what was measured is told wherever its figure
   CHECK(why().limits[0].contains(QLatin1String("as timed")));
   CHECK_FALSE(why().limits[0].contains(QLatin1String("12 %")));
   CHECK(why().figures.join(QLatin1Char(' ')).contains(measuredWords(fit, trade)));
-  WaterPanel water(&look, &document);
+  WaterPanel water(&look, &document, &pools);
   CHECK(water.findChild<QLabel*>("waterMeasured")->text() == measuredWords(fit, trade));
   CHECK(measuredWords(fit, trade).contains(QLatin1String("stated 3 ft/s")));
   // Where the figures stand beside others: the piece to be timed, a card of the Shelf, the table of pools.

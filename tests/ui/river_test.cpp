@@ -158,7 +158,8 @@ TEST_CASE_METHOD(RiverBench, "the range says how far it is, and a new edit begin
 }
 
 TEST_CASE_METHOD(test::BenchFixture, "a leaf that is timed gives the surface speed") {
-  WaterPanel panel(&look, &document);
+  PoolBook pools;
+  WaterPanel panel(&look, &document, &pools);
   panel.show();
   auto* way = panel.findChild<QLineEdit*>(QStringLiteral("leafWay"));
   auto* time = panel.findChild<QLineEdit*>(QStringLiteral("leafTime"));
@@ -175,7 +176,8 @@ TEST_CASE_METHOD(test::BenchFixture, "a leaf that is timed gives the surface spe
 }
 
 TEST_CASE_METHOD(test::BenchFixture, "angle and mend are typed beside the water, and what cannot be is refused beside the field") {
-  WaterPanel panel(&look, &document);
+  PoolBook pools;
+  WaterPanel panel(&look, &document, &pools);
   panel.show();
   auto* angle = panel.findChild<QLineEdit*>(QStringLiteral("water_angle_deg"));
   auto* mend = panel.findChild<QLineEdit*>(QStringLiteral("water_mend_s"));
@@ -202,8 +204,7 @@ TEST_CASE_METHOD(test::BenchFixture, "angle and mend are typed beside the water,
 TEST_CASE_METHOD(test::BenchFixture, "a pool is chosen beside the water, in one step that is taken back") {
   PoolBook pools;
   REQUIRE(pools.open(QStringLiteral(GRAINWISE_SOURCE_DIR "/sample-rigs/corrow.pools.json")).empty());
-  WaterPanel panel(&look, &document);
-  panel.offerPools(&pools);
+  WaterPanel panel(&look, &document, &pools);
   panel.show();
   auto* choice = panel.findChild<QComboBox*>(QStringLiteral("waterPool"));
   REQUIRE(choice->count() == pools.names().size() + 1);
@@ -228,7 +229,8 @@ TEST_CASE_METHOD(test::BenchFixture, "a pool is chosen beside the water, in one 
 }
 
 TEST_CASE_METHOD(test::BenchFixture, "the bed is the rig's own: rougher, the rig hangs deeper; each choice is a step, the usual one is not written") {
-  WaterPanel panel(&look, &document);
+  PoolBook pools;
+  WaterPanel panel(&look, &document, &pools);
   panel.show();
   auto* bed = panel.findChild<QComboBox*>(QStringLiteral("waterBed"));
   CHECK(bed->currentIndex() == 1);  // what the readings take by themselves

@@ -5,6 +5,7 @@
 
 #include "tests/support/rig_parts.h"
 #include "tests/support/ui_bench.h"
+#include "ui/document/pool_book.h"
 #include "ui/panels/rod_panel.h"
 #include "ui/panels/water_panel.h"
 #include "ui/strip/number_field.h"
@@ -42,6 +43,7 @@ struct FieldBench : test::BenchFixture {
   const Rod& rod() { return *document.rig().rod; }
   const Water& water() { return *document.rig().water; }
 
+  PoolBook pools;
   std::unique_ptr<QWidget> panel;
 };
 
@@ -90,7 +92,7 @@ TEST_CASE_METHOD(FieldBench, "rod: a window of grains needs both ends in order b
 }
 
 TEST_CASE_METHOD(FieldBench, "water: figures are typed in either unit; a refused one leaves the water as it was") {
-  open<WaterPanel>();
+  open<WaterPanel>(&pools);
   const Rig before = document.rig();
   type(field("Surface speed, ft/s"), "3.50");
   CHECK(water().surfaceSpeed == FeetPerSecond(3.5));
@@ -119,7 +121,7 @@ TEST_CASE_METHOD(FieldBench, "water: figures are typed in either unit; a refused
 }
 
 TEST_CASE_METHOD(FieldBench, "water: a leaf over a paced stretch gives the speed, and one that flies is refused") {
-  open<WaterPanel>();
+  open<WaterPanel>(&pools);
   auto* way = panel->findChild<QLineEdit*>(QStringLiteral("leafWay"));
   auto* time = panel->findChild<QLineEdit*>(QStringLiteral("leafTime"));
   way->setFocus();

@@ -9,6 +9,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/analysis/depth_table.h"
 #include "core/compare/align.h"
 #include "core/model/edits.h"
 #include "ui/compare/compare_feed.h"
@@ -30,9 +31,9 @@ constexpr double kSamePlace_ft = 1e-9;
 constexpr int kFlyRoom = 60;
 }  // namespace
 
-CompareFace::CompareFace(Look* look, RigDocument* bench, AnalysisFeed* benchFeed,
+CompareFace::CompareFace(Look* look, RigDocument* bench, AnalysisFeed* benchFeed, const PoolBook* pools,
                          const Shelf& shelf, QWidget* parent)
-    : QWidget(parent), m_look(look) {
+    : QWidget(parent), m_look(look), m_pools(pools) {
   setObjectName(QStringLiteral("compareFace"));
   setAcceptDrops(true);
   m_own = new RigDocument(this);
@@ -220,6 +221,14 @@ void CompareFace::shareWater(Side* from) {
   to->apply(tr("Take the water of %1").arg(from->letterWord()), edits::withWater(to->rig(), water),
             QStringLiteral("compare/water"));
   m_sharing = false;
+}
+
+/// A pool says how it is fished as well: in one water both go there.
+void CompareFace::sharePool(Side* from, const Pool& pool) {
+  if (!m_oneWater) return;
+  RigDocument* to = otherOf(from)->document();
+  to->apply(tr("Take the water of %1").arg(from->letterWord()), inPool(to->rig(), pool),
+            QStringLiteral("compare/water"));
 }
 
 void CompareFace::choose(const PartPair& parts) {

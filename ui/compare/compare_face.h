@@ -14,6 +14,7 @@ class QStackedWidget;
 
 namespace grainwise {
 struct PartPair;
+struct Pool;
 }
 
 namespace grainwise::ui {
@@ -24,6 +25,7 @@ class DifferenceList;
 class Drawer;
 class PairPanel;
 class PillButton;
+class PoolBook;
 class ProblemPanel;
 class ReadingsTable;
 class RigDocument;
@@ -37,8 +39,8 @@ class SummaryBar;
 class CompareFace : public QWidget {
   Q_OBJECT
  public:
-  CompareFace(Look* look, RigDocument* bench, AnalysisFeed* benchFeed, const Shelf& shelf,
-              QWidget* parent = nullptr);
+  CompareFace(Look* look, RigDocument* bench, AnalysisFeed* benchFeed, const PoolBook* pools,
+              const Shelf& shelf, QWidget* parent = nullptr);
 
   using Letter = Side::Letter;
   [[nodiscard]] Side* side(Letter letter) const;
@@ -111,6 +113,7 @@ class CompareFace : public QWidget {
   void arrange();
   void setRulers();
   void shareWater(Side* from);
+  void sharePool(Side* from, const Pool& pool);
   void followCursor(Side* from);
   void tryPart(Side* side, bool show);
   void choose(const PartPair& parts);
@@ -118,6 +121,7 @@ class CompareFace : public QWidget {
   [[nodiscard]] Side* otherOf(const Side* side) const;
 
   Look* m_look;
+  const PoolBook* m_pools;
   RigDocument* m_own;
   AnalysisFeed* m_ownFeed;
   std::array<Side*, 2> m_sides{};  ///< the bench's, and the own one

@@ -47,8 +47,9 @@ CompareFace::Pages CompareFace::pagesOf(Side* side, const Shelf& parts) {
   connectShelf(side);
   auto* editor = new PartEditor(m_look, document, side->feed(), m_stacks[Stack::part]);
   connect(side->strip(), &StripView::partSelected, editor, &PartEditor::setPart);
-  return {shelfView, editor, new RodPanel(m_look, document, parts, m_stacks[Stack::rod]),
-          new WaterPanel(m_look, document, m_stacks[Stack::water]),
+  auto* water = new WaterPanel(m_look, document, m_pools, m_stacks[Stack::water]);
+  connect(water, &WaterPanel::wentTo, this, [this, side](const Pool& pool) { sharePool(side, pool); });
+  return {shelfView, editor, new RodPanel(m_look, document, parts, m_stacks[Stack::rod]), water,
           new NamePanel(m_look, document, m_stacks[Stack::name])};
 }
 

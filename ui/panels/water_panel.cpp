@@ -25,8 +25,8 @@ constexpr Limit kLeafTime{"time of the leaf", "s", 0, 600, true};
 constexpr int kNameWidth = 240, kPoolWidth = 230, kBedWidth = 220;
 }  // namespace
 
-WaterPanel::WaterPanel(Look* look, RigDocument* document, QWidget* parent)
-    : QWidget(parent), m_look(look), m_document(document) {
+WaterPanel::WaterPanel(Look* look, RigDocument* document, const PoolBook* pools, QWidget* parent)
+    : QWidget(parent), m_look(look), m_document(document), m_pools(pools) {
   setObjectName(QStringLiteral("waterPanel"));
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 8, 0, 8);
@@ -37,10 +37,15 @@ WaterPanel::WaterPanel(Look* look, RigDocument* document, QWidget* parent)
   m_name->setMinimumHeight(32);
   m_name->setMaximumWidth(kNameWidth);
   m_name->setMaxLength(limits::kStringChars);
-  addNamed(0, tr("Name of the water"), m_name);
+  addNamed(tr("Name of the water"), m_name);
+  m_pool = new ElidedChoice(this);
+  m_pool->setObjectName(QStringLiteral("waterPool"));
+  addChoice(tr("Or a pool of yours"), m_pool, kPoolWidth);
+  connect(m_pool, &QComboBox::activated, this, &WaterPanel::takePool);
+  connect(pools, &PoolBook::changed, this, &WaterPanel::fillPools);
   m_bed = new BedChoice(this);
   m_bed->setObjectName(QStringLiteral("waterBed"));
-  addChoice(1, tr("Bed"), m_bed, kBedWidth);
+  addChoice(tr("Bed"), m_bed, kBedWidth);
   connect(m_bed, &BedChoice::chosen, this, [this](std::optional<Bed> bed) {
     Water w = water();
     w.bed = bed;
@@ -128,8 +133,8 @@ void WaterPanel::addFishing(QHBoxLayout* row, NumberField* field, const char* ke
   connect(field, &NumberField::cleared, this, [put] { put(std::nullopt, {}); });
 }
 
-/// A control under its name, as number `at` of the row that ends with angle and mend.
-void WaterPanel::addNamed(int at, const QString& name, QWidget* control) {
+/// A control under its name, behind those that came before it.
+void WaterPanel::addNamed(const QString& name, QWidget* control) {
   auto* label = new QLabel(name, this);
   label->setTextFormat(Qt::PlainText);
   label->setBuddy(control);
@@ -139,29 +144,18 @@ void WaterPanel::addNamed(int at, const QString& name, QWidget* control) {
   column->addWidget(label);
   column->addWidget(control);
   column->addStretch(1);
-  m_first->insertLayout(at, column);
+  m_first->addLayout(column);
   m_labels << label;
 }
 
-void WaterPanel::addChoice(int at, const QString& name, QComboBox* choice, int width) {
+void WaterPanel::addChoice(const QString& name, QComboBox* choice, int width) {
   choice->setMinimumHeight(32);
   choice->setFixedWidth(m_look->px(width));
-  addNamed(at, name, choice);
-}
-
-void WaterPanel::offerPools(const PoolBook* pools) {
-  m_pools = pools;
-  m_pool = new ElidedChoice(this);
-  m_pool->setObjectName(QStringLiteral("waterPool"));
-  addChoice(1, tr("Or a pool of yours"), m_pool, kPoolWidth);
-  connect(m_pool, &QComboBox::activated, this, &WaterPanel::takePool);
-  connect(pools, &PoolBook::changed, this, &WaterPanel::fillPools);
-  applyLook();
+  addNamed(name, choice);
 }
 
 /// The pool that the rig stands in as the book has it is the chosen one, else none is.
 void WaterPanel::fillPools() {
-  if (m_pool == nullptr) return;
   const QSignalBlocker quiet(m_pool);
   m_pool->clear();
   m_pool->addItem(tr("choose a pool\u2026"));
@@ -180,8 +174,9 @@ void WaterPanel::fillPools() {
 void WaterPanel::takePool(int index) {
   const auto& all = m_pools->pools().pools;
   if (index < 1 || index > int(all.size())) return;
-  const Pool& pool = all[std::size_t(index - 1)];
+  const Pool pool = all[std::size_t(index - 1)];
   m_document->apply(tr("Go to %1").arg(QString::fromStdString(pool.name)), inPool(m_document->rig(), pool));
+  Q_EMIT wentTo(pool);
 }
 
 /// A leaf over a paced stretch is the plainest gauge of the surface there is.
@@ -253,9 +248,8 @@ void WaterPanel::refresh() {
 
 void WaterPanel::applyLook() {
   for (QLabel* label : m_labels) label->setFont(m_look->font(14));
-  for (QComboBox* choice : {m_pool, static_cast<QComboBox*>(m_bed)}) {
-    if (choice != nullptr) choice->setFont(m_look->font(16));
-  }
+  m_pool->setFont(m_look->font(16));
+  m_bed->setFont(m_look->font(16));
   m_name->setFont(m_look->font(16));
   m_caution->setFont(m_look->font(14));
   m_measured->setFont(m_look->font(14));

@@ -5,6 +5,7 @@
 #include <functional>
 #include <optional>
 
+#include "core/model/pool.h"
 #include "core/model/rig.h"
 #include "ui/theme/look.h"
 
@@ -26,10 +27,11 @@ class RigDocument;
 class WaterPanel : public QWidget {
   Q_OBJECT
  public:
-  WaterPanel(Look* look, RigDocument* document, QWidget* parent = nullptr);
+  WaterPanel(Look* look, RigDocument* document, const PoolBook* pools, QWidget* parent = nullptr);
 
-  /// Offers the pools of a book to go to.
-  void offerPools(const PoolBook* pools);
+ Q_SIGNALS:
+  /// A pool was chosen, and the rig is in it.
+  void wentTo(const grainwise::Pool& pool);
 
  private:
   struct Entry {
@@ -43,8 +45,8 @@ class WaterPanel : public QWidget {
   template <class Q>
   void addFishing(QHBoxLayout* row, NumberField* field, const char* key, std::optional<Q> Swing::*member);
   void addLeaf(QHBoxLayout* row);
-  void addNamed(int at, const QString& name, QWidget* control);
-  void addChoice(int at, const QString& name, QComboBox* choice, int width);
+  void addNamed(const QString& name, QWidget* control);
+  void addChoice(const QString& name, QComboBox* choice, int width);
   void fillPools();
   void takePool(int index);
   void timeLeaf();
@@ -56,9 +58,9 @@ class WaterPanel : public QWidget {
 
   Look* m_look;
   RigDocument* m_document;
-  const PoolBook* m_pools = nullptr;
+  const PoolBook* m_pools;
   QHBoxLayout* m_first;  ///< name, pool, bed
-  QComboBox* m_pool = nullptr;
+  QComboBox* m_pool;
   BedChoice* m_bed;
   QList<QLabel*> m_labels;
   QLineEdit* m_name;

@@ -181,11 +181,8 @@ void BenchFace::addPassingPages() {
   passing(kRod, tr("Rod"), [this](QWidget* parent) {
     return m_rod = new RodPanel(m_look, m_document, m_carried, parent);
   });
-  passing(kWater, tr("Water"), [this](QWidget* parent) {
-    auto* water = new WaterPanel(m_look, m_document, parent);
-    water->offerPools(m_pools);
-    return water;
-  });
+  passing(kWater, tr("Water"),
+          [this](QWidget* parent) { return new WaterPanel(m_look, m_document, m_pools, parent); });
   passing(kName, tr("Name and notes"),
           [this](QWidget* parent) { return new NamePanel(m_look, m_document, parent); });
   passing(kProblems, tr("Problems"),

@@ -36,7 +36,8 @@ RigDocument* CompareHost::own() const {
 }
 
 QWidget* CompareHost::make(QWidget* parent) {
-  m_face = new CompareFace(m_window->look(), m_window->document(), m_window->feed(), m_shelf, parent);
+  m_face = new CompareFace(m_window->look(), m_window->document(), m_window->feed(), m_window->pools(), m_shelf,
+                           parent);
   m_window->undoGroup()->addStack(m_face->ownDocument()->undoStack());
   connect(m_face, &CompareFace::currentChanged, this, &CompareHost::follow);
   connect(m_face, &CompareFace::openWanted, m_window->actionSet()->open, &QAction::trigger);
