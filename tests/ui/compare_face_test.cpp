@@ -22,6 +22,7 @@
 #include "ui/compare/pair_view.h"
 #include "ui/compare/readings_table.h"
 #include "ui/compare/summary_bar.h"
+#include "ui/document/own_store.h"
 #include "ui/document/pool_book.h"
 #include "ui/document/rig_document.h"
 #include "ui/panels/drawer.h"
@@ -395,6 +396,38 @@ TEST_CASE_METHOD(CompareFixture, "a card of the Shelf shows what if, Enter keeps
                       [&](const Part& p) { return p.kind == kind; }) ==
         std::count_if(before.parts.begin(), before.parts.end(),
                       [&](const Part& p) { return p.kind == kind; }));
+}
+
+TEST_CASE_METHOD(CompareFixture, "own parts stand on the Shelf of either line, also one that is made later") {
+  const ShelfModel* model = face->shelfOf(Side::Letter::b)->model();
+  const Shelf carried = window->own()->all();
+  CHECK(model->holds(carried));
+  Shelf own;
+  own.parts.push_back(rigB().parts[tipOf(rigB())]);
+  own.parts.back().id = "my-tip";
+  window->own()->setOwn(own);
+  CHECK_FALSE(model->holds(carried));
+  CHECK(model->holds(window->own()->all()));
+  window->own()->undo();
+  CHECK(model->holds(carried));
+}
+
+TEST_CASE_METHOD(CompareFixture, "both are cast by one caster: a learner on the bench is one for both lines") {
+  window->faces()->open(QStringLiteral("bench"));
+  Conditions conditions = window->feed()->conditions();
+  conditions.learner = true;
+  window->feed()->setConditions(conditions);
+  settle();
+  window->faces()->open(QStringLiteral("compare"));
+  settle();
+  const auto reserve = [](Side* side) { return side->feed()->analysis().turnover->reserve; };
+  CHECK(reserve(a()) == reserve(b()));
+  CHECK(face->feed()->comparison().differences.empty());
+  REQUIRE(QTest::qWaitFor([&] { return face->feed()->fromRuns(); }, 10000));
+  conditions.learner = false;
+  window->feed()->setConditions(conditions);
+  settle();
+  CHECK_FALSE(face->feed()->fromRuns());  // those casts were a learner's
 }
 
 TEST_CASE_METHOD(CompareFixture, "the list and the table tell what a change does, and choose its part on both lines") {

@@ -87,6 +87,10 @@ ShelfView* CompareFace::shelfOf(Letter letter) const {
   return m_shelves[std::size_t(letter == Letter::a ? m_first : 1 - m_first)];
 }
 
+void CompareFace::setShelf(const Shelf& shelf) {
+  for (ShelfView* view : m_shelves) view->setShelf(shelf);
+}
+
 void CompareFace::setCurrent(Side* side) {
   const int index = side == m_sides[0] ? 0 : 1;
   const bool changed = index != m_current;
@@ -267,6 +271,9 @@ void CompareFace::resizeEvent(QResizeEvent* event) {
 
 void CompareFace::showEvent(QShowEvent* event) {
   QWidget::showEvent(event);
+  // One caster and one set of conditions for both; they are set on the bench.
+  const Conditions& conditions = m_sides[0]->feed()->conditions();
+  if (!(m_ownFeed->conditions() == conditions)) m_ownFeed->setConditions(conditions);
   m_feed->setActive(true);
   if (m_sides[0]->document()->rig().water != m_own->rig().water) setOneWater(false);
   current()->strip()->setFocus();

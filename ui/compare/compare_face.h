@@ -58,6 +58,7 @@ class CompareFace : public QWidget {
   [[nodiscard]] PairPanel* swings() const { return m_swings; }
   [[nodiscard]] ShelfView* shelfOf(Letter letter) const;
 
+  void setShelf(const Shelf& shelf);
   /// A becomes B and B becomes A; the rigs, their undo and their files stay what they are.
   void swap();
   /// Makes the other rig the same, as one step of the other's undo.

@@ -67,7 +67,8 @@ std::optional<CastResult> CompareFeed::cast(bool ofB) const {
 }
 
 void CompareFeed::compare() {
-  m_fresh = m_runs && m_runs->rigs[0] == m_feeds[0]->rig() && m_runs->rigs[1] == m_feeds[1]->rig();
+  m_fresh = m_runs && m_runs->rigs[0] == m_feeds[0]->rig() && m_runs->rigs[1] == m_feeds[1]->rig() &&
+            m_runs->learner == a()->conditions().learner;
   const auto rigA = a()->rig(), rigB = b()->rig();
   m_comparison = compareRigs({*rigA, a()->analysis(), runs(false)},
                              {*rigB, b()->analysis(), runs(true)},
@@ -83,6 +84,7 @@ void CompareFeed::startRuns() {
   m_runner.start([rigs, conditions](const std::stop_token& stop,
                                     const HeavyRunner::Progress&) -> HeavyRunner::Result {
     auto runs = std::make_shared<Runs>();
+    runs->learner = conditions.learner;
     for (std::size_t i = 0; i < 2; ++i) {
       runs->rigs[i] = rigs[i];
       runs->runs[i] = swingRuns(*rigs[i], conditions, stop);

@@ -43,6 +43,7 @@ class CompareFeed : public QObject {
  private:
   struct Runs {
     std::shared_ptr<const Rig> rigs[2];
+    bool learner = false;
     HeavyRuns runs[2];
     std::optional<CastResult> casts[2];
   };

@@ -7,6 +7,7 @@
 
 #include "ui/compare/compare_face.h"
 #include "ui/document/autosave.h"
+#include "ui/document/own_store.h"
 #include "ui/document/preferences.h"
 #include "ui/document/rig_document.h"
 #include "ui/strip/strip_view.h"
@@ -20,8 +21,7 @@ namespace {
 const QString kKey = QStringLiteral("compare");
 }
 
-CompareHost::CompareHost(MainWindow* window, const Shelf& shelf)
-    : QObject(window), m_window(window), m_shelf(shelf) {
+CompareHost::CompareHost(MainWindow* window) : QObject(window), m_window(window) {
   window->faces()->add(kKey, tr("Compare"), [this](QWidget* parent) { return make(parent); });
   connect(window->faces(), &Faces::opened, this, &CompareHost::follow);
   connectActions();
@@ -36,8 +36,10 @@ RigDocument* CompareHost::own() const {
 }
 
 QWidget* CompareHost::make(QWidget* parent) {
-  m_face = new CompareFace(m_window->look(), m_window->document(), m_window->feed(), m_window->pools(), m_shelf,
+  OwnStore* own = m_window->own();
+  m_face = new CompareFace(m_window->look(), m_window->document(), m_window->feed(), m_window->pools(), own->all(),
                            parent);
+  connect(own, &OwnStore::ownChanged, m_face, [this, own] { m_face->setShelf(own->all()); });
   m_window->undoGroup()->addStack(m_face->ownDocument()->undoStack());
   connect(m_face, &CompareFace::currentChanged, this, &CompareHost::follow);
   connect(m_face, &CompareFace::openWanted, m_window->actionSet()->open, &QAction::trigger);

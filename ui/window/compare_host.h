@@ -20,7 +20,7 @@ class RigDocument;
 class CompareHost : public QObject {
   Q_OBJECT
  public:
-  CompareHost(MainWindow* window, const Shelf& shelf);
+  explicit CompareHost(MainWindow* window);
 
   [[nodiscard]] CompareFace* face() const { return m_face; }
   /// While Compare is shown and the rig touched last is not the bench's: that one.
@@ -42,7 +42,6 @@ class CompareHost : public QObject {
   void connectActions();
 
   MainWindow* m_window;
-  Shelf m_shelf;
   CompareFace* m_face = nullptr;
 };
 

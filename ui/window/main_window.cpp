@@ -135,7 +135,7 @@ MainWindow::MainWindow(const Shelf& shelf, QWidget* parent) : QMainWindow(parent
     m_bench->addMake(m_own, m_preferences);
     return m_bench;
   });
-  m_compare = new CompareHost(this, shelf);
+  m_compare = new CompareHost(this);
   m_clinic = new ClinicHost(this, shelf);
   column->addWidget(m_faces, 1);
   setCentralWidget(whole);
