@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QAction>
 #include <QComboBox>
+#include <QLabel>
 #include <QLineEdit>
 #include <QListView>
 #include <QScrollArea>
@@ -484,6 +485,22 @@ TEST_CASE_METHOD(CompareFixture, "both casts and both swings play in one picture
   // Deeper in the end, the heavier tip's fly is deeper in the picture.
   const PairView* river = face->swings()->view();
   CHECK(river->track(true).frames.back().feet.back().y() < river->track(false).frames.back().feet.back().y());
+}
+
+TEST_CASE_METHOD(CompareFixture, "the loops and the lines of both are as large as a laptop's page lets them be, with their words beside them") {
+  heavierTip(b());
+  REQUIRE(QTest::qWaitFor([&] { return face->feed()->fromRuns(); }, 20000));
+  constexpr double kLeastPixelsPerFoot = 10;  // a loop of five feet stands fifty pixels high
+  face->openCast();
+  settle();
+  CHECK(face->casts()->view()->pixelsPerFoot() >= kLeastPixelsPerFoot);
+  const auto* words = face->casts()->findChild<QLabel*>(QStringLiteral("castWords"));
+  REQUIRE(words != nullptr);
+  CHECK(words->text() == face->casts()->view()->summary());
+  CHECK(words->geometry().left() >= face->casts()->view()->geometry().right());
+  face->openRiver();
+  settle();
+  CHECK(face->swings()->view()->pixelsPerFoot() >= kLeastPixelsPerFoot);
 }
 
 TEST_CASE_METHOD(CompareFixture, "the cursor stands at one place on both lines and says what both weigh there") {

@@ -13,6 +13,7 @@
 #include "core/units/si.h"
 #include "ui/compare/compare_feed.h"
 #include "ui/compare/compare_words.h"
+#include "ui/panels/slider_row.h"
 #include "ui/text/quantities.h"
 #include "ui/text/words.h"
 #include "ui/theme/pill_button.h"
@@ -24,6 +25,8 @@ constexpr int kTick_ms = 16;
 constexpr double kCastSpeed = 0.25;  // of real time
 constexpr double kSwingSpeed = 4;
 constexpr int kType = 14;
+constexpr int kWordsType = 15;
+constexpr int kBeside = 290;  // of the words beside the picture
 constexpr int kLeastHeight = 96;
 constexpr int kMargin = 14;
 constexpr int kWordsRow = 22;
@@ -141,8 +144,12 @@ void PairView::refresh() {
 }
 
 QString PairView::summary() const {
-  if (length_s() <= 0) return m_old ? tr("working…") : tr("A: %1. B: %2").arg(track(false).words, track(true).words);
+  if (length_s() <= 0 && m_old) return tr("working…");
   return tr("A: %1. B: %2").arg(track(false).words, track(true).words);
+}
+
+QString PairView::state() const {
+  return m_old && length_s() > 0 ? tr("%1 (of before the change: working…)").arg(summary()) : summary();
 }
 
 void PairView::setTime(double time_s) {
@@ -169,8 +176,9 @@ void PairView::advance(double wall_ms) {
 }
 
 QRectF PairView::box() const {
-  const double foot = m_scene == Scene::cast ? m_look->px(kWordsRow) : 6;  // the feet under the picture
-  return QRectF(rect()).adjusted(kMargin + m_look->px(kFigures), m_look->px(kWordsRow),
+  // Under the picture stand the feet, or half of the bed's figure.
+  const double foot = m_scene == Scene::cast ? m_look->px(kWordsRow) : m_look->px(kWordsRow) / 2.0;
+  return QRectF(rect()).adjusted(kMargin + m_look->px(kFigures), m_look->px(kWordsRow) / 2.0,
                                  -kMargin - m_look->px(kLetter), -foot);
 }
 
@@ -184,6 +192,8 @@ PairView::Scale PairView::scale() const {
               inside.bottom() + m_bounds.top() * s.pixelsPerFoot};
   return s;
 }
+
+double PairView::pixelsPerFoot() const { return scale().pixelsPerFoot; }
 
 void PairView::paintGround(QPainter& p, const Scale& s) const {
   const Colours& c = m_look->colours();
@@ -283,12 +293,6 @@ void PairView::paintTrack(QPainter& p, const Scale& s, bool ofB) const {
 void PairView::paintEvent(QPaintEvent*) {
   QPainter p(this);
   p.setRenderHint(QPainter::Antialiasing);
-  const Colours& c = m_look->colours();
-  p.setFont(m_look->font(kType));
-  p.setPen(c.slate);
-  const QString state = m_old ? tr("%1 (of before the change: working…)").arg(summary()) : summary();
-  p.drawText(QRectF(kMargin, 0, width() - 2 * kMargin, m_look->px(kWordsRow)),
-             Qt::AlignLeft | Qt::AlignVCenter, length_s() > 0 ? state : summary());
   if (length_s() <= 0) return;
   if (m_old) p.setOpacity(0.45);
   const Scale s = scale();
@@ -310,24 +314,30 @@ PairPanel::PairPanel(Look* look, CompareFeed* feed, PairView::Scene scene, QWidg
   m_slider->setAccessibleName(tr("Time"));
   m_slider->setRange(0, kSliderSteps);
   m_time = new QLabel(this);
+  m_words = new QLabel(this);
+  m_words->setObjectName(cast ? QStringLiteral("castWords") : QStringLiteral("swingWords"));
   m_caution = new QLabel(cast ? tr("A model of the loop, without stroke, wind or stretch. Keep everyone out "
                                    "of the space behind you.")
                               : tr("Figures for the line, no guide to wading."),
                          this);
-  for (QLabel* label : {m_time, m_caution}) label->setTextFormat(Qt::PlainText);
-  m_caution->setWordWrap(true);
-  m_caution->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
-  auto* row = new QHBoxLayout;
-  row->addWidget(m_play);
-  row->addWidget(m_slider, 3);
-  row->addWidget(m_time);
-  row->addSpacing(16);
-  row->addWidget(m_caution, 4);
-  auto* column = new QVBoxLayout(this);
-  column->setContentsMargins(0, 0, 0, 0);
-  column->setSpacing(0);
-  column->addWidget(m_view, 1);
-  column->addLayout(row);
+  for (QLabel* label : {m_time, m_words, m_caution}) label->setTextFormat(Qt::PlainText);
+  for (QLabel* label : {m_words, m_caution}) label->setWordWrap(true);
+  // Beside the picture, since the page is low and wide.
+  auto* player = new QHBoxLayout;
+  player->addWidget(m_play);
+  player->addWidget(m_slider, 1);
+  player->addWidget(m_time);
+  auto* column = new QVBoxLayout;
+  column->setSpacing(2);
+  column->addLayout(player);
+  column->addWidget(m_words);
+  column->addWidget(m_caution);
+  column->addStretch(1);
+  auto* row = new QHBoxLayout(this);
+  row->setContentsMargins(0, 4, 0, 0);
+  row->setSpacing(16);
+  row->addWidget(m_view, 1);
+  row->addLayout(column);
   connect(m_play, &PillButton::clicked, this, [this] { m_view->setPlaying(!m_view->playing()); });
   connect(m_slider, &QSlider::valueChanged, this, [this](int value) {
     m_view->setPlaying(false);
@@ -347,17 +357,23 @@ void PairPanel::follow() {
   m_play->setEnabled(length > 0);
   m_play->setText(m_view->playing() ? tr("Pause") : tr("Play"));
   m_play->setAccessibleName(m_play->text());
+  if (m_words->text() != m_view->state()) {
+    m_words->setText(m_view->state());
+    giveRoom(m_words, m_look->px(kBeside));
+  }
   m_time->setText(tr("%1 s").arg(numberText(m_view->time_s(), length < 10 ? 2 : 0)));
 }
 
 void PairPanel::applyLook() {
   m_time->setFont(m_look->font(kType));
   m_time->setMinimumWidth(m_look->px(56));
+  m_words->setFont(m_look->font(kWordsType));
   m_caution->setFont(m_look->font(kType));
   QPalette p = m_caution->palette();
   p.setColor(QPalette::WindowText, m_look->colours().slate);
   m_caution->setPalette(p);
   follow();
+  for (QLabel* label : {m_words, m_caution}) giveRoom(label, m_look->px(kBeside));
 }
 
 }  // namespace grainwise::ui

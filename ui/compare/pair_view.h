@@ -48,6 +48,10 @@ class PairView : public QWidget {
   /// Moves both on by wall-clock time, as the timer does; for tests.
   void advance(double wall_ms);
   [[nodiscard]] QString summary() const;
+  /// The summary, and whether it is of before the last change.
+  [[nodiscard]] QString state() const;
+  /// How large both are drawn.
+  [[nodiscard]] double pixelsPerFoot() const;
   [[nodiscard]] QSize minimumSizeHint() const override;
   [[nodiscard]] QSize sizeHint() const override;
 
@@ -88,7 +92,7 @@ class PairView : public QWidget {
   QElapsedTimer m_clock;
 };
 
-/// The picture with its player, and one quiet line of caution.
+/// The picture; beside it its player, how both end, and one quiet caution.
 class PairPanel : public QWidget {
   Q_OBJECT
  public:
@@ -104,6 +108,7 @@ class PairPanel : public QWidget {
   PillButton* m_play;
   QSlider* m_slider;
   QLabel* m_time;
+  QLabel* m_words;
   QLabel* m_caution;
 };
 
