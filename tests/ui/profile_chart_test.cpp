@@ -193,6 +193,62 @@ TEST_CASE_METHOD(ChartFixture, "the cursor's words stay whole within the chart a
   }
 }
 
+TEST_CASE_METHOD(ChartFixture, "the need of the loop stands as a line on the chart, the stretch that falls short shaded") {
+  const auto* overlay = chart.findChild<CursorOverlay*>();
+  Rig bulky = document.rig();
+  bulky.parts.back().fly->dragArea = SquareCentimetres(12);
+  document.apply(QStringLiteral("Bulky fly"), bulky);
+  settle();
+  spanLine();
+  ruler.setCursor(Station(2));
+  CHECK(overlay->driveWordsBox().isNull());
+  const QImage without = chart.grab().toImage();
+  chart.setDriveShown(true);
+  settle();
+  const QImage with = chart.grab().toImage();
+  const auto& stations = feed.analysis().turnover->stations;
+  const auto changed = [&](const QPointF& at) {
+    const QPoint pixel = at.toPoint();
+    return with.rect().contains(pixel) && with.pixel(pixel) != without.pixel(pixel);
+  };
+  int shaded = 0, short_ = 0, plain = 0, enough = 0, onLine = 0;
+  constexpr double kClear_px = 8;  // of the lines, their words and the steps of the profile
+  for (std::size_t i = 1; i + 1 < stations.size(); ++i) {
+    const TurnoverStation& s = stations[i];
+    const QPointF need = overlay->driveAt(s, s.need), line = overlay->driveAt(s, s.line);
+    for (const int up : {-1, 0, 1}) onLine += changed(need + QPointF(0, up)) ? 1 : 0;
+    const QPointF middle = (need + line) / 2;
+    if (s.bareNylon || std::abs(need.y() - line.y()) < 2 * kClear_px || overlay->driveWordsBox().contains(middle) ||
+        std::abs(stations[i - 1].line.value() - stations[i + 1].line.value()) > 1) {
+      continue;
+    }
+    (s.line < s.need ? short_ : enough) += 1;
+    if (changed(middle)) (s.line < s.need ? shaded : plain) += 1;
+  }
+  CHECK(onLine > int(stations.size()) / 3);  // it is dashed
+  CHECK(short_ > 3);
+  CHECK(shaded == short_);
+  CHECK(enough + short_ > 3);
+  CHECK(plain == 0);
+}
+
+TEST_CASE_METHOD(ChartFixture, "the name of the need stands clear of the cursor's words, wherever the cursor is") {
+  const auto* overlay = chart.findChild<CursorOverlay*>();
+  chart.setDriveShown(true);
+  for (const double scale : {1.0, 1.5}) {
+    look.setTypeScale(scale);
+    chart.resize(1366, look.px(150));
+    spanLine();
+    settle();
+    for (double ft = 0; ft <= 37; ft += 1) {
+      ruler.setCursor(Station(ft));
+      INFO("scale " << scale << ", at " << ft);
+      CHECK_FALSE(overlay->driveWordsBox().isNull());
+      CHECK_FALSE(overlay->driveWordsBox().intersects(overlay->readoutBox()));
+    }
+  }
+}
+
 TEST_CASE_METHOD(ChartFixture, "files dropped on the window are not swallowed by the chart") {
   const auto* view = chart.findChild<QChartView*>();
   REQUIRE(view != nullptr);

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <QAbstractButton>
 #include <QAbstractScrollArea>
 #include <QAction>
 #include <QComboBox>
@@ -17,8 +18,10 @@
 #include "core/io/rig_file.h"
 #include "core/io/shelf_file.h"
 #include "tests/support/ui_support.h"
+#include "ui/charts/profile_chart.h"
 #include "ui/document/rig_document.h"
 #include "ui/panels/drawer.h"
+#include "ui/panels/tiles.h"
 #include "ui/window/actions.h"
 #include "ui/window/bench_face.h"
 #include "ui/window/main_window.h"
@@ -83,6 +86,20 @@ struct WindowFixture : test::UiFixture {
 };
 
 }  // namespace
+
+TEST_CASE_METHOD(WindowFixture, "the turnover sentence opens its why and puts the need of the loop on the chart, another page takes it off") {
+  const auto* chart = window->findChild<ProfileChart*>();
+  auto* sentence = window->findChild<SentenceBar*>()->findChild<QAbstractButton*>();
+  REQUIRE(sentence != nullptr);
+  CHECK_FALSE(chart->driveShown());
+  QTest::mouseClick(sentence, Qt::LeftButton);
+  CHECK(chart->driveShown());
+  CHECK(window->bench()->drawer()->current() == QStringLiteral("why"));
+  window->actionSet()->cast->trigger();
+  CHECK_FALSE(chart->driveShown());
+  QTest::keyClick(sentence, Qt::Key_Space);
+  CHECK(chart->driveShown());
+}
 
 TEST_CASE_METHOD(WindowFixture, "a sample opens, saves elsewhere and comes back byte for byte") {
   QTemporaryDir folder;

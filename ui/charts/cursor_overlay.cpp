@@ -19,6 +19,7 @@ constexpr int kReadoutRow = 24;
 constexpr int kBesideCursor = 6;
 constexpr int kInReadout = 8;
 constexpr double kFlyRadius = 3.5;
+QString driveWords() { return ProfileChart::tr("what the loop needs of each foot"); }
 }  // namespace
 
 CursorOverlay::CursorOverlay(ProfileChart* chart) : QWidget(chart), m_chart(chart) {
@@ -74,6 +75,25 @@ QRectF CursorOverlay::readoutBox() const {
   return {left, plot.bottom() - tall - look.px(kBesideCursor), wide, tall};
 }
 
+/// The foot of a station and what it must weigh there, on the chart.
+QPointF CursorOverlay::driveAt(const TurnoverStation& station, GrainsPerFoot mass) const {
+  const double shown = shownValue(mass.value(), Measure::lineMass, m_chart->m_look->units());
+  QPointF point = m_chart->position(station.at.feet(), shown);
+  point.setY(std::max(point.y(), m_chart->plotArea().top()));
+  return point;
+}
+
+/// Under the beginning of its line, or over it where the cursor's words stand.
+QRectF CursorOverlay::driveWordsBox() const {
+  const auto& turnover = m_chart->m_feed->analysis().turnover;
+  if (!m_chart->m_driveShown || !turnover || turnover->stations.size() < 2) return {};
+  const QFontMetricsF metrics(m_chart->m_look->font(kType));
+  const QPointF first = driveAt(turnover->stations.front(), turnover->stations.front().need);
+  QRectF box(first.x(), first.y() + 0.4 * metrics.height(), metrics.horizontalAdvance(driveWords()), metrics.height());
+  if (box.intersects(readoutBox())) box.moveBottom(first.y() - 0.2 * metrics.height());
+  return box;
+}
+
 /// What each foot must weigh for the loop to keep its speed there, dashed; where the line is lighter
 /// than that, the stretch between the two is shaded. Needs beyond the top of the chart are cut off.
 void CursorOverlay::paintDrive(QPainter& p) const {
@@ -81,12 +101,7 @@ void CursorOverlay::paintDrive(QPainter& p) const {
   const auto& turnover = m_chart->m_feed->analysis().turnover;
   if (!m_chart->m_driveShown || !turnover || turnover->stations.size() < 2) return;
   const QRectF plot = m_chart->plotArea();
-  const auto at = [&](const TurnoverStation& s, GrainsPerFoot mass) {
-    const double shown = shownValue(mass.value(), Measure::lineMass, look.units());
-    QPointF point = m_chart->position(s.at.feet(), shown);
-    point.setY(std::max(point.y(), plot.top()));
-    return point;
-  };
+  const auto at = [this](const TurnoverStation& s, GrainsPerFoot mass) { return driveAt(s, mass); };
   QColor shade = look.colours().ochreLine;
   shade.setAlpha(110);
   p.save();
@@ -108,8 +123,7 @@ void CursorOverlay::paintDrive(QPainter& p) const {
   p.drawPolyline(need);
   p.restore();
   p.setPen(look.colours().ochreWord);
-  const QString words = ProfileChart::tr("what the loop needs of each foot");
-  p.drawText(QPointF(need.first().x(), need.first().y() + 1.4 * p.fontMetrics().height()), words);
+  p.drawText(driveWordsBox(), Qt::AlignLeft | Qt::AlignVCenter | Qt::TextDontClip, driveWords());
 }
 
 void CursorOverlay::paintCursor(QPainter& p) const {

@@ -3,6 +3,8 @@
 
 #include <QWidget>
 
+#include "core/air/turnover.h"
+
 namespace grainwise::ui {
 
 class ProfileChart;
@@ -16,6 +18,10 @@ class CursorOverlay : public QWidget {
 
   /// Where the cursor's words stand: beside the cursor, always whole within the chart.
   [[nodiscard]] QRectF readoutBox() const;
+  /// Where the name of the need's line stands, clear of the cursor's words; nowhere while it is not shown.
+  [[nodiscard]] QRectF driveWordsBox() const;
+  /// Where a station of the loop with this much line stands on the chart.
+  [[nodiscard]] QPointF driveAt(const TurnoverStation& station, GrainsPerFoot mass) const;
 
  protected:
   void paintEvent(QPaintEvent* event) override;
