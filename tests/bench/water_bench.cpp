@@ -1,6 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <benchmark/benchmark.h>
 
+#include <algorithm>
+#include <chrono>
+#include <stop_token>
+#include <thread>
+
 #include "core/mass/profile.h"
 #include "core/water/band.h"
 #include "core/water/swing.h"
@@ -30,25 +35,36 @@ BENCHMARK(hanging)->DenseRange(0, 7)->Unit(benchmark::kMicrosecond);
 constexpr std::size_t kSwingCase = 3;
 constexpr double kSwing_s = 30.0;
 constexpr double kStep_s = 0.02;
+constexpr double kBegins_s = 0.4;
+constexpr std::size_t kNodes = 50;
+constexpr std::size_t kBandNodes = 30;
+constexpr double kBandStep_s = 0.04;
 
-/// Thirty seconds of swing in steps of 20 ms, from the moment the line comes tight.
-void swinging(benchmark::State& state) {
+/// So long of a swing from the moment the line comes tight, in steps of one length.
+void swingInSteps(benchmark::State& state, std::size_t nodes, double step_s, double seconds) {
   const test::WaterCase& one = cases()[kSwingCase];
-  const test::SwingChain start(one, std::size_t(state.range(0)));
+  const test::SwingChain start(one, nodes);
   numerics::Vec3 end;
   for (auto _ : state) {
     test::SwingChain chain = start;
-    if (!chain.run(kSwing_s, kStep_s)) state.SkipWithError("a step did not converge");
+    if (!chain.run(seconds, step_s)) state.SkipWithError("a step did not converge");
     end = chain.line().fly();
   }
   test::SwingChain counted = start;
   state.counters["nodes"] = double(counted.line().nodes());
   test::SwingChain fine = start;
-  (void)fine.run(kSwing_s, kStep_s / 10);
+  (void)fine.run(seconds, step_s / 10);
   state.counters["depth_m"] = -end.z;
   state.counters["error_m"] = (end - fine.line().fly()).norm();
 }
+void swinging(benchmark::State& state) { swingInSteps(state, std::size_t(state.range(0)), kStep_s, kSwing_s); }
 BENCHMARK(swinging)->Arg(25)->Arg(50)->Arg(100)->Arg(200)->Arg(400)->Unit(benchmark::kMillisecond);
+
+/// The beginning of a swing, and of one as coarse as those of the band: SciPy takes a minute for more.
+void swingBegins(benchmark::State& state) { swingInSteps(state, kNodes, kStep_s, kBegins_s); }
+void bandSwingBegins(benchmark::State& state) { swingInSteps(state, kBandNodes, kBandStep_s, kBegins_s); }
+BENCHMARK(swingBegins)->Unit(benchmark::kMillisecond);
+BENCHMARK(bandSwingBegins)->Unit(benchmark::kMillisecond);
 
 /// A whole swing as the River shows it: landing, drift, swing, hang-down.
 void wholeSwing(benchmark::State& state) {
@@ -85,6 +101,33 @@ void runsOfTheBand(benchmark::State& state) {
   }
 }
 BENCHMARK(runsOfTheBand)->Unit(benchmark::kMillisecond);
+
+/// A band that is asked to stop at a moment of its own each time, until it has returned.
+void stoppingBand(benchmark::State& state) {
+  using Clock = std::chrono::steady_clock;
+  const Rig rig = test::sampleRig("01-plain-winter");
+  double worst_ms = 0.0;
+  int moment_ms = 2;
+  for (auto _ : state) {
+    std::stop_source stop;
+    Clock::time_point asked;
+    std::jthread hand([&] {
+      std::this_thread::sleep_for(std::chrono::milliseconds(moment_ms));
+      asked = Clock::now();
+      stop.request_stop();
+    });
+    const SwingBand found = swingBand(rig, {}, {}, stop.get_token());
+    const auto ended = Clock::now();
+    hand.join();
+    if (found.end != SwingEnd::stopped) state.SkipWithError("ended before it was asked to stop");
+    const double took_s = std::chrono::duration<double>(ended - asked).count();
+    worst_ms = std::max(worst_ms, 1e3 * took_s);
+    state.SetIterationTime(took_s);
+    moment_ms = 2 + (moment_ms + 17) % 60;
+  }
+  state.counters["worst_ms"] = worst_ms;
+}
+BENCHMARK(stoppingBand)->UseManualTime()->Iterations(40)->Unit(benchmark::kMillisecond);
 
 }  // namespace
 

@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "core/material/agreement.h"
+#include "core/material/rated_diameters.h"
 #include "core/material/section_properties.h"
 #include "core/units/si.h"
 
@@ -214,4 +215,17 @@ TEST_CASE("a derived density that no line has is a warning, not a refusal") {
   CHECK(implausible(heavy, 1.0)[0].text().find("follows from its mass and its sink rate") !=
         std::string::npos);
   CHECK(implausible(partOf(PartKind::tip, rated(11, 7.5)), 1.0).empty());
+}
+
+TEST_CASE("diameters that are kept for equal masses and rates are those worked out anew, bit for bit") {
+  RatedDiameters kept;
+  for (int turn = 0; turn < 3; ++turn) {
+    for (double mass = 3; mass < 25; mass += 0.07) {
+      for (const double rate : {1.5, 6.0, 6.1, 9.25}) {
+        Section s = rated(mass, rate);
+        s.mass = Along<GrainsPerFoot>(GrainsPerFoot(mass), GrainsPerFoot(mass - 1.4));
+        REQUIRE(sectionProperties(s, PartKind::tip, 1.07, kept) == sectionProperties(s, PartKind::tip, 1.07));
+      }
+    }
+  }
 }
