@@ -97,8 +97,8 @@ Result<Rig> missing(const Wording& what, const Wording& fix) {
 Result<Rig> startFromRod(const Rod& rod, Style style, const Shelf& shelf) {
   const auto window = windowOf(rod, style);
   if (!window) {
-    return missing(Problem::tr("no grain window is known for this rod and this style of head"),
-                   Problem::tr("give the rod's window, or a line number from our tables"));
+    return missing(Problem::tr("the grains that this rod is made for are not known"),
+                   Problem::tr("give its line number, or the grains that its maker names"));
   }
   const Part* head = headFor(shelf, style, *window);
   if (head == nullptr) return missing(Problem::tr("the shelf has no head of this style"), Problem::tr("add one to it"));

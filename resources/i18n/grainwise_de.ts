@@ -3990,14 +3990,6 @@
         <translation>ein Stück wählen, das mit einer Rate sinkt</translation>
     </message>
     <message>
-        <source>no grain window is known for this rod and this style of head</source>
-        <translation>für diese Rute und diese Kopfart ist kein Fenster bekannt</translation>
-    </message>
-    <message>
-        <source>give the rod&apos;s window, or a line number from our tables</source>
-        <translation>das Fenster der Rute angeben oder eine Schnurklasse aus unseren Tabellen</translation>
-    </message>
-    <message>
         <source>the shelf has no head of this style</source>
         <translation>das Regal hat keinen Kopf dieser Art</translation>
     </message>
@@ -4812,6 +4804,14 @@
     <message>
         <source>altitude of the air</source>
         <translation>Höhe der Luft über dem Meer</translation>
+    </message>
+    <message>
+        <source>the grains that this rod is made for are not known</source>
+        <translation>für wie viele Grain diese Rute gebaut ist, ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>give its line number, or the grains that its maker names</source>
+        <translation>geben Sie ihre Schnurklasse an, oder die Grain, die der Hersteller nennt</translation>
     </message>
 </context>
 <context>
@@ -5976,6 +5976,18 @@
         <source>Duplicate</source>
         <translation>Verdoppeln</translation>
     </message>
+    <message>
+        <source>No card yet. Make one of the rig on the bench, or begin with a blank one.
+
+Lessons to look at: Menu, Help, Sample decks and rigs.</source>
+        <translation>Noch keine Karte. Machen Sie eine von der Montage auf der Werkbank, oder beginnen Sie mit einer leeren.
+
+Fertige Kartensätze: Menü, Hilfe, Beispiele.</translation>
+    </message>
+    <message>
+        <source>The deck has no card yet.</source>
+        <translation>Der Kartensatz hat noch keine Karte.</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::ClinicHost</name>
@@ -6963,6 +6975,10 @@
         <source>From these the leader is proposed, and drawn below to scale.</source>
         <translation>Daraus wird das Vorfach vorgeschlagen und darunter maßstäblich gezeichnet.</translation>
     </message>
+    <message>
+        <source>The deck has no card yet.</source>
+        <translation>Der Kartensatz hat noch keine Karte.</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::CutDrawing</name>
@@ -7217,10 +7233,6 @@
         <translation>Worin sich B von A unterscheidet</translation>
     </message>
     <message>
-        <source>A and B are the same line. Change one of them, drag a part across, or try a part from the Shelf.</source>
-        <translation>A und B sind dieselbe Schnur. Eine davon ändern, ein Teil hinüberziehen oder ein Teil aus dem Regal versuchen.</translation>
-    </message>
-    <message>
         <source>Changes no reading by itself</source>
         <translation>Ändert für sich keinen Wert</translation>
     </message>
@@ -7239,6 +7251,10 @@
     <message>
         <source>What it does by itself</source>
         <translation>Was er für sich tut</translation>
+    </message>
+    <message>
+        <source>A and B are the same line. Change one of them, drag a part across, try a part from the Shelf, or open another rig: samples are in Menu, Help.</source>
+        <translation>A und B sind dieselbe Schnur. Eine davon ändern, ein Teil hinüberziehen, ein Teil aus dem Regal versuchen oder eine andere Montage öffnen: Beispiele stehen in Menü, Hilfe.</translation>
     </message>
 </context>
 <context>
@@ -8270,6 +8286,10 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
     <message>
         <source>Of %1 added to your parts: %2; there already: %3. Undo takes them off.</source>
         <translation>Aus %1 zu Ihren Teilen hinzugefügt: %2; schon da: %3. Rückgängig nimmt sie heraus.</translation>
+    </message>
+    <message>
+        <source>unnamed deck</source>
+        <translation>Kartensatz ohne Namen</translation>
     </message>
 </context>
 <context>
@@ -9345,12 +9365,12 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
         <translation>Das obere Ende liegt unter dem unteren.</translation>
     </message>
     <message>
-        <source>The grains on a rod are for the head alone. Without a window, ours for the line number is taken; the rod maker&apos;s figure comes first.</source>
-        <translation>Die Grain auf einer Rute gelten allein für den Kopf. Ohne Fenster gilt unseres für die Schnurklasse; die Angabe des Rutenherstellers geht vor.</translation>
-    </message>
-    <message>
         <source>Start from the rod</source>
         <translation>Von der Rute aus beginnen</translation>
+    </message>
+    <message>
+        <source>The grains on a rod are for the head alone, and the rod maker&apos;s figure comes first. Where none is given, our usual range for the line number is taken.</source>
+        <translation>Die Grain auf einer Rute gelten allein für den Kopf, und die Angabe des Rutenherstellers geht vor. Wo keine steht, gilt unser üblicher Bereich für die Schnurklasse.</translation>
     </message>
 </context>
 <context>
@@ -9363,6 +9383,21 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
         <source>usual: %1, %2</source>
         <comment>the usual value, whose it is</comment>
         <translation>üblich: %1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::SamplesMenu</name>
+    <message>
+        <source>Decks for a class</source>
+        <translation>Kartensätze für einen Kurs</translation>
+    </message>
+    <message>
+        <source>Rigs</source>
+        <translation>Montagen</translation>
+    </message>
+    <message>
+        <source>Wrong on purpose, to mend</source>
+        <translation>Absichtlich falsch, zum Ausbessern</translation>
     </message>
 </context>
 <context>
@@ -9815,6 +9850,10 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
     <message>
         <source>Start from a rod</source>
         <translation>Von einer Rute aus beginnen</translation>
+    </message>
+    <message>
+        <source>Copy to the other line</source>
+        <translation>Zur anderen Schnur kopieren</translation>
     </message>
 </context>
 <context>

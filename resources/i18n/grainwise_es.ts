@@ -3990,14 +3990,6 @@
         <translation>elija una pieza que se hunda a una velocidad dada</translation>
     </message>
     <message>
-        <source>no grain window is known for this rod and this style of head</source>
-        <translation>no se conoce ventana para esta caña y este estilo de cabeza</translation>
-    </message>
-    <message>
-        <source>give the rod&apos;s window, or a line number from our tables</source>
-        <translation>dé la ventana de la caña, o un número de línea de nuestras tablas</translation>
-    </message>
-    <message>
         <source>the shelf has no head of this style</source>
         <translation>el estante no tiene ninguna cabeza de este estilo</translation>
     </message>
@@ -4812,6 +4804,14 @@
     <message>
         <source>altitude of the air</source>
         <translation>altitud del aire</translation>
+    </message>
+    <message>
+        <source>the grains that this rod is made for are not known</source>
+        <translation>no se sabe para cuántos grains está hecha esta caña</translation>
+    </message>
+    <message>
+        <source>give its line number, or the grains that its maker names</source>
+        <translation>dé su número de línea, o los grains que indica el fabricante</translation>
     </message>
 </context>
 <context>
@@ -5976,6 +5976,18 @@
         <source>Duplicate</source>
         <translation>Duplicar</translation>
     </message>
+    <message>
+        <source>No card yet. Make one of the rig on the bench, or begin with a blank one.
+
+Lessons to look at: Menu, Help, Sample decks and rigs.</source>
+        <translation>Aún no hay fichas. Haga una del montaje del banco, o empiece con una vacía.
+
+Series hechas: Menú, Ayuda, Ejemplos.</translation>
+    </message>
+    <message>
+        <source>The deck has no card yet.</source>
+        <translation>La serie aún no tiene fichas.</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::ClinicHost</name>
@@ -6963,6 +6975,10 @@
         <source>From these the leader is proposed, and drawn below to scale.</source>
         <translation>Con esto se propone el bajo, y se dibuja debajo a escala.</translation>
     </message>
+    <message>
+        <source>The deck has no card yet.</source>
+        <translation>La serie aún no tiene fichas.</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::CutDrawing</name>
@@ -7217,10 +7233,6 @@
         <translation>En qué difiere B de A</translation>
     </message>
     <message>
-        <source>A and B are the same line. Change one of them, drag a part across, or try a part from the Shelf.</source>
-        <translation>A y B son la misma línea. Cambie una, arrastre una parte a la otra o pruebe una parte del Estante.</translation>
-    </message>
-    <message>
         <source>Changes no reading by itself</source>
         <translation>Por sí solo no cambia ninguna lectura</translation>
     </message>
@@ -7239,6 +7251,10 @@
     <message>
         <source>What it does by itself</source>
         <translation>Qué hace por sí sola</translation>
+    </message>
+    <message>
+        <source>A and B are the same line. Change one of them, drag a part across, try a part from the Shelf, or open another rig: samples are in Menu, Help.</source>
+        <translation>A y B son la misma línea. Cambie una, arrastre una parte a la otra, pruebe una parte del Estante o abra otro montaje: hay ejemplos en Menú, Ayuda.</translation>
     </message>
 </context>
 <context>
@@ -8270,6 +8286,10 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
     <message>
         <source>Of %1 added to your parts: %2; there already: %3. Undo takes them off.</source>
         <translation>De %1 añadidas a sus partes: %2; ya estaban: %3. Deshacer las quita.</translation>
+    </message>
+    <message>
+        <source>unnamed deck</source>
+        <translation>serie sin nombre</translation>
     </message>
 </context>
 <context>
@@ -9345,12 +9365,12 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
         <translation>El extremo superior está por debajo del inferior.</translation>
     </message>
     <message>
-        <source>The grains on a rod are for the head alone. Without a window, ours for the line number is taken; the rod maker&apos;s figure comes first.</source>
-        <translation>Los grains de una caña son solo para la cabeza. Sin ventana se toma la nuestra para el número de línea; la cifra del fabricante va por delante.</translation>
-    </message>
-    <message>
         <source>Start from the rod</source>
         <translation>Empezar desde la caña</translation>
+    </message>
+    <message>
+        <source>The grains on a rod are for the head alone, and the rod maker&apos;s figure comes first. Where none is given, our usual range for the line number is taken.</source>
+        <translation>Los grains de una caña son solo para la cabeza, y la cifra del fabricante va por delante. Donde no hay ninguna, se toma nuestro margen usual para el número de línea.</translation>
     </message>
 </context>
 <context>
@@ -9363,6 +9383,21 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
         <source>usual: %1, %2</source>
         <comment>the usual value, whose it is</comment>
         <translation>usual: %1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::SamplesMenu</name>
+    <message>
+        <source>Decks for a class</source>
+        <translation>Series para una clase</translation>
+    </message>
+    <message>
+        <source>Rigs</source>
+        <translation>Montajes</translation>
+    </message>
+    <message>
+        <source>Wrong on purpose, to mend</source>
+        <translation>Mal a propósito, para arreglar</translation>
     </message>
 </context>
 <context>
@@ -9815,6 +9850,10 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
     <message>
         <source>Start from a rod</source>
         <translation>Empezar desde una caña</translation>
+    </message>
+    <message>
+        <source>Copy to the other line</source>
+        <translation>Copiar a la otra línea</translation>
     </message>
 </context>
 <context>

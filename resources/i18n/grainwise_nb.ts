@@ -3990,14 +3990,6 @@
         <translation>velg et stykke som synker med en oppgitt fart</translation>
     </message>
     <message>
-        <source>no grain window is known for this rod and this style of head</source>
-        <translation>det er ikke kjent noe grainvindu for denne stanga og denne klumptypen</translation>
-    </message>
-    <message>
-        <source>give the rod&apos;s window, or a line number from our tables</source>
-        <translation>oppgi stangas vindu, eller en lineklasse fra tabellene våre</translation>
-    </message>
-    <message>
         <source>the shelf has no head of this style</source>
         <translation>hylla har ingen klump av denne typen</translation>
     </message>
@@ -4812,6 +4804,14 @@
     <message>
         <source>altitude of the air</source>
         <translation>luftas høyde over havet</translation>
+    </message>
+    <message>
+        <source>the grains that this rod is made for are not known</source>
+        <translation>hvor mange grain denne stangen er laget for, er ikke kjent</translation>
+    </message>
+    <message>
+        <source>give its line number, or the grains that its maker names</source>
+        <translation>oppgi lineklassen, eller de grain som produsenten oppgir</translation>
     </message>
 </context>
 <context>
@@ -5976,6 +5976,18 @@
         <source>Duplicate</source>
         <translation>Dupliser</translation>
     </message>
+    <message>
+        <source>No card yet. Make one of the rig on the bench, or begin with a blank one.
+
+Lessons to look at: Menu, Help, Sample decks and rigs.</source>
+        <translation>Ingen kort ennå. Lag et av oppsettet på benken, eller begynn med et tomt.
+
+Ferdige kortstokker: Meny, Hjelp, Eksempler.</translation>
+    </message>
+    <message>
+        <source>The deck has no card yet.</source>
+        <translation>Kortstokken har ingen kort ennå.</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::ClinicHost</name>
@@ -6963,6 +6975,10 @@
         <source>From these the leader is proposed, and drawn below to scale.</source>
         <translation>Av disse foreslås fortommen, og den tegnes under i målestokk.</translation>
     </message>
+    <message>
+        <source>The deck has no card yet.</source>
+        <translation>Kortstokken har ingen kort ennå.</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::CutDrawing</name>
@@ -7217,10 +7233,6 @@
         <translation>Hva B skiller seg fra A i</translation>
     </message>
     <message>
-        <source>A and B are the same line. Change one of them, drag a part across, or try a part from the Shelf.</source>
-        <translation>A og B er samme line. Endre en av dem, dra en del over, eller prøv en del fra hylla.</translation>
-    </message>
-    <message>
         <source>Changes no reading by itself</source>
         <translation>Endrer ingen avlesning alene</translation>
     </message>
@@ -7239,6 +7251,10 @@
     <message>
         <source>What it does by itself</source>
         <translation>Hva den gjør alene</translation>
+    </message>
+    <message>
+        <source>A and B are the same line. Change one of them, drag a part across, try a part from the Shelf, or open another rig: samples are in Menu, Help.</source>
+        <translation>A og B er samme line. Endre en av dem, dra en del over, prøv en del fra hylla, eller åpne et annet oppsett: eksempler står i Meny, Hjelp.</translation>
     </message>
 </context>
 <context>
@@ -8270,6 +8286,10 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
     <message>
         <source>Of %1 added to your parts: %2; there already: %3. Undo takes them off.</source>
         <translation>Fra %1 lagt til delene dine: %2; fantes fra før: %3. Angre tar dem bort.</translation>
+    </message>
+    <message>
+        <source>unnamed deck</source>
+        <translation>kortstokk uten navn</translation>
     </message>
 </context>
 <context>
@@ -9345,12 +9365,12 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
         <translation>Den øvre enden ligger under den nedre.</translation>
     </message>
     <message>
-        <source>The grains on a rod are for the head alone. Without a window, ours for the line number is taken; the rod maker&apos;s figure comes first.</source>
-        <translation>Grain på en stang gjelder klumpen alene. Uten vindu brukes vårt for lineklassen; stangprodusentens tall går foran.</translation>
-    </message>
-    <message>
         <source>Start from the rod</source>
         <translation>Start fra stanga</translation>
+    </message>
+    <message>
+        <source>The grains on a rod are for the head alone, and the rod maker&apos;s figure comes first. Where none is given, our usual range for the line number is taken.</source>
+        <translation>Grain på en stang gjelder klumpen alene, og stangprodusentens tall går foran. Der ingen er oppgitt, brukes vårt vanlige område for lineklassen.</translation>
     </message>
 </context>
 <context>
@@ -9363,6 +9383,21 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
         <source>usual: %1, %2</source>
         <comment>the usual value, whose it is</comment>
         <translation>vanlig: %1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>grainwise::ui::SamplesMenu</name>
+    <message>
+        <source>Decks for a class</source>
+        <translation>Kortstokker for et kurs</translation>
+    </message>
+    <message>
+        <source>Rigs</source>
+        <translation>Oppsett</translation>
+    </message>
+    <message>
+        <source>Wrong on purpose, to mend</source>
+        <translation>Feil med vilje, til å rette</translation>
     </message>
 </context>
 <context>
@@ -9815,6 +9850,10 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
     <message>
         <source>Start from a rod</source>
         <translation>Start fra en stang</translation>
+    </message>
+    <message>
+        <source>Copy to the other line</source>
+        <translation>Kopier til den andre lina</translation>
     </message>
 </context>
 <context>

@@ -35,6 +35,18 @@ TEST_CASE_METHOD(test::UiFixture, "every reading that has a tile has its place i
   }
 }
 
+TEST_CASE_METHOD(test::UiFixture, "under every reading the help says where it comes from and whose its limits are") {
+  Look look;
+  HelpWindow help(&look);
+  help.pages()->setCurrentRow(1);
+  const QStringList readings = help.text()->toMarkdown().split(QStringLiteral("\n## ")).mid(1);
+  REQUIRE(readings.size() > 6);
+  for (const QString& one : readings.mid(0, readings.size() - 1)) {  // the last is on limits of one's own
+    INFO(one.toStdString());
+    CHECK(one.contains(QStringLiteral("source"), Qt::CaseInsensitive));
+  }
+}
+
 TEST_CASE_METHOD(test::UiFixture, "a search leaves the pages that hold the words and says when there is none") {
   Look look;
   HelpWindow help(&look);

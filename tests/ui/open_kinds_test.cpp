@@ -14,6 +14,7 @@
 #include "tests/support/strip_bench.h"
 #include "ui/clinic/clinic_face.h"
 #include "ui/clinic/deck_document.h"
+#include "ui/compare/compare_face.h"
 #include "ui/document/own_store.h"
 #include "ui/document/pool_book.h"
 #include "ui/panels/drawer.h"
@@ -21,6 +22,7 @@
 #include "ui/window/actions.h"
 #include "ui/window/bench_face.h"
 #include "ui/window/clinic_host.h"
+#include "ui/window/compare_host.h"
 #include "ui/window/faces.h"
 #include "ui/window/main_window.h"
 
@@ -48,6 +50,16 @@ struct OpenFixture : test::UiFixture {
     REQUIRE(enter.isAccepted());
     QDropEvent drop(QPoint(10, 10), Qt::CopyAction, &data, Qt::LeftButton, {});
     QApplication::sendEvent(window.get(), &drop);
+  }
+  /// From the Help menu, where it stands under its own name.
+  void openSample(const QString& file, const QString& name) {
+    QMenu* menu = window->actionSet()->samplesMenu();
+    Q_EMIT menu->aboutToShow();
+    auto* sample = window->findChild<QAction*>(file);
+    REQUIRE(sample != nullptr);
+    CHECK(sample->text() == name);
+    CHECK(menu->actions().contains(sample));
+    sample->trigger();
   }
   /// By each way that a window has.
   void open(const QString& path, bool byDrop) {
@@ -144,12 +156,7 @@ TEST_CASE_METHOD(OpenFixture, "two files that are not both rigs are each opened,
 }
 
 TEST_CASE_METHOD(OpenFixture, "a carried deck opens from the Help menu as an untitled copy with its rigs in it") {
-  QAction* sample = nullptr;
-  for (QAction* entry : window->actionSet()->samplesMenu()->actions()) {
-    if (entry->objectName() == QStringLiteral("why-that-tip.deck.json")) sample = entry;
-  }
-  REQUIRE(sample != nullptr);
-  sample->trigger();
+  openSample(QStringLiteral("why-that-tip.deck.json"), QStringLiteral("Why that tip?"));
   CHECK(window->faces()->current() == QStringLiteral("clinic"));
   const DeckDocument* deck = window->clinic()->face()->document();
   CHECK(deck->path().isEmpty());
@@ -159,6 +166,39 @@ TEST_CASE_METHOD(OpenFixture, "a carried deck opens from the Help menu as an unt
     if (card.rigB) CHECK(std::holds_alternative<Rig>(*card.rigB));
   }
   CHECK(window->clinic()->face()->said().isEmpty());
+}
+
+TEST_CASE_METHOD(OpenFixture, "a carried rig opens where rigs are: in Compare in place of the one touched last") {
+  const Rig first = window->document()->rig();
+  window->faces()->open(QStringLiteral("compare"));
+  CompareFace* face = window->compare()->face();
+  face->setCurrent(face->side(Side::Letter::b));
+  openSample(QStringLiteral("03-thin-tail.rig.json"), QStringLiteral("Thin tail"));
+  CHECK(window->faces()->current() == QStringLiteral("compare"));
+  CHECK(face->side(Side::Letter::b)->document()->rig().name == "Thin tail");
+  CHECK(face->side(Side::Letter::b)->document()->path().isEmpty());
+  CHECK(window->document()->rig() == first);
+  face->setCurrent(face->side(Side::Letter::a));
+  openSample(QStringLiteral("02-slot.rig.json"), QStringLiteral("Slot"));
+  CHECK(window->document()->rig().name == "Slot");
+  CHECK(face->side(Side::Letter::b)->document()->rig().name == "Thin tail");
+  window->faces()->open(QStringLiteral("clinic"));
+  openSample(QStringLiteral("wrong-hinge.rig.json"), QStringLiteral("Hinge"));
+  CHECK(window->faces()->current() == QStringLiteral("bench"));
+  CHECK(window->document()->rig().name == "Hinge");
+}
+
+TEST_CASE_METHOD(OpenFixture, "the window is called after the rig or the deck that is open in it") {
+  const QString rig = window->windowTitle();
+  window->faces()->open(QStringLiteral("clinic"));
+  CHECK(window->windowTitle() != rig);
+  openSample(QStringLiteral("why-that-tip.deck.json"), QStringLiteral("Why that tip?"));
+  CHECK(window->windowTitle().startsWith(QStringLiteral("Why that tip?")));
+  window->clinic()->face()->addCard(Card{});
+  CHECK(window->isWindowModified());
+  window->faces()->open(QStringLiteral("bench"));
+  CHECK(window->windowTitle() == rig);
+  CHECK_FALSE(window->isWindowModified());
 }
 
 }  // namespace grainwise::ui

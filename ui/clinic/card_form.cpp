@@ -4,7 +4,6 @@
 #include <QComboBox>
 #include <QCoreApplication>
 #include <QFontMetrics>
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPlainTextEdit>
@@ -17,11 +16,13 @@
 #include "core/model/limits.h"
 #include "ui/panels/elided_choice.h"
 #include "ui/text/words.h"
+#include "ui/theme/flow_row.h"
 
 namespace grainwise::ui {
 namespace {
 
 constexpr int kTarget = 44;
+constexpr int kGap = 6;  ///< between the buttons of a row
 constexpr int kMostCharacters = limits::kStringChars;
 
 QString rigWords(const std::optional<CardRig>& rig) {
@@ -152,11 +153,16 @@ CardForm::CardForm(Look* look, QWidget* parent) : QWidget(parent), m_look(look) 
 
 QPlainTextEdit* CardForm::addText(const QString& name, const QString& label, int lines) {
   auto* words = new QLabel(label, this);
+  words->setWordWrap(true);
   auto* field = new QPlainTextEdit(this);
   field->setObjectName(name);
   field->setAccessibleName(label);
   field->setTabChangesFocus(true);
-  field->setFixedHeight(QFontMetrics(m_look->font(15)).lineSpacing() * lines + 14);
+  const auto fit = [this, field, lines] {
+    field->setFixedHeight(QFontMetrics(m_look->font(15)).lineSpacing() * lines + 14);
+  };
+  connect(m_look, &Look::changed, field, fit);
+  fit();
   words->setBuddy(field);
   layout()->addWidget(words);
   layout()->addWidget(field);
@@ -185,7 +191,7 @@ CardForm::Row CardForm::addRow(const QString& name, const QString& label, bool f
   made.name->setWordWrap(true);
   made.name->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Minimum);
   column->addWidget(made.name);
-  auto* row = new QHBoxLayout;
+  auto* row = new FlowRow(kGap);
   for (const auto& [button, end] :
        {std::pair{made.bench, "Bench"}, std::pair{made.file, "File"}, std::pair{made.none, "None"}}) {
     if (button == nullptr) continue;

@@ -19,6 +19,8 @@ class CardView : public QWidget {
   void setCard(std::shared_ptr<const ShownCard> card, const CardState& state);
   /// Nothing at all: no card, or a blanked screen.
   void setBlank(bool blank);
+  /// What is said where there is no card.
+  void setPrompt(const QString& words);
   void setAspect(std::optional<double> widthToHeight);
 
   /// The card, with what of it is shown; null without one.
@@ -35,6 +37,7 @@ class CardView : public QWidget {
   std::shared_ptr<const ShownCard> m_card;
   CardState m_state;
   std::optional<double> m_aspect;
+  QString m_prompt;
   bool m_blank = false;
 };
 

@@ -40,6 +40,7 @@
 #include "ui/panels/elided_choice.h"
 #include "ui/strip/quiet_bar.h"
 #include "ui/text/problem_words.h"
+#include "ui/theme/tab_order.h"
 
 namespace grainwise::ui {
 namespace {
@@ -51,6 +52,9 @@ constexpr double kAspect = 16.0 / 9.0;
 /// References are checked when the typing has paused.
 constexpr int kPause_ms = 250;
 constexpr auto kEnding = ".deck.json";
+/// What there is to do with cards, once there are some.
+constexpr const char* kOfCards[] = {"cardUp",        "cardDown",  "cardTwice", "cardDelete",
+                                    "previewAnswer", "showFirst", "showHere",  "deckPrint"};
 constexpr auto kFilter =
     QT_TRANSLATE_NOOP("grainwise::ui::ClinicFace", "Decks (*.deck.json);;All files (*)");
 
@@ -100,7 +104,10 @@ ClinicFace::ClinicFace(Look* look, const Shelf& shelf, QWidget* parent, const Pr
   refresh();
 }
 
-ClinicFace::~ClinicFace() { endShow(); }
+ClinicFace::~ClinicFace() {
+  endShow();
+  m_document->disconnect();  // its undo stack speaks once more as it goes, after what would listen has gone
+}
 
 QPushButton* ClinicFace::addButton(const QString& name, const QString& words) {
   auto* button = new QPushButton(words, m_desk);
@@ -118,11 +125,18 @@ void ClinicFace::layOut() {
   m_list = new QListWidget(m_desk);
   m_list->setObjectName(QStringLiteral("deckCards"));
   m_list->setAccessibleName(tr("Cards of the deck"));
-  m_list->setFont(m_look->font(16));
+  const auto fit = [this] {
+    m_list->setFont(m_look->font(16));
+    if (m_words != nullptr) say(said());
+  };
+  connect(m_look, &Look::changed, m_list, fit);
+  fit();
   m_list->setSpacing(4);
   m_preview = new CardView(m_look, m_desk);
   m_preview->setObjectName(QStringLiteral("cardPreview"));
   m_preview->setAspect(kAspect);
+  m_preview->setPrompt(tr("No card yet. Make one of the rig on the bench, or begin with a blank one.\n\n"
+                          "Lessons to look at: Menu, Help, Sample decks and rigs."));
   addWayOut(m_look, m_preview);
   m_answer = addButton(QStringLiteral("previewAnswer"), tr("With its answer"));
   m_answer->setCheckable(true);
@@ -188,6 +202,7 @@ void ClinicFace::layOut() {
   auto* whole = new QVBoxLayout(this);
   whole->setContentsMargins(0, 0, 0, 0);
   whole->addWidget(m_stack);
+  tabAsLaidOut(m_desk);
 }
 
 /// Words of a button do not touch its border.
@@ -319,6 +334,7 @@ void ClinicFace::refresh() {
 void ClinicFace::refreshCard() {
   const int at = current();
   const Deck& deck = m_document->deck();
+  for (const char* name : kOfCards) findChild<QPushButton*>(QLatin1String(name))->setEnabled(!deck.cards.empty());
   if (at < 0 || at >= int(deck.cards.size())) {
     m_preview->setCard(nullptr, {});
     m_form->setCard(std::nullopt);
@@ -443,7 +459,8 @@ QScreen* ClinicFace::chosenScreen() const {
 }
 
 void ClinicFace::startShow(int from) {
-  if (m_run || m_document->deck().cards.empty()) return;
+  if (m_run) return;
+  if (m_document->deck().cards.empty()) return say(tr("The deck has no card yet."));
   m_run = std::make_unique<DeckRun>(m_document->deck(), m_document->folder(), conditions());
   m_run->setStill(m_look->reduceMotion());
   m_run->goTo(from);

@@ -115,7 +115,7 @@ class ClinicFace : public QWidget {
   CardView* m_preview;
   QPushButton* m_answer;
   CardForm* m_form = nullptr;
-  QLabel* m_words;
+  QLabel* m_words = nullptr;
   QComboBox* m_screens;
   TeacherView* m_teacher;
   EditPanel* m_edit;

@@ -22,6 +22,7 @@
 #include "ui/strip/strip_metrics.h"
 #include "ui/strip/strip_view.h"
 #include "ui/theme/pill_button.h"
+#include "ui/theme/tab_order.h"
 #include "ui/work/analysis_feed.h"
 
 namespace grainwise::ui {
@@ -120,6 +121,9 @@ void CompareFace::connectSide(Side* side) {
   connect(strip, &StripView::partActivated, this, onThis([this] { openPart(); }));
   connect(strip, &StripView::startFromRod, this, onThis([this] { openRod(true); }));
   connect(strip, &StripView::refused, m_drawer, &Drawer::say);
+  connect(strip, &StripView::copyAcrossWanted, this, [this, side](std::size_t index) {
+    otherOf(side)->strip()->takeCopy(side->document()->rig().parts[index], index + 1);
+  });
   connect(side->document(), &RigDocument::rigChanged, this, [this, side] {
     m_drawer->say({});
     shareWater(side);
@@ -142,7 +146,9 @@ void CompareFace::arrange() {
   column->insertWidget(0, a, 4);
   column->removeWidget(b);
   column->insertWidget(1, b, 4);
-  setTabOrder(a, b);
+  a->strip()->setOtherLine(true);
+  b->strip()->setOtherLine(false);
+  tabAsLaidOut(this);
   m_shelves[std::size_t(m_first)]->setObjectName(QStringLiteral("shelfA"));
   m_shelves[std::size_t(1 - m_first)]->setObjectName(QStringLiteral("shelfB"));
   m_feed->setFirst(a->feed());

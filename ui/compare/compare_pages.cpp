@@ -45,6 +45,11 @@ CompareFace::Pages CompareFace::pagesOf(Side* side, const Shelf& parts) {
   shelfView->setShelf(parts);
   m_shelves[index] = shelfView;
   connectShelf(side);
+  connect(side->strip(), &StripView::partWanted, this, [this, side, shelfView](PartKind kind) {
+    setCurrent(side);
+    openShelf();
+    shelfView->showKind(kind);
+  });
   auto* editor = new PartEditor(m_look, document, side->feed(), m_stacks[Stack::part]);
   connect(side->strip(), &StripView::partSelected, editor, &PartEditor::setPart);
   auto* water = new WaterPanel(m_look, document, m_pools, m_stacks[Stack::water]);
@@ -60,8 +65,7 @@ QScrollArea* scrolled(QWidget* inside, QWidget* parent) {
   area->setWidgetResizable(true);
   area->setFrameShape(QFrame::NoFrame);
   area->setFocusPolicy(Qt::NoFocus);
-  area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  area->setWidget(inside);
+  area->setWidget(inside);  // at a large type a table may be wider than its half
   inside->setAutoFillBackground(false);
   area->viewport()->setAutoFillBackground(false);
   return area;
@@ -190,7 +194,10 @@ void CompareFace::openRod(bool startFrom) {
 
 void CompareFace::openWater() { m_drawer->open(kKeys[Stack::water]); }
 
-void CompareFace::openName() { m_drawer->open(kKeys[Stack::name]); }
+void CompareFace::openName() {
+  m_drawer->open(kKeys[Stack::name]);
+  static_cast<NamePanel*>(m_pages[std::size_t(m_current)].name)->begin();
+}
 
 void CompareFace::showProblems(const QString& title, const Problems& problems) {
   m_problems->show(title, problems);

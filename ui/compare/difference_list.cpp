@@ -131,8 +131,8 @@ DifferenceList::DifferenceList(Look* look, CompareFeed* feed, QWidget* parent)
   m_none->setObjectName(QStringLiteral("noDifference"));
   m_none->setTextFormat(Qt::PlainText);
   m_none->setWordWrap(true);
-  m_none->setText(tr("A and B are the same line. Change one of them, drag a part across, or try a part "
-                     "from the Shelf."));
+  m_none->setText(tr("A and B are the same line. Change one of them, drag a part across, try a part "
+                     "from the Shelf, or open another rig: samples are in Menu, Help."));
   m_column->addWidget(m_none);
   m_column->addStretch(1);
   connect(feed, &CompareFeed::compared, this, &DifferenceList::refresh);

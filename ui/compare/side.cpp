@@ -10,6 +10,7 @@
 #include "ui/strip/strip_view.h"
 #include "ui/text/words.h"
 #include "ui/theme/pill_button.h"
+#include "ui/theme/tab_order.h"
 #include "ui/work/analysis_feed.h"
 
 namespace grainwise::ui {
@@ -47,6 +48,7 @@ Side::Side(Look* look, RigDocument* document, AnalysisFeed* feed, QWidget* paren
   column->setSpacing(0);
   column->addWidget(m_header);
   column->addWidget(m_strip, 1);
+  tabAsLaidOut(this);
   connect(m_name, &PillButton::clicked, this, &Side::nameWanted);
   connect(m_rod, &PillButton::clicked, this, &Side::rodWanted);
   connect(m_water, &PillButton::clicked, this, &Side::waterWanted);

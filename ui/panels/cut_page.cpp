@@ -148,6 +148,7 @@ void CutPage::refresh() {
   m_sheet = cutSheet(parts, m_store->spools(), m_store->rules());
   const CutPicture picture = pictureOf(m_sheet, m_store->spools(), units());
   m_drawing->setPicture(picture);
+  m_drawing->setVisible(!m_store->spools().spools.empty());
   QStringList notes = picture.notes;
   if (m_store->spools().spools.empty()) {
     notes = {tr("No spools yet: read a list of spools, or write them down, on the Spools page.")};

@@ -9,6 +9,7 @@
 #include <QVBoxLayout>
 
 #include "ui/theme/pill_button.h"
+#include "ui/theme/tab_order.h"
 
 namespace grainwise::ui {
 namespace {
@@ -51,9 +52,11 @@ void Drawer::addPage(const QString& key, const QString& title, Make make, Stay s
   auto* tab = new PillButton(m_look, PillButton::Form::pill, title, this);
   tab->setObjectName(QStringLiteral("tab_") + key);
   tab->setVisible(stay == Stay::standing);
+  tab->setGivesWay(stay == Stay::passing);  // its title may be a sentence
   m_tabs->insertWidget(m_tabs->indexOf(m_words), tab);
   m_pages.insert(key, {tab, nullptr, std::move(make), stay});
   connect(tab, &PillButton::clicked, this, [this, key] { open(key); });
+  tabAsLaidOut(this);
   if (m_current.isEmpty()) open(key);
 }
 
@@ -77,6 +80,7 @@ void Drawer::prepare(const QString& key) {
   scroll->viewport()->setAutoFillBackground(false);
   scroll->setMinimumHeight(m_look->px(kLeastPage));
   m_stack->addWidget(scroll);
+  tabAsLaidOut(this);
 }
 
 void Drawer::open(const QString& key) {
@@ -91,6 +95,19 @@ void Drawer::open(const QString& key) {
   m_stack->setCurrentWidget(m_pages[key].widget);
   say({});
   Q_EMIT opened(key);
+  bringToSight();
+}
+
+/// On a face that is taller than the window: as much of the page as there is room for, its tab above all.
+void Drawer::bringToSight() {
+  if (!isVisible()) return;
+  for (QWidget* w = parentWidget(); w != nullptr; w = w->parentWidget()) {
+    auto* area = qobject_cast<QScrollArea*>(w);
+    if (area == nullptr) continue;
+    const QPoint top = mapTo(area->widget(), QPoint(0, 0));
+    area->ensureVisible(0, top.y() + height(), 0, 0);
+    area->ensureVisible(0, top.y(), 0, 0);
+  }
 }
 
 bool Drawer::stays(const QString& key) const {

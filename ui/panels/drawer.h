@@ -50,6 +50,7 @@ class Drawer : public QWidget {
 
  private:
   void applyLook();
+  void bringToSight();
 
   struct Page {
     PillButton* tab;

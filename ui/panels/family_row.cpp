@@ -12,6 +12,7 @@
 #include "core/analysis/depth_table.h"
 #include "ui/text/choice_words.h"
 #include "ui/text/quantities.h"
+#include "ui/theme/tab_order.h"
 
 namespace grainwise::ui {
 namespace {
@@ -162,6 +163,7 @@ void FamilyRow::fill() {
   m_row->addWidget(m_more);
   m_row->addStretch(1);
   fit();
+  tabAsLaidOut(this);
   for (QPushButton* button : std::as_const(m_buttons)) {
     if (within && choice.ranked[std::size_t(button->property(kRanked).toInt())].asItStands) button->setFocus();
   }

@@ -68,9 +68,6 @@ void NamePanel::applyLook() {
   m_notes->setFont(m_look->font(15));
 }
 
-void NamePanel::showEvent(QShowEvent* event) {
-  m_name->setFocus(Qt::OtherFocusReason);
-  QWidget::showEvent(event);
-}
+void NamePanel::begin() { m_name->setFocus(Qt::ShortcutFocusReason); }
 
 }  // namespace grainwise::ui

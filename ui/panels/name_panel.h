@@ -19,8 +19,8 @@ class NamePanel : public QWidget {
  public:
   NamePanel(Look* look, RigDocument* document, QWidget* parent = nullptr);
 
- protected:
-  void showEvent(QShowEvent* event) override;
+  /// Puts the keyboard into the name.
+  void begin();
 
  private:
   void refresh();

@@ -6,6 +6,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QVBoxLayout>
 #include <array>
 
 #include "core/choose/start.h"
@@ -55,10 +56,7 @@ RodPanel::RodPanel(Look* look, RigDocument* document, const Shelf& shelf, QWidge
   m_hands->setMinimumHeight(32);
   grid->addWidget(m_length, 0, 0, 2, 1);
   grid->addWidget(m_line, 0, 1, 2, 1);
-  auto* hands = new QLabel(tr("Hands"), this);
-  m_labels.append(hands);
-  grid->addWidget(hands, 0, 2);
-  grid->addWidget(m_hands, 1, 2, Qt::AlignTop);
+  grid->addLayout(underLabel(tr("Hands"), m_hands), 0, 2, 2, 1, Qt::AlignTop);
   addWindowFields(grid);
 
   m_style = new QComboBox(this);
@@ -70,10 +68,7 @@ RodPanel::RodPanel(Look* look, RigDocument* document, const Shelf& shelf, QWidge
   m_start->setMinimumHeight(36);
   m_start->setToolTip(tr("Head, tip and leader from the Shelf; the fly is yours to choose. Undo "
                          "brings the old rig back."));
-  auto* style = new QLabel(tr("Head to start with"), this);
-  m_labels.append(style);
-  grid->addWidget(style, 0, 8);
-  grid->addWidget(m_style, 1, 8, Qt::AlignTop);
+  grid->addLayout(underLabel(tr("Head to start with"), m_style), 0, 8, 2, 1, Qt::AlignTop);
   grid->addWidget(m_start, 2, 8, Qt::AlignTop);
   m_words = new QLabel(this);
   m_words->setTextFormat(Qt::PlainText);
@@ -96,6 +91,17 @@ RodPanel::RodPanel(Look* look, RigDocument* document, const Shelf& shelf, QWidge
   connect(look, &Look::changed, this, &RodPanel::applyLook);
   applyLook();
   refresh();
+}
+
+/// A choice stands under its label as a number field does.
+QVBoxLayout* RodPanel::underLabel(const QString& words, QWidget* choice) {
+  auto* label = new QLabel(words, this);
+  m_labels.append(label);
+  auto* column = new QVBoxLayout;
+  column->setSpacing(NumberField::kLabelGap);
+  column->addWidget(label);
+  column->addWidget(choice);
+  return column;
 }
 
 void RodPanel::editNumber(NumberField* field, const char* key,
@@ -193,14 +199,16 @@ void RodPanel::refresh() {
     m_windows[i].first->setValue(window != nullptr ? std::optional(window->low.value()) : std::nullopt);
     m_windows[i].second->setValue(window != nullptr ? std::optional(window->high.value()) : std::nullopt);
   }
-  m_words->setText(tr("The grains on a rod are for the head alone. Without a window, ours for the "
-                      "line number is taken; the rod maker's figure comes first."));
+  m_words->setText(tr("The grains on a rod are for the head alone, and the rod maker's figure comes first. Where "
+                      "none is given, our usual range for the line number is taken."));
 }
 
 void RodPanel::start() {
   const auto rig = startFromRod(rod(), kStyles[std::size_t(m_style->currentIndex())].style, m_shelf);
   if (!rig) {
-    m_words->setText(whatAndFix(rig.error().front()) + QLatin1Char('.'));
+    QString words = whatAndFix(rig.error().front());
+    words[0] = words[0].toUpper();
+    m_words->setText(words + QLatin1Char('.'));
     return;
   }
   Rig next = m_document->rig();

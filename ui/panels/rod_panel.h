@@ -13,6 +13,7 @@ class QComboBox;
 class QGridLayout;
 class QLabel;
 class QPushButton;
+class QVBoxLayout;
 
 namespace grainwise::ui {
 
@@ -31,6 +32,7 @@ class RodPanel : public QWidget {
 
  private:
   void addWindowFields(QGridLayout* grid);
+  QVBoxLayout* underLabel(const QString& words, QWidget* choice);
   void refresh();
   void applyLook();
   void edit(const QString& field, const Rod& rod);

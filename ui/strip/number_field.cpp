@@ -54,7 +54,7 @@ NumberField::NumberField(Look* look, const QString& name, Measure measure, Limit
     : QWidget(parent), m_look(look), m_nameText(name), m_measure(measure), m_limit(limit) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
-  column->setSpacing(1);
+  column->setSpacing(kLabelGap);
   m_name = new QLabel(this);
   m_edit = new QLineEdit(this);
   m_edit->setMinimumHeight(32);
@@ -70,7 +70,8 @@ NumberField::NumberField(Look* look, const QString& name, Measure measure, Limit
   connect(m_edit, &QLineEdit::textEdited, this, &NumberField::read);
   connect(m_edit, &QLineEdit::editingFinished, this, [this] { m_typing = false; });
   connect(look, &Look::changed, this, &NumberField::applyLook);
-  setFocusProxy(m_edit);
+  // Not by a focus proxy: Tab would come to the edit by way of the field as well, at another place of its order.
+  installEventFilter(this);
   applyLook();
   setError({});
 }
@@ -191,6 +192,7 @@ void NumberField::step(double by_ft) {
 }
 
 bool NumberField::eventFilter(QObject* watched, QEvent* event) {
+  if (watched == this && event->type() == QEvent::FocusIn) m_edit->setFocus(static_cast<QFocusEvent*>(event)->reason());
   // A field that is being typed in has the first word on Escape, before any shortcut of the window.
   if (watched == m_edit && event->type() == QEvent::ShortcutOverride && m_typing &&
       static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape) {

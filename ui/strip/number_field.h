@@ -37,6 +37,8 @@ class ErrorLine : public QLabel {
 class NumberField : public QWidget {
   Q_OBJECT
  public:
+  static constexpr int kLabelGap = 1;  ///< px between a field and its name
+
   NumberField(Look* look, const QString& name, Measure measure, Limit limit,
               QWidget* parent = nullptr);
 

@@ -23,6 +23,7 @@
 #include "ui/text/measured_words.h"
 #include "ui/text/problem_words.h"
 #include "ui/text/words.h"
+#include "ui/theme/kept_focus.h"
 #include "ui/work/analysis_feed.h"
 
 namespace grainwise::ui {
@@ -90,6 +91,7 @@ QString PartEditor::structure() const {
 }
 
 void PartEditor::rebuild() {
+  const KeptFocus keyboard(m_inside);
   m_built = structure();
   m_rows.clear();
   m_fill.clear();
@@ -126,6 +128,7 @@ void PartEditor::rebuild() {
   // A scroll area makes its widget fill itself; the drawer's ground shall show.
   m_inside->setAutoFillBackground(false);
   refresh();
+  keyboard.giveTo(m_inside);
 }
 
 void PartEditor::refresh() {
@@ -195,6 +198,7 @@ void PartEditor::addHead(QHBoxLayout* row) {
   auto* style = new QComboBox(m_inside);
   style->addItem(tr("no style"));
   for (const Style s : styles) style->addItem(styleWords(s));
+  style->setObjectName(QStringLiteral("partStyle"));
   style->setAccessibleName(tr("Style"));
   style->setFont(m_look->font(15));
   style->setMinimumHeight(kFieldHeight);

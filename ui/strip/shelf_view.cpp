@@ -11,6 +11,7 @@
 #include <QMimeData>
 #include <QPainter>
 #include <QScrollBar>
+#include <QTimer>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -20,6 +21,7 @@
 #include "ui/strip/shelf_model.h"
 #include "ui/text/shelf_words.h"
 #include "ui/text/words.h"
+#include "ui/theme/focus_ring.h"
 
 namespace grainwise::ui {
 namespace {
@@ -139,6 +141,9 @@ ShelfView::ShelfView(Look* look, RigDocument* document, QWidget* parent)
   m_cards->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   m_cards->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
   m_cards->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+  for (QWidget* list : {static_cast<QWidget*>(m_groups), static_cast<QWidget*>(m_cards)}) {
+    list->setProperty(FocusRing::kOwnMark, true);
+  }
   m_nothing = new QLabel(this);
   m_nothing->setTextFormat(Qt::PlainText);
   m_nothing->hide();
@@ -182,8 +187,7 @@ void ShelfView::setShelf(const Shelf& shelf) {
   m_model->setShelf(shelf);
   const QSignalBlocker quiet(m_groups);
   m_groups->clear();
-  m_firstTips = 0;
-  m_firstFlies = 0;
+  m_firstOf.clear();
   QStringList seen;
   for (const Part& part : shelf.parts) {
     const QString group = QString::fromStdString(part.group.value_or(std::string()));
@@ -192,8 +196,7 @@ void ShelfView::setShelf(const Shelf& shelf) {
       m_groups->addItem(group.isEmpty() ? tr("Other parts") : shelfName(group));
       m_groups->item(m_groups->count() - 1)->setData(Qt::UserRole, group);
     }
-    if (m_firstTips == 0 && part.kind == PartKind::tip) m_firstTips = int(seen.indexOf(group));
-    if (m_firstFlies == 0 && part.kind == PartKind::fly) m_firstFlies = int(seen.indexOf(group));
+    if (!m_firstOf.contains(part.kind)) m_firstOf.insert(part.kind, int(seen.indexOf(group)));
   }
   applyLook();
   chooseGroup();
@@ -202,9 +205,22 @@ void ShelfView::setShelf(const Shelf& shelf) {
 /// The fly comes first; with one on the line it is the tip that is looked for.
 void ShelfView::chooseGroup() {
   const QSignalBlocker quiet(m_groups);
-  m_groups->setCurrentRow(m_document->rig().flyIndex() ? m_firstTips : m_firstFlies);
+  m_groups->setCurrentRow(m_firstOf.value(m_document->rig().flyIndex() ? PartKind::tip : PartKind::fly));
   m_groups->scrollToItem(m_groups->currentItem(), QAbstractItemView::PositionAtCenter);
   showParts();
+}
+
+void ShelfView::showKind(PartKind kind) {
+  if (!m_firstOf.contains(kind)) return;
+  m_search->clear();
+  m_groups->setCurrentRow(m_firstOf.value(kind));
+  enterCards();
+}
+
+/// The chosen group is in sight from the first, when the list has its height.
+void ShelfView::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  QTimer::singleShot(0, m_groups, [this] { m_groups->scrollToItem(m_groups->currentItem()); });
 }
 
 void ShelfView::showParts() {

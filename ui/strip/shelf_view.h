@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QMap>
 #include <QWidget>
 #include <functional>
 
@@ -26,6 +27,8 @@ class ShelfView : public QWidget {
   ShelfView(Look* look, RigDocument* document, QWidget* parent = nullptr);
 
   void setShelf(const Shelf& shelf);
+  /// Shows the first group that has a part of this kind, its first card ready to be placed with Enter.
+  void showKind(PartKind kind);
   [[nodiscard]] QListView* cards() const { return m_cards; }
   [[nodiscard]] QLineEdit* search() const { return m_search; }
   [[nodiscard]] QListWidget* groups() const { return m_groups; }
@@ -40,6 +43,7 @@ class ShelfView : public QWidget {
 
  protected:
   bool eventFilter(QObject* watched, QEvent* event) override;
+  void showEvent(QShowEvent* event) override;
 
  private:
   void showParts();
@@ -57,8 +61,7 @@ class ShelfView : public QWidget {
   QLabel* m_nothing;
   ShelfModel* m_model;
   QString m_path;  ///< of the rig that the group was chosen for
-  int m_firstTips = 0;
-  int m_firstFlies = 0;
+  QMap<PartKind, int> m_firstOf;  ///< the first group with a part of the kind
 };
 
 }  // namespace grainwise::ui

@@ -19,6 +19,7 @@ namespace grainwise::ui {
 namespace {
 constexpr double kCursorStep_ft = 0.5;
 constexpr double kFineCursorStep_ft = 0.1;
+constexpr int kLeastOutline = 60;  ///< px at type scale 1 that a click on an outline may miss by, in all
 }  // namespace
 
 void StripView::select(std::optional<std::size_t> index) {
@@ -100,6 +101,20 @@ void StripView::removeAt(std::size_t index) {
   pickAfterEdit(std::min(index, after.parts.size() - 1));
 }
 
+void StripView::copyAcross() {
+  if (needSelection()) Q_EMIT copyAcrossWanted(*m_selected);
+}
+
+void StripView::takeCopy(const Part& part, std::size_t wanted) {
+  const Landing landing = landingOfNew(m_document->rig(), part, wanted, m_look->units());
+  if (!landing.rig) {
+    Q_EMIT refused(landing.why);
+    return;
+  }
+  m_document->apply(landing.step, *landing.rig);
+  pickAfterEdit(landing.index);
+}
+
 void StripView::stepSelection(int by) {
   const qsizetype count = m_blocks.size();
   if (count == 0 || !m_selected) return;
@@ -139,10 +154,14 @@ void StripView::keyPressEvent(QKeyEvent* event) {
       return removeSelected();
     case Qt::Key_Return:
     case Qt::Key_Enter:
-      if (m_selected) Q_EMIT partActivated(*m_selected);
+      m_selected ? Q_EMIT partActivated(*m_selected) : askForNext();
       return;
     case Qt::Key_D:
       if (control) return duplicateSelected();
+      break;
+    case Qt::Key_Up:
+    case Qt::Key_Down:
+      if (alt && m_otherBelow == (event->key() == Qt::Key_Down)) return copyAcross();
       break;
     case Qt::Key_Escape:
       endPreview();
@@ -154,14 +173,31 @@ void StripView::keyPressEvent(QKeyEvent* event) {
   QWidget::keyPressEvent(event);
 }
 
-/// A click beside the blocks lets go of the part and pins the cursor there.
+/// The outline of an empty line that a finger means: a low one is helped to the height of a target.
+std::optional<PartKind> StripView::outlineAt(QPointF at) const {
+  for (const auto& [kind, box] : outlines()) {
+    const double lacks = std::max(0.0, (m_look->px(kLeastOutline) - box.height()) / 2);
+    if (box.adjusted(0, -lacks, 0, lacks).contains(at)) return kind;
+  }
+  return std::nullopt;
+}
+
+void StripView::askForNext() {
+  for (const auto& [kind, box] : outlines()) {
+    if (isNext(kind)) return Q_EMIT partWanted(kind);
+  }
+}
+
+/// A click beside the blocks lets go of the part and pins the cursor there; one on an outline asks for its part.
 void StripView::mousePressEvent(QMouseEvent* event) {
   if (event->button() != Qt::LeftButton) return;
   select(std::nullopt);
+  if (const auto wanted = outlineAt(event->position())) return Q_EMIT partWanted(*wanted);
   mouseMoveEvent(event);
 }
 
 void StripView::mouseMoveEvent(QMouseEvent* event) {
+  setCursor(outlineAt(event->position()) ? Qt::PointingHandCursor : Qt::ArrowCursor);
   if (!(event->buttons() & Qt::LeftButton) || m_blocks.isEmpty()) return;
   const MassProfile& profile = m_feed->analysis().profile;
   const double at = m_ruler->station(event->position().x()).feet();
@@ -186,7 +222,8 @@ void StripView::showMenu(std::size_t index, const QPoint& global) {
   menu->setAttribute(Qt::WA_DeleteOnClose);
   menu->setFont(m_look->font(16));
   const auto add = [&](const QString& words, const char* keys, bool enabled, auto&& what) {
-    QAction* action = menu->addAction(words + QLatin1Char('\t') + QLatin1String(keys));
+    const QString key = QKeySequence(QLatin1String(keys)).toString(QKeySequence::NativeText);
+    QAction* action = menu->addAction(words + QLatin1Char('\t') + key);
     action->setEnabled(enabled);
     connect(action, &QAction::triggered, this, what);
   };
@@ -198,6 +235,9 @@ void StripView::showMenu(std::size_t index, const QPoint& global) {
   add(tr("Move right, towards the fly"), "Alt+Right", right, [this] { moveSelected(1); });
   add(tr("Duplicate"), "Ctrl+D", twice, [this] { duplicateSelected(); });
   add(tr("Remove"), "Del", true, [this] { removeSelected(); });
+  if (m_otherBelow) {
+    add(tr("Copy to the other line"), *m_otherBelow ? "Alt+Down" : "Alt+Up", true, [this] { copyAcross(); });
+  }
   menu->popup(global);
 }
 

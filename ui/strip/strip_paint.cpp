@@ -146,10 +146,9 @@ void StripView::paintCaptions(QPainter& p) const {
   }
 }
 
-/// Where to drop on a line that has nothing between running line and fly yet.
-void StripView::paintOutlines(QPainter& p) const {
-  if (profileLength() > Feet(0)) return;
-  const Colours& c = m_look->colours();
+/// Where to drop on a line that has nothing between running line and fly yet: none on any other.
+std::vector<std::pair<PartKind, QRectF>> StripView::outlines() const {
+  if (profileLength() > Feet(0)) return {};
   const auto& parts = m_feed->rig()->parts;
   const bool hasFly = !parts.empty() && parts.back().kind == PartKind::fly;
   const bool hasRunning = !parts.empty() && parts.front().kind == PartKind::runningLine;
@@ -159,19 +158,32 @@ void StripView::paintOutlines(QPainter& p) const {
   const double top = kTagTop + kAboveOutlines;
   const double middle = (top + bottom) / 2;
   const double half = (bottom - top) / 2;
-  p.setFont(m_look->font(16));
+  std::vector<std::pair<PartKind, QRectF>> boxes;
   for (const Outline& outline : kOutlines) {
     if (outline.kind == PartKind::fly && hasFly) continue;
     if (outline.kind == PartKind::runningLine && hasRunning) continue;
-    const QRectF box(left + wide * outline.from, middle - half * outline.tall,
-                     wide * (outline.to - outline.from), 2 * half * outline.tall);
-    const bool next = outline.kind == PartKind::fly || (hasFly && outline.kind == PartKind::leader);
-    const bool here = m_held && m_held->payload.part.kind == outline.kind;
+    boxes.emplace_back(outline.kind, QRectF(left + wide * outline.from, middle - half * outline.tall,
+                                            wide * (outline.to - outline.from), 2 * half * outline.tall));
+  }
+  return boxes;
+}
+
+/// Whether it is the turn of this kind on an empty line: the fly comes first, then its leader.
+bool StripView::isNext(PartKind kind) const {
+  return kind == (m_feed->rig()->flyIndex() ? PartKind::leader : PartKind::fly);
+}
+
+void StripView::paintOutlines(QPainter& p) const {
+  const Colours& c = m_look->colours();
+  p.setFont(m_look->font(16));
+  for (const auto& [kind, box] : outlines()) {
+    const bool next = isNext(kind);
+    const bool here = m_held && m_held->payload.part.kind == kind;
     p.setBrush(here ? QBrush(c.riverFill) : QBrush(Qt::NoBrush));
     p.setPen(QPen(next || here ? c.river : c.slate, next || here ? 2 : 1, Qt::DashLine));
     p.drawRoundedRect(box, 6, 6);
     p.setPen(next ? c.ink : c.slate);
-    paintOutlineWords(p, box, outlineWords(outline.kind));
+    paintOutlineWords(p, box, outlineWords(kind));
   }
 }
 

@@ -35,6 +35,7 @@ StripView::StripView(Look* look, RigDocument* document, AnalysisFeed* feed, Rule
   installStripAccess();
   setAcceptDrops(true);
   setAttribute(Qt::WA_OpaquePaintEvent);
+  setMouseTracking(true);
   setFocusPolicy(Qt::StrongFocus);
   setAccessibleName(tr("The line, from the rod to the fly"));
   m_lens = new Lens(look, this);

@@ -60,6 +60,10 @@ class StripView : public QWidget {
   void setGuest(bool guest);
   /// Heights are drawn for a foot of at least this, so that two lines have one scale.
   void setScaleFloor(double gr_per_ft);
+  /// There is another line, below this one or above: a part is copied to it by menu and key as by a drag.
+  void setOtherLine(bool below) { m_otherBelow = below; }
+  /// A part of another line, let go here before the part that now is `wanted`.
+  void takeCopy(const Part& part, std::size_t wanted);
 
   [[nodiscard]] const QList<Block*>& blocks() const { return m_blocks; }
   [[nodiscard]] const QList<JunctionTag*>& tags() const { return m_tags; }
@@ -78,6 +82,10 @@ class StripView : public QWidget {
   /// Why a gesture was not taken, in plain words.
   void refused(const QString& why);
   void startFromRod();
+  /// An outline of the empty line was clicked, or Enter pressed there: a part of that kind is looked for.
+  void partWanted(PartKind kind);
+  /// A part of this line is wanted on the other one, too.
+  void copyAcrossWanted(std::size_t index);
 
  protected:
   void paintEvent(QPaintEvent* event) override;
@@ -130,13 +138,18 @@ class StripView : public QWidget {
   void paintLensGuides(QPainter& p) const;
   void paintCaptions(QPainter& p) const;
   void paintOutlines(QPainter& p) const;
+  [[nodiscard]] std::vector<std::pair<PartKind, QRectF>> outlines() const;
+  [[nodiscard]] bool isNext(PartKind kind) const;
 
   // strip_gestures.cpp: what keys and clicks do
   void focusBlock(std::size_t index, Qt::FocusReason reason = Qt::OtherFocusReason);
   void pickAfterEdit(std::optional<std::size_t> index);
   void stepSelection(int by);
+  [[nodiscard]] std::optional<PartKind> outlineAt(QPointF at) const;
+  void askForNext();
   void stepCursor(int by, bool fine);
   void removeAt(std::size_t index);
+  void copyAcross();
   void showMenu(std::size_t index, const QPoint& global);
   bool needSelection();
 
@@ -182,6 +195,7 @@ class StripView : public QWidget {
   double m_middle = 80;  ///< y of the line
   double m_half = 40;    ///< the heaviest foot reaches this far from it
   bool m_lensShown = false;
+  std::optional<bool> m_otherBelow;
   bool m_guest = false;
   double m_scaleFloor = 0;
 

@@ -65,6 +65,12 @@ PillButton::PillButton(Look* look, Form form, const QString& text, QWidget* pare
   });
 }
 
+void PillButton::setGivesWay(bool gives) {
+  m_givesWay = gives;
+  if (gives) setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+  updateGeometry();
+}
+
 QSize PillButton::sizeHint() const {
   const QFontMetrics widest(m_look->font(kTextPixels, m_form == Form::pill));
   const int words = widest.horizontalAdvance(text());
@@ -74,7 +80,7 @@ QSize PillButton::sizeHint() const {
 
 QSize PillButton::minimumSizeHint() const {
   const QSize full = sizeHint();
-  if (m_form != Form::sentence) return full;
+  if (m_form != Form::sentence && !m_givesWay) return full;
   return {std::min(full.width(), m_look->px(110)), full.height()};
 }
 

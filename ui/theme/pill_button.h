@@ -17,6 +17,8 @@ class PillButton : public QAbstractButton {
 
   [[nodiscard]] QSize sizeHint() const override;
   [[nodiscard]] QSize minimumSizeHint() const override;
+  /// Its words may be shortened where there is no room for all of them.
+  void setGivesWay(bool gives);
 
  protected:
   void paintEvent(QPaintEvent* event) override;
@@ -26,6 +28,7 @@ class PillButton : public QAbstractButton {
 
   Look* m_look;
   Form m_form;
+  bool m_givesWay = false;
 };
 
 }  // namespace grainwise::ui

@@ -184,7 +184,7 @@ void BenchFace::addPassingPages() {
   passing(kWater, tr("Water"),
           [this](QWidget* parent) { return new WaterPanel(m_look, m_document, m_pools, parent); });
   passing(kName, tr("Name and notes"),
-          [this](QWidget* parent) { return new NamePanel(m_look, m_document, parent); });
+          [this](QWidget* parent) { return m_name = new NamePanel(m_look, m_document, parent); });
   passing(kProblems, tr("Problems"),
           [this](QWidget* parent) { return m_problems = new ProblemPanel(m_look, parent); });
 }
@@ -208,6 +208,10 @@ void BenchFace::connectParts() {
   connect(m_strip, &StripView::tagClicked, m_tiles, [this] { Q_EMIT m_tiles->whyRequested(Reading::junction); });
   connect(m_shelf, &ShelfView::refused, m_drawer, &Drawer::say);
   connect(m_strip, &StripView::startFromRod, this, [this] { openRod(true); });
+  connect(m_strip, &StripView::partWanted, this, [this](PartKind kind) {
+    openShelf();
+    m_shelf->showKind(kind);
+  });
   connect(m_document, &RigDocument::rigChanged, m_drawer, [this] { m_drawer->say({}); });
   const auto why = [this](Reading reading) {
     m_drawer->prepare(kWhy);
@@ -319,7 +323,10 @@ void BenchFace::openRod(bool startFrom) {
 
 void BenchFace::openWater() { m_drawer->open(kWater); }
 
-void BenchFace::openName() { m_drawer->open(kName); }
+void BenchFace::openName() {
+  m_drawer->open(kName);
+  m_name->begin();
+}
 
 void BenchFace::showProblems(const QString& title, const Problems& problems) {
   m_drawer->open(kProblems);

@@ -22,6 +22,7 @@ class Preferences;
 class ProblemPanel;
 class ProfileChart;
 class RigDocument;
+class NamePanel;
 class RodPanel;
 class Ruler;
 class SentenceBar;
@@ -105,6 +106,7 @@ class BenchFace : public QWidget {
   ShelfView* m_shelf;
   // Pages of the drawer, each there once it was opened.
   WhyPanel* m_why = nullptr;
+  NamePanel* m_name = nullptr;
   RodPanel* m_rod = nullptr;
   ProblemPanel* m_problems = nullptr;
   MakePanel* m_make = nullptr;

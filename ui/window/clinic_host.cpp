@@ -51,6 +51,8 @@ QWidget* ClinicHost::make(QWidget* parent) {
   m_face->benchPools = [this] { return m_window->pools()->pools().pools; };
   m_face->printDeck = [this](bool four) { print(four); };
   m_window->undoGroup()->addStack(m_face->document()->undoStack());
+  connect(m_face->document(), &DeckDocument::deckChanged, m_window, &MainWindow::refreshTitle);
+  connect(m_face->document(), &DeckDocument::fileChanged, m_window, &MainWindow::refreshTitle);
   return m_face;
 }
 
@@ -66,7 +68,8 @@ void ClinicHost::follow() {
   a.river->setShortcut(here ? QKeySequence() : start);
   a.showDeck->setShortcuts(here ? QList{start, m_showDeck} : QList{m_showDeck});
   a.showFromHere->setShortcuts(here ? QList{fromHere, m_showFromHere} : QList{m_showFromHere});
-  if (shown()) m_window->undoGroup()->setActiveStack(m_face->document()->undoStack());
+  if (here) m_window->undoGroup()->setActiveStack(m_face->document()->undoStack());
+  m_window->refreshTitle();
 }
 
 bool ClinicHost::openDeck(const QString& path) {

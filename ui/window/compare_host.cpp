@@ -112,8 +112,11 @@ bool CompareHost::openOwn(const QString& path) {
   return true;
 }
 
-void CompareHost::startOwn() {
-  if (mayLeave()) m_face->ownDocument()->startFrom(rigFrom(m_window->preferences()->newRig()));
+void CompareHost::startOwn(const Rig& rig) {
+  if (!mayLeave()) return;
+  m_face->setOneWater(false);
+  m_face->ownDocument()->startFrom(rig);
+  m_face->setOneWater(rig.water == m_window->document()->rig().water);
 }
 
 bool CompareHost::saveOwn(bool elsewhere) {

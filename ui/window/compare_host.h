@@ -4,6 +4,7 @@
 #include <QObject>
 #include <functional>
 
+#include "core/model/rig.h"
 #include "core/model/shelf.h"
 
 class QString;
@@ -32,7 +33,7 @@ class CompareHost : public QObject {
   /// Opens into, or saves, the rig that is not the bench's.
   bool openOwn(const QString& path);
   bool saveOwn(bool elsewhere);
-  void startOwn();
+  void startOwn(const Rig& rig);
   /// Whether the rig that is not the bench's may be let go of.
   bool mayLeave();
 

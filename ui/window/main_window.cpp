@@ -4,7 +4,6 @@
 #include <QAction>
 #include <QApplication>
 #include <QCloseEvent>
-#include <QDir>
 #include <QDropEvent>
 #include <QFile>
 #include <QFileDialog>
@@ -20,7 +19,7 @@
 #include "ui/charts/way_out_files.h"
 #include "ui/clinic/clinic_face.h"
 #include "ui/compare/compare_face.h"
-#include "core/io/rig_file.h"
+#include "ui/clinic/deck_document.h"
 #include "ui/document/carried_shelf.h"
 #include "ui/document/own_store.h"
 #include "ui/document/pool_book.h"
@@ -35,6 +34,7 @@
 #include "ui/print/print_preview.h"
 #include "ui/print/wallet_pages.h"
 #include "ui/strip/strip_view.h"
+#include "ui/theme/focus_ring.h"
 #include "ui/theme/plain_words.h"
 #include "ui/window/actions.h"
 #include "ui/window/bench_face.h"
@@ -44,6 +44,8 @@
 #include "ui/window/faces.h"
 #include "ui/window/notice_bar.h"
 #include "ui/window/out_menu.h"
+#include "ui/window/remembered_place.h"
+#include "ui/window/samples_menu.h"
 #include "ui/window/settings_desk.h"
 #include "ui/window/settings_window.h"
 #include "ui/window/top_bar.h"
@@ -193,10 +195,7 @@ void MainWindow::connectActions() {
   StripView* strip = m_bench->strip();
   toBench(a.make, [this] { m_bench->openMake(); });
   toBench(a.weigh, [this] { m_bench->weigh(); });
-  on(a.newRig, [this] {
-    if (m_compare->own() != nullptr) return m_compare->startOwn();
-    if (mayLeave()) startFrom(rigFrom(m_preferences->newRig()));
-  });
+  on(a.newRig, [this] { startHere(rigFrom(m_preferences->newRig())); });
   onBench(a.fromRod, [this] { m_bench->openRod(true); });
   on(a.open, [this] {
     const QString path = askOpenPath();
@@ -240,9 +239,10 @@ void MainWindow::connectActions() {
   on(a.about, [this] { about(); });
   on(a.help, [this] { showHelp(); });
   on(a.settings, [this] { showSettings(); });
-  addSamples();
+  new SamplesMenu(a.samplesMenu(), this);
   new OutMenu(m_actions, this);
   new WhatsThis(m_actions, this);
+  new FocusRing(&m_look, this);
   connect(m_top, &TopBar::nameRequested, m_bench, &BenchFace::openName);
   connect(m_top, &TopBar::rodRequested, m_bench, [this] { m_bench->openRod(false); });
   connect(m_top, &TopBar::waterRequested, m_bench, &BenchFace::openWater);
@@ -255,13 +255,21 @@ void MainWindow::applyLook() {
 }
 
 void MainWindow::refreshTitle() {
+  if (m_clinic != nullptr && m_clinic->shown()) {
+    const DeckDocument& deck = *m_clinic->face()->document();
+    const QString title = QString::fromStdString(deck.deck().title);
+    return entitle(title.isEmpty() ? tr("unnamed deck") : title, deck.path(), deck.isModified());
+  }
   RigDocument* own = m_compare != nullptr ? m_compare->own() : nullptr;
   const RigDocument& document = own != nullptr ? *own : *m_document;
-  const QString file =
-      document.path().isEmpty() ? tr("not saved yet") : QFileInfo(document.path()).fileName();
   const QString name = QString::fromStdString(document.rig().name);
-  setWindowTitle(tr("%1[*] (%2) - Grainwise").arg(name.isEmpty() ? tr("unnamed rig") : name, file));
-  setWindowModified(document.isModified());
+  entitle(name.isEmpty() ? tr("unnamed rig") : name, document.path(), document.isModified());
+}
+
+void MainWindow::entitle(const QString& name, const QString& path, bool modified) {
+  const QString file = path.isEmpty() ? tr("not saved yet") : QFileInfo(path).fileName();
+  setWindowTitle(tr("%1[*] (%2) - Grainwise").arg(name, file));
+  setWindowModified(modified);
 }
 
 void MainWindow::showUndoOf(const QString& letter) {
@@ -344,6 +352,12 @@ bool MainWindow::openFile(const QString& path) {
 void MainWindow::startFrom(const Rig& rig) {
   m_document->startFrom(rig);
   rememberStroke();
+}
+
+void MainWindow::startHere(const Rig& rig) {
+  if (m_clinic->shown()) m_faces->open(QStringLiteral("bench"));
+  if (m_compare->own() != nullptr) return m_compare->startOwn(rig);
+  if (mayLeave()) startFrom(rig);
 }
 
 void MainWindow::rememberStroke() {
@@ -487,6 +501,7 @@ void MainWindow::openWallet() {
     m_wallet = new WalletWindow(&m_look, m_document, m_feed, m_pools, m_own->all(), this);
     connect(m_own, &OwnStore::ownChanged, m_wallet, [this] { m_wallet->setShelf(m_own->all()); });
     m_wallet->setPaper(walletPaper(m_wallet));
+    new RememberedPlace(m_wallet);
     connect(m_wallet, &WalletWindow::cutWanted, this, [this](const std::vector<Part>& tips) {
       m_faces->open(QStringLiteral("bench"));
       m_bench->cut(tips, tr("The packed wallet"));
@@ -507,44 +522,21 @@ void MainWindow::openWallet() {
   m_wallet->show();
 }
 
-/// The samples and decks that the program carries, each opened as an untitled copy.
-void MainWindow::addSamples() {
-  QMenu* menu = m_actions->samplesMenu();
-  const QDir carried(QStringLiteral(":/sample-rigs"));
-  const auto entry = [menu](const QString& name) {
-    QString words = name.section(QLatin1Char('.'), 0, 0).replace(QLatin1Char('-'), QLatin1Char(' '));
-    words[0] = words[0].toUpper();
-    return menu->addAction(words);
-  };
-  for (const QString& name : carried.entryList({QStringLiteral("*.deck.json")}, QDir::Files, QDir::Name)) {
-    QAction* deck = entry(name);
-    deck->setObjectName(name);
-    connect(deck, &QAction::triggered, this, [this, path = carried.filePath(name)] { m_clinic->startFrom(path); });
-  }
-  menu->addSeparator();
-  for (const QString& name : carried.entryList({QStringLiteral("*.rig.json")}, QDir::Files, QDir::Name)) {
-    QAction* sample = entry(name);
-    connect(sample, &QAction::triggered, this, [this, path = carried.filePath(name)] {
-      QFile file(path);
-      if (!file.open(QIODevice::ReadOnly)) return;
-      const QByteArray bytes = file.readAll();
-      const auto rig = readRig(std::string_view(bytes.constData(), std::size_t(bytes.size())));
-      if (!rig || !mayLeave()) return;
-      m_faces->open(QStringLiteral("bench"));
-      startFrom(*rig);
-    });
-  }
-}
-
 void MainWindow::showHelp() {
-  if (m_help == nullptr) m_help = new HelpWindow(&m_look, this);
+  if (m_help == nullptr) {
+    m_help = new HelpWindow(&m_look, this);
+    new RememberedPlace(m_help);
+  }
   m_help->show();
   m_help->raise();
   m_help->activateWindow();
 }
 
 void MainWindow::showSettings() {
-  if (m_settingsWindow == nullptr) m_settingsWindow = new SettingsWindow(m_desk, this);
+  if (m_settingsWindow == nullptr) {
+    m_settingsWindow = new SettingsWindow(m_desk, this);
+    new RememberedPlace(m_settingsWindow);
+  }
   m_settingsWindow->show();
   m_settingsWindow->raise();
   m_settingsWindow->activateWindow();

@@ -48,6 +48,8 @@ class MainWindow : public QMainWindow, public Hearer {
   bool openBeside(const QString& path);
   /// Starts from a rig as an unsaved, unnamed document.
   void startFrom(const Rig& rig);
+  /// The same where rigs are: in Compare in place of the rig that was touched last. Asks about unsaved work.
+  void startHere(const Rig& rig);
   /// The face and the page of the drawer that were open when the window was last closed.
   void openAsLeft();
   /// Offers unsaved work that an earlier sitting left, if there is any: a line under the top bar.
@@ -92,6 +94,7 @@ class MainWindow : public QMainWindow, public Hearer {
   bool openData(const QString& path, FileKind kind);
   /// Into the rig that was touched last.
   void openHere(const QString& path);
+  void entitle(const QString& name, const QString& path, bool modified);
   void showProblems(const QString& title, const Problems& problems);
   void applyLook();
   void refreshRecent();
@@ -110,7 +113,6 @@ class MainWindow : public QMainWindow, public Hearer {
   void about();
   void showHelp();
   void showSettings();
-  void addSamples();
   void openWallet();
 
   Settings m_settings;

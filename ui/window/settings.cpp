@@ -8,6 +8,7 @@ namespace grainwise::ui {
 namespace {
 constexpr auto kLanguage = "look/language";
 constexpr auto kGeometry = "window/geometry";
+constexpr auto kPlaces = "window/place_";
 constexpr auto kFace = "window/face";
 constexpr auto kDrawer = "window/drawer";
 constexpr auto kLast = "files/last";
@@ -35,6 +36,14 @@ QByteArray Settings::geometry() const { return QSettings().value(key(kGeometry))
 
 void Settings::setGeometry(const QByteArray& geometry) {
   QSettings().setValue(key(kGeometry), geometry);
+}
+
+QByteArray Settings::place(const QString& window) const {
+  return QSettings().value(key(kPlaces) + window).toByteArray();
+}
+
+void Settings::setPlace(const QString& window, const QByteArray& geometry) {
+  QSettings().setValue(key(kPlaces) + window, geometry);
 }
 
 QString Settings::face() const { return QSettings().value(key(kFace)).toString(); }

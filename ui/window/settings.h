@@ -22,6 +22,9 @@ class Settings {
 
   [[nodiscard]] QByteArray geometry() const;
   void setGeometry(const QByteArray& geometry);
+  /// The same of another window, by its name.
+  [[nodiscard]] QByteArray place(const QString& window) const;
+  void setPlace(const QString& window, const QByteArray& geometry);
 
   /// The face and the page of the drawer that were open last; empty when nothing is known.
   [[nodiscard]] QString face() const;

@@ -10,6 +10,7 @@
 #include "ui/document/rig_document.h"
 #include "ui/text/words.h"
 #include "ui/theme/pill_button.h"
+#include "ui/theme/tab_order.h"
 
 namespace grainwise::ui {
 namespace {
@@ -81,6 +82,7 @@ void TopBar::addFace(QAction* action) {
   row->insertWidget(row->indexOf(m_menu) + 1 + int(m_faces.size()), pill);
   m_faces.append(pill);
   for (PillButton* each : m_faces) each->setVisible(m_faces.size() > 1);
+  tabAsLaidOut(this);
 }
 
 void TopBar::setSentencesShown(bool shown) {
@@ -155,6 +157,7 @@ void TopBar::addActionButton(QAction* action, const QString& words) {
   auto* row = static_cast<QHBoxLayout*>(layout());
   row->insertWidget(row->indexOf(m_units), button);
   m_buttons.append(button);
+  tabAsLaidOut(this);
 }
 
 void TopBar::refresh() {
