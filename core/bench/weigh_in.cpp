@@ -76,6 +76,8 @@ tl::expected<WeighIn, Problem> weighIn(const Part& part, Grains measured,
   result.tolerance = std::max(result.nominal * rules.share, rules.scaleStep * 0.5);
   if (result.difference > result.tolerance) result.verdict = WeighVerdict::heavy;
   if (result.difference < -result.tolerance) result.verdict = WeighVerdict::light;
+  const Grains beyond = result.difference - unstatedLoops(part, rules.bench);
+  result.fitsWithLoops = result.verdict == WeighVerdict::heavy && beyond <= result.tolerance && beyond >= -result.tolerance;
   if (result.verdict != WeighVerdict::fits) result.slip = slipOf(result.nominal, measured);
   return result;
 }

@@ -35,6 +35,7 @@ struct WeighIn {
   Grains tolerance;
   WeighVerdict verdict = WeighVerdict::fits;
   std::optional<UnitSlip> slip;
+  bool fitsWithLoops = false;  ///< heavy by no more than the loops that the part does not state
 };
 
 /// What the loops would weigh that this bench puts on `part` and that it does not state; 0 when it

@@ -99,6 +99,10 @@
         <source>line %1: %2</source>
         <translation>Zeile %1: %2</translation>
     </message>
+    <message>
+        <source>as it should be with its loops</source>
+        <translation>wie es sein soll, mit den Schlaufen</translation>
+    </message>
 </context>
 <context>
     <name>CardWords</name>

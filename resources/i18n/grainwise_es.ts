@@ -99,6 +99,10 @@
         <source>line %1: %2</source>
         <translation>línea %1: %2</translation>
     </message>
+    <message>
+        <source>as it should be with its loops</source>
+        <translation>como debe ser, con sus lazos</translation>
+    </message>
 </context>
 <context>
     <name>CardWords</name>

@@ -99,6 +99,10 @@
         <source>line %1: %2</source>
         <translation>linje %1: %2</translation>
     </message>
+    <message>
+        <source>as it should be with its loops</source>
+        <translation>som det skal være, med løkkene</translation>
+    </message>
 </context>
 <context>
     <name>CardWords</name>

@@ -104,6 +104,17 @@ TEST_CASE("Weigh-in: a splice by hand, and that a foot of line weighs without it
   CHECK(unstatedLoops(plainWinter().parts[1]) == Grains(0));
 }
 
+TEST_CASE("Weigh-in: a tip that is heavy by its unstated loops alone is told as such, by hand") {
+  const Part bare = tip({sinking(10, 11, 7.5)});  // 110 gr, 3.3 gr of tolerance, two loops of 2.3 gr
+  CHECK(weighIn(bare, Grains(114.6))->verdict == WeighVerdict::heavy);
+  CHECK(weighIn(bare, Grains(114.6))->fitsWithLoops);
+  CHECK(weighIn(bare, Grains(117.8))->fitsWithLoops);
+  CHECK_FALSE(weighIn(bare, Grains(118.0))->fitsWithLoops);  // 3.4 gr beyond them
+  CHECK_FALSE(weighIn(bare, Grains(112))->fitsWithLoops);    // fits without
+  CHECK_FALSE(weighIn(bare, Grains(105))->fitsWithLoops);
+  CHECK_FALSE(weighIn(looped11(), Grains(119))->fitsWithLoops);
+}
+
 TEST_CASE("Weigh-in: a measured length changes what a foot weighs, not what was meant") {
   const auto read = weighIn(looped11(), Grains(114.6), Feet(10.5));
   CHECK(read->implied->value() == toRounding(110.0 / 10.5));

@@ -203,6 +203,10 @@ TEST_CASE_METHOD(MakeBench, "make: loops that are not stated are told at the wei
   CHECK(words("weighLive").contains(QLatin1String("meant 110 gr")));
   CHECK(words("weighLive").contains(QLatin1String("loops, 4.6 gr, are not counted")));
   const Rig before = document.rig();
+  typeHere("114.6");
+  CHECK(words("weighLive").contains(QLatin1String("as it should be with its loops")));
+  find<QLineEdit>("weighMass")->selectAll();
+  QTest::keyClick(find<QLineEdit>("weighMass"), Qt::Key_Delete);
   click("weighLoops");
   CHECK(parts()[2].loops->rodEnd == Grains(2.3));
   CHECK(words("weighLive").contains(QLatin1String("meant 115 gr")));

@@ -76,6 +76,7 @@ QString weighWords(const WeighIn& read, DisplayUnits units) {
   if (read.slip == UnitSlip::grainsTakenForGrams) {
     return Bench::tr("far too heavy: were these grains?");
   }
+  if (read.fitsWithLoops) return Bench::tr("as it should be with its loops");
   const QString off = massText(Grains(std::abs(read.difference.value())), units);
   const QString share = percentText(std::abs(read.share));
   switch (read.verdict) {
