@@ -29,7 +29,6 @@ constexpr int kRemembered = 25;  // gestures told when something breaks
 constexpr int kShortStack = 12;  // undone and redone after every gesture, longer ones now and then
 constexpr int kLongStackEvery = 40;
 constexpr int kGesturesPerWindow = 1500;
-constexpr int kWarmWindows = 4;  // after these, caches of fonts and pictures are full
 constexpr double kMostGrowth =
     1.25;  // of the heap between warm windows: glyphs and settings may still come
 constexpr std::size_t kGrowthBytes = 8u << 20;

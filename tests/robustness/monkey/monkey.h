@@ -29,6 +29,8 @@ class Monkey : public QObject {
   QString play(int gestures);
 
   [[nodiscard]] int made() const { return m_number; }
+  /// Enough windows have come and gone for caches of fonts and pictures to be full.
+  [[nodiscard]] bool isWarm() const { return m_windows > kWarmWindows; }
   /// What it has done: how often each gesture, how many files opened and refused, edits made.
   [[nodiscard]] QString summary() const;
 
@@ -104,6 +106,7 @@ class Monkey : public QObject {
   std::map<QString, int> m_places;  ///< gestures made there
   std::size_t m_bytesEarly = 0;
   std::size_t m_bytesLate = 0;
+  static constexpr int kWarmWindows = 4;
   int m_windows = 0;
 };
 
