@@ -19,7 +19,7 @@ start() {
 }
 leave() {
   kill "$program" 2>/dev/null
-  wait "$program" 2>/dev/null
+  wait "$program" 2>/dev/null || true
 }
 # still NAME: a picture of what stands still, after six seconds of what does not.
 still() {
@@ -102,9 +102,8 @@ other_pages() {
 }
 all_pages() {
   size=$1
-  for scheme in 0 1; do
-    tone=$([ $scheme = 0 ] && echo light || echo dark)
-    printf '[look]\nscheme=%s\nreduce_motion=true\n' "$scheme" >"$XDG_CONFIG_HOME/grainwise/grainwise.conf"
+  for tone in light dark; do
+    printf '[look]\nscheme=%s\nfollows_system=false\nreduce_motion=true\n' "$tone" >"$XDG_CONFIG_HOME/grainwise/grainwise.conf"
     bench_pages
     other_pages
   done
