@@ -4,7 +4,6 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <limits>
 #include <numbers>
 
 #include "core/numerics/ode.h"
@@ -276,13 +275,26 @@ LoopEnd RollingLoop::run(double flyLeg_m_per_s, double rodLeg_m_per_s, const Loo
   return end;
 }
 
-double RollingLoop::leastDrive(const LoopDrag& drag, double window_m) const {
-  double least = std::numeric_limits<double>::infinity();
+LoopBalance RollingLoop::balanceAt(const Step& step, const Node& node, const LoopDrag& drag) const {
+  LoopBalance at = balanceAt(node, drag);
+  at.bareNylon = step.bareNylon;
+  at.part = step.part;
+  return at;
+}
+
+std::optional<LoopBalance> RollingLoop::leastDrive(const LoopDrag& drag, double window_m) const {
+  std::optional<LoopBalance> least;
+  double leastDrive = 0.0;
   for (auto step = m_steps.rbegin(); step != m_steps.rend(); ++step) {
     if (step->flySide.x_m > window_m + kSamePlace_m) break;
     if (step->bareNylon) continue;
     for (const Node* node : {&step->flySide, &step->middle, &step->rodSide}) {
-      if (node->x_m <= window_m + kSamePlace_m) least = std::min(least, balanceAt(*node, drag).drive());
+      if (node->x_m > window_m + kSamePlace_m) break;
+      const LoopBalance at = balanceAt(*step, *node, drag);
+      const double drive = at.drive();
+      if (least && !(drive <= leastDrive)) continue;
+      least = at;
+      leastDrive = drive;
     }
   }
   return least;
@@ -292,12 +304,8 @@ std::vector<LoopBalance> RollingLoop::balance(const LoopDrag& drag) const {
   std::vector<LoopBalance> list;
   list.reserve(3 * m_steps.size());
   for (const Step& step : m_steps) {
-    for (const Node* node : {&step.rodSide, &step.middle, &step.flySide}) {
-      LoopBalance at = balanceAt(*node, drag);
-      at.bareNylon = step.bareNylon;
-      at.part = step.part;
-      list.push_back(at);
-    }
+    for (const Node* node : {&step.rodSide, &step.middle, &step.flySide})
+      list.push_back(balanceAt(step, *node, drag));
   }
   return list;
 }

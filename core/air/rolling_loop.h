@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "core/air/air.h"
@@ -89,9 +90,9 @@ class RollingLoop {
   /// Line and need from the loop's start to the fly (in falling x): both ends and the middle of
   /// every step of the grid, so both sides of every step of mass.
   [[nodiscard]] std::vector<LoopBalance> balance(const LoopDrag& drag) const;
-  /// The least drive of that list between the fly and `window_m`, bare nylon apart; infinite where there
-  /// is none.
-  [[nodiscard]] double leastDrive(const LoopDrag& drag, double window_m) const;
+  /// The one of that list with the least drive between the fly and `window_m`, bare nylon apart; of equals
+  /// the one nearest the rod. None where the window holds none of the loop's way.
+  [[nodiscard]] std::optional<LoopBalance> leastDrive(const LoopDrag& drag, double window_m) const;
 
  private:
   /// The line at one place: what does not depend on speed or drag.
@@ -118,6 +119,7 @@ class RollingLoop {
   void gather();
   [[nodiscard]] Step together(std::size_t first, std::size_t last) const;
   [[nodiscard]] LoopBalance balanceAt(const Node& node, const LoopDrag& drag) const;
+  [[nodiscard]] LoopBalance balanceAt(const Step& step, const Node& node, const LoopDrag& drag) const;
 
   LoopShape m_shape;
   double m_length_m;

@@ -62,20 +62,6 @@ bool anyStepsUp(const std::vector<Junction>& joints, double limit) {
                      [&](const Junction& j) { return !j.toNylon && j.ratio3ft > limit; });
 }
 
-/// The place of least drive in the window; null when the window holds none of the loop's way.
-const LoopBalance* leastDrive(const std::vector<LoopBalance>& list, double windowEnd_m) {
-  const LoopBalance* least = nullptr;
-  double leastDrive = 0.0;
-  for (const LoopBalance& at : list) {
-    if (at.bareNylon || at.x_m > windowEnd_m + kSamePlace_m) continue;
-    const double drive = at.drive();
-    if (least && !(drive < leastDrive)) continue;
-    least = &at;
-    leastDrive = drive;
-  }
-  return least;
-}
-
 /// x of the last point with pull >= need on the way to the fly; where the loop starts, if none.
 double coast_m(const std::vector<LoopBalance>& list) {
   for (std::size_t i = list.size(); i > 0; --i) {
@@ -152,7 +138,7 @@ void widen(TurnoverRange& range, double middle, double met, Verdict verdict, Tur
 
 void Reader::readDrive(Turnover& t, const std::vector<LoopBalance>& list, Station fly) const {
   t.coast = si::toFeet(coast_m(list));
-  const LoopBalance* least = leastDrive(list, m_windowEnd_m);
+  const auto least = m_loop.leastDrive(m_drag, m_windowEnd_m);
   if (!least) return;
   t.drive = least->drive();
   t.driveVerdict = judgeDrive(*t.drive, m_conditions.limits);
@@ -200,7 +186,7 @@ void Reader::readRanges(Turnover& t) const {
           [&](double r) { return judgeReserve(r, limits); });
     t.ends.push_back({v.input, v.high, reserve, t.drive.value_or(0.0), end.speed_m_per_s / speed});
     if (sameDrag || !t.drive) continue;  // pull and need both go with the square of the speed
-    const double drive = m_loop.leastDrive(drag, m_windowEnd_m);
+    const double drive = m_loop.leastDrive(drag, m_windowEnd_m)->drive();
     t.ends.back().drive = drive;
     widen(t.driveRange, *t.drive, drive, *t.driveVerdict, v.input, furthestDrive,
           [&](double d) { return judgeDrive(d, limits); });
