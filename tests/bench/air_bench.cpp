@@ -2,15 +2,15 @@
 #include <benchmark/benchmark.h>
 
 #include <algorithm>
-#include <chrono>
 #include <cmath>
 #include <stop_token>
-#include <thread>
+#include <utility>
 #include <vector>
 
 #include "core/air/cast.h"
 #include "core/units/si.h"
 #include "tests/bench/hinge_chain.h"
+#include "tests/bench/stop_bench.h"
 #include "tests/support/air_cases.h"
 
 /// Times turnover on an edit and the unrolling loop, and MuJoCo on the same bare chain. air_peers.py
@@ -91,33 +91,16 @@ void wholeCast(benchmark::State& state) {
 }
 BENCHMARK(wholeCast)->DenseRange(0, kEdits)->Unit(benchmark::kMillisecond);
 
-/// A long cast that would take seconds, asked to stop at a moment of its own each time, until it has returned.
+/// A long cast that would take seconds.
 void stoppingCast(benchmark::State& state) {
-  using Clock = std::chrono::steady_clock;
   const Rig rig = test::airCases().front().rig;
   const CastModel model = castModel(rig, massProfile(rig), {}, 800).value();
   CastOptions slow;
   slow.stepShare = 0.02;
-  double worst_ms = 0.0;
   int moment_ms = 5;
-  for (auto _ : state) {
-    std::stop_source stop;
-    Clock::time_point asked;
-    std::jthread hand([&] {
-      std::this_thread::sleep_for(std::chrono::milliseconds(moment_ms));
-      asked = Clock::now();
-      stop.request_stop();
-    });
-    const CastResult cast = unroll(model, slow, stop.get_token());
-    const auto ended = Clock::now();
-    hand.join();
-    if (cast.stop != CastStop::cancelled) state.SkipWithError("ended before it was asked to stop");
-    const double took_s = std::chrono::duration<double>(ended - asked).count();
-    worst_ms = std::max(worst_ms, 1e3 * took_s);
-    state.SetIterationTime(took_s);
-    moment_ms = 5 + (moment_ms + 37) % 100;
-  }
-  state.counters["worst_ms"] = worst_ms;
+  bench::timeStopping(
+      state, [&](std::stop_token stop) { return unroll(model, slow, stop).stop == CastStop::cancelled; },
+      [&] { return std::exchange(moment_ms, 5 + (moment_ms + 37) % 100); });
 }
 BENCHMARK(stoppingCast)->UseManualTime()->Iterations(40)->Unit(benchmark::kMillisecond);
 

@@ -1,11 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <benchmark/benchmark.h>
 
-#include <algorithm>
-#include <chrono>
 #include <random>
 #include <stop_token>
-#include <thread>
 
 #include "core/bench/cutting_plan.h"
 #include "core/choose/choose.h"
@@ -13,6 +10,7 @@
 #include "core/choose/wallet.h"
 #include "core/io/pools_file.h"
 #include "core/io/shelf_file.h"
+#include "tests/bench/stop_bench.h"
 #include "tests/support/every_cut.h"
 #include "tests/support/sample_rig.h"
 
@@ -20,7 +18,6 @@
 namespace {
 
 using namespace grainwise;
-using Clock = std::chrono::steady_clock;
 
 const Shelf& carried() {
   static const Shelf shelf =
@@ -49,8 +46,6 @@ Shelf tips(std::size_t count) {
   return shelf;
 }
 
-double ms(Clock::duration d) { return std::chrono::duration<double, std::milli>(d).count(); }
-
 void tipsInAPool(benchmark::State& state) {
   const TipQuestion question{test::sampleRig("01-plain-winter"), river().pools.front(),
                              tips(std::size_t(state.range(0))), {}};
@@ -61,28 +56,12 @@ void tipsInAPool(benchmark::State& state) {
 BENCHMARK(tipsInAPool)->Arg(300)->Arg(600)->Arg(1250)->Arg(2500)->Arg(5000)
     ->UseRealTime()->Unit(benchmark::kMillisecond);
 
-/// From the wish to stop, at a moment of its own each time, until the search has returned.
 void stopping(benchmark::State& state) {
   const TipQuestion question{test::sampleRig("01-plain-winter"), river().pools.front(), tips(5000), {}};
   std::mt19937 random(3);
   std::uniform_int_distribution<int> moment_ms(5, 250);
-  double worst_ms = 0.0;
-  for (auto _ : state) {
-    std::stop_source stop;
-    Clock::time_point asked;
-    std::jthread hand([&, after = moment_ms(random)] {
-      std::this_thread::sleep_for(std::chrono::milliseconds(after));
-      asked = Clock::now();
-      stop.request_stop();
-    });
-    const Choice choice = chooseTip(question, stop.get_token());
-    const auto ended = Clock::now();
-    hand.join();
-    if (!choice.stopped) state.SkipWithError("ended before it was asked to stop");
-    worst_ms = std::max(worst_ms, ms(ended - asked));
-    state.SetIterationTime(ms(ended - asked) / 1000.0);
-  }
-  state.counters["worst_ms"] = worst_ms;
+  bench::timeStopping(
+      state, [&](std::stop_token stop) { return chooseTip(question, stop).stopped; }, [&] { return moment_ms(random); });
 }
 BENCHMARK(stopping)->UseManualTime()->Iterations(40)->Unit(benchmark::kMillisecond);
 

@@ -1,14 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <benchmark/benchmark.h>
 
-#include <algorithm>
-#include <chrono>
 #include <stop_token>
-#include <thread>
+#include <utility>
 
 #include "core/mass/profile.h"
 #include "core/water/band.h"
 #include "core/water/swing.h"
+#include "tests/bench/stop_bench.h"
 #include "tests/support/sample_rig.h"
 #include "tests/support/swing_chain.h"
 
@@ -102,30 +101,12 @@ void runsOfTheBand(benchmark::State& state) {
 }
 BENCHMARK(runsOfTheBand)->Unit(benchmark::kMillisecond);
 
-/// A band that is asked to stop at a moment of its own each time, until it has returned.
 void stoppingBand(benchmark::State& state) {
-  using Clock = std::chrono::steady_clock;
   const Rig rig = test::sampleRig("01-plain-winter");
-  double worst_ms = 0.0;
   int moment_ms = 2;
-  for (auto _ : state) {
-    std::stop_source stop;
-    Clock::time_point asked;
-    std::jthread hand([&] {
-      std::this_thread::sleep_for(std::chrono::milliseconds(moment_ms));
-      asked = Clock::now();
-      stop.request_stop();
-    });
-    const SwingBand found = swingBand(rig, {}, {}, stop.get_token());
-    const auto ended = Clock::now();
-    hand.join();
-    if (found.end != SwingEnd::stopped) state.SkipWithError("ended before it was asked to stop");
-    const double took_s = std::chrono::duration<double>(ended - asked).count();
-    worst_ms = std::max(worst_ms, 1e3 * took_s);
-    state.SetIterationTime(took_s);
-    moment_ms = 2 + (moment_ms + 17) % 60;
-  }
-  state.counters["worst_ms"] = worst_ms;
+  bench::timeStopping(
+      state, [&](std::stop_token stop) { return swingBand(rig, {}, {}, stop).end == SwingEnd::stopped; },
+      [&] { return std::exchange(moment_ms, 2 + (moment_ms + 17) % 60); });
 }
 BENCHMARK(stoppingBand)->UseManualTime()->Iterations(40)->Unit(benchmark::kMillisecond);
 
