@@ -16,6 +16,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "tests/support/contrast.h"
+
 namespace grainwise::test {
 namespace {
 
@@ -27,19 +29,6 @@ constexpr int kLeastMark_px = 30;
 constexpr double kLeastChange = 1.25;
 /// A ring may lie around a control.
 constexpr int kAround_px = 4;
-
-double channel(int byte) {
-  const double c = byte / 255.0;
-  return c <= 0.03928 ? c / 12.92 : std::pow((c + 0.055) / 1.055, 2.4);
-}
-double luminance(QRgb c) {
-  return 0.2126 * channel(qRed(c)) + 0.7152 * channel(qGreen(c)) + 0.0722 * channel(qBlue(c));
-}
-/// WCAG 2 contrast of two colours.
-double contrast(QRgb a, QRgb b) {
-  const double x = luminance(a), y = luminance(b);
-  return (std::max(x, y) + 0.05) / (std::min(x, y) + 0.05);
-}
 
 QImage pictureAround(QWidget* widget) {
   QWidget* host = widget->parentWidget();

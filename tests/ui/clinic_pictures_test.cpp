@@ -8,6 +8,7 @@
 #include <array>
 #include <cmath>
 
+#include "tests/support/contrast.h"
 #include "tests/ui/clinic_support.h"
 #include "ui/charts/card_figures.h"
 #include "ui/clinic/card_page.h"
@@ -104,18 +105,6 @@ std::vector<Written> writtenOn(const Drawn& drawn, QSize size) {
   return all;
 }
 
-double luminance(const QColor& c) {
-  const auto linear = [](double v) { return v <= 0.04045 ? v / 12.92 : std::pow((v + 0.055) / 1.055, 2.4); };
-  return 0.2126 * linear(c.redF()) + 0.7152 * linear(c.greenF()) + 0.0722 * linear(c.blueF());
-}
-
-/// Contrast of two colours, 1 to 21. Source: WCAG 2.1 (2018), relative luminance and contrast ratio.
-double contrast(const QColor& a, const QColor& b) {
-  const double high = std::max(luminance(a), luminance(b));
-  const double low = std::min(luminance(a), luminance(b));
-  return (high + 0.05) / (low + 0.05);
-}
-
 using Matrix = std::array<std::array<double, 3>, 3>;
 /// Full dichromacy in linear RGB. Source: Machado, Oliveira & Fernandes (2009), IEEE TVCG 15(6):1291,
 /// table for severity 1.0 (from memory).
@@ -124,8 +113,8 @@ constexpr Matrix kDeutan{{{0.367322, 0.860646, -0.227968}, {0.280085, 0.672501, 
 constexpr Matrix kTritan{{{1.255528, -0.076749, -0.178779}, {-0.078411, 0.930809, 0.147602}, {0.004733, 0.691367, 0.303900}}};
 
 std::array<double, 3> lab(const QColor& colour, const Matrix* seen) {
-  const auto linear = [](double v) { return v <= 0.04045 ? v / 12.92 : std::pow((v + 0.055) / 1.055, 2.4); };
-  std::array<double, 3> rgb{linear(colour.redF()), linear(colour.greenF()), linear(colour.blueF())};
+  std::array<double, 3> rgb{test::linearLight(colour.redF()), test::linearLight(colour.greenF()),
+                            test::linearLight(colour.blueF())};
   if (seen) {
     const auto was = rgb;
     for (std::size_t i = 0; i < 3; ++i) {
@@ -224,7 +213,7 @@ TEST_CASE("Every text on a card stands out from the projector's ground by 7 to 1
   for (const Drawn& drawn : cardsOf(allKinds())) {
     for (const Written& text : writtenOn(drawn, kScreens[0])) {
       INFO(text.words.toStdString() << " in " << text.colour.name().toStdString());
-      CHECK(contrast(text.colour, paper) >= 7.0);
+      CHECK(test::contrast(text.colour, paper) >= 7.0);
     }
   }
 }
@@ -236,14 +225,14 @@ TEST_CASE("Words stand out from every ground of every scheme by 4.5 to 1, on the
     for (const QColor& ground : {c.paper, c.band, c.card}) {
       for (const QColor& words : {c.ink, c.slate, c.ochreWord, c.brick, c.river}) {
         INFO(int(scheme) << " " << words.name().toStdString() << " on " << ground.name().toStdString());
-        CHECK(contrast(words, ground) >= wanted);
+        CHECK(test::contrast(words, ground) >= wanted);
       }
     }
     // Glyphs and curves are no words: 3 to 1 (WCAG 2.1, 1.4.11).
     for (const QColor& ground : {c.paper, c.card}) {
       for (const QColor& shape : {c.alder, c.ochreLine, c.brick, c.river}) {
         INFO(int(scheme) << " " << shape.name().toStdString() << " on " << ground.name().toStdString());
-        CHECK(contrast(shape, ground) >= 3.0);
+        CHECK(test::contrast(shape, ground) >= 3.0);
       }
     }
   }

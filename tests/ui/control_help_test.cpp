@@ -15,6 +15,7 @@
 #include <QTest>
 #include <QWhatsThis>
 
+#include "tests/support/pages.h"
 #include "tests/support/strip_bench.h"
 #include "ui/clinic/clinic_face.h"
 #include "ui/compare/compare_face.h"
@@ -109,8 +110,7 @@ TEST_CASE_METHOD(HelpFixture, "every control of the bench says what it is for, a
   }
   auto* make = window->findChild<MakePanel*>();
   REQUIRE(make != nullptr);
-  for (const char* task : {"makeCut", "makeSpools", "makeWeigh", "makeLeader", "makeFly", "makeTips", "makeMeasure",
-                           "makeParts", "makeList"}) {
+  for (const char* task : test::kMakeTasks) {
     make->openTask(QLatin1String(task));
     read(window.get(), QLatin1String(task));
   }
@@ -120,12 +120,9 @@ TEST_CASE_METHOD(HelpFixture, "every control of the bench says what it is for, a
 TEST_CASE_METHOD(HelpFixture, "every control of Compare, the Clinic, the wallet and the help says what it is for") {
   REQUIRE(window->openBeside(QStringLiteral(GRAINWISE_SOURCE_DIR "/sample-rigs/03-thin-tail.rig.json")));
   CompareFace* face = window->compare()->face();
-  for (const auto& open : std::vector<std::function<void()>>{
-           [=] { face->openDifferences(); }, [=] { face->openCast(); }, [=] { face->openRiver(); },
-           [=] { face->openShelf(); }, [=] { face->openPart(); }, [=] { face->openRod(false); },
-           [=] { face->openWater(); }, [=] { face->openName(); }}) {
+  for (const auto& [name, open] : test::comparePages(face)) {
     open();
-    read(window.get(), QStringLiteral("compare"));
+    read(window.get(), QStringLiteral("compare ") + QLatin1String(name));
   }
   window->faces()->open(QStringLiteral("clinic"));
   read(window.get(), QStringLiteral("clinic without a card"));

@@ -10,6 +10,7 @@
 #include <QTextBrowser>
 #include <QTest>
 
+#include "tests/support/pages.h"
 #include "tests/support/strip_bench.h"
 #include "tests/support/tab_walk.h"
 #include "ui/clinic/clinic_face.h"
@@ -94,8 +95,7 @@ TEST_CASE_METHOD(KeyboardFixture, "keyboard: Tab goes through every page of the 
   }
   auto* make = window->findChild<MakePanel*>();
   REQUIRE(make != nullptr);
-  for (const char* task : {"makeCut", "makeSpools", "makeWeigh", "makeLeader", "makeFly", "makeTips", "makeMeasure",
-                           "makeParts", "makeList"}) {
+  for (const char* task : test::kMakeTasks) {
     make->openTask(QLatin1String(task));
     walk(QLatin1String(task));
   }
@@ -105,12 +105,9 @@ TEST_CASE_METHOD(KeyboardFixture, "keyboard: Tab goes through every page of the 
 TEST_CASE_METHOD(KeyboardFixture, "keyboard: Tab goes through Compare, the Clinic and every other window as they are read") {
   REQUIRE(window->openBeside(QStringLiteral(GRAINWISE_SOURCE_DIR "/sample-rigs/03-thin-tail.rig.json")));
   CompareFace* face = window->compare()->face();
-  for (const auto& open : std::vector<std::function<void()>>{
-           [=] { face->openDifferences(); }, [=] { face->openCast(); }, [=] { face->openRiver(); },
-           [=] { face->openShelf(); }, [=] { face->openPart(); }, [=] { face->openRod(false); },
-           [=] { face->openWater(); }, [=] { face->openName(); }}) {
+  for (const auto& [name, open] : test::comparePages(face)) {
     open();
-    walk(QStringLiteral("compare"));
+    walk(QStringLiteral("compare ") + QLatin1String(name));
   }
   window->faces()->open(QStringLiteral("clinic"));
   walk(QStringLiteral("clinic without a card"));
@@ -183,8 +180,7 @@ TEST_CASE_METHOD(KeyboardFixture, "keyboard: no button of the bench or of Make t
   bench->openMake();
   auto* make = window->findChild<MakePanel*>();
   REQUIRE(make != nullptr);
-  for (const char* task : {"makeCut", "makeSpools", "makeWeigh", "makeLeader", "makeFly", "makeTips", "makeMeasure",
-                           "makeParts", "makeList"}) {
+  for (const char* task : test::kMakeTasks) {
     pages.emplace_back(task, [=] {
       bench->openMake();
       make->openTask(QLatin1String(task));

@@ -7,6 +7,7 @@
 #include <QSettings>
 #include <QTest>
 
+#include "tests/support/pages.h"
 #include "tests/support/strip_bench.h"
 #include "tests/support/tab_walk.h"
 #include "ui/charts/cast_view.h"
@@ -29,8 +30,6 @@ namespace grainwise::ui {
 namespace {
 
 const QString kDeck = QStringLiteral(GRAINWISE_SOURCE_DIR "/sample-rigs/why-that-tip.deck.json");
-const char* const kTasks[] = {"makeCut", "makeSpools", "makeWeigh", "makeLeader", "makeFly",
-                              "makeTips", "makeMeasure", "makeParts", "makeList"};
 
 /// Where a widget stands among the others: names where there are some, else class and number.
 QString pathOf(const QWidget* widget) {
@@ -94,7 +93,7 @@ struct Desk {
     }
     auto* make = window->findChild<MakePanel*>();
     REQUIRE(make != nullptr);
-    for (const char* task : kTasks) {
+    for (const char* task : test::kMakeTasks) {
       make->openTask(QLatin1String(task));
       seen(QLatin1String(task), window.get());
     }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/support/make_bench.h"
 
+#include "tests/support/pages.h"
 #include "tests/support/random_rig.h"
 
 namespace grainwise::ui {
@@ -501,8 +502,7 @@ TEST_CASE_METHOD(MakeBench, "make: spools are written down, changed in place and
 TEST_CASE_METHOD(MakeBench, "make: every task keeps its words inside at type size 200 %") {
   benchSpools();
   look.setTypeScale(2.0);
-  for (const char* task : {"makeCut", "makeSpools", "makeWeigh", "makeLeader", "makeFly", "makeTips",
-                           "makeMeasure", "makeParts", "makeList"}) {
+  for (const char* task : test::kMakeTasks) {
     open(task);
     CHECK(panel->task() == QLatin1String(task));
     CHECK_FALSE(panel->grab().isNull());

@@ -14,6 +14,7 @@
 
 #include "core/io/deck_file.h"
 #include "core/io/pools_file.h"
+#include "tests/support/pages.h"
 #include "tests/support/reading_room.h"
 #include "tests/support/strip_bench.h"
 #include "tests/support/ui_support.h"
@@ -162,8 +163,7 @@ struct WindowReader : test::UiFixture {
     window->bench()->openMake();
     auto* make = window->findChild<MakePanel*>();
     REQUIRE(make != nullptr);
-    for (const char* task : {"makeCut", "makeSpools", "makeWeigh", "makeLeader", "makeFly", "makeTips",
-                             "makeMeasure", "makeParts", "makeList"}) {
+    for (const char* task : test::kMakeTasks) {
       make->openTask(QLatin1String(task));
       read(QLatin1String(task));
     }
@@ -246,12 +246,7 @@ TEST_CASE_METHOD(PseudoFixture, "every page of Compare goes through translation,
   REQUIRE(window->openBeside(path));
   CompareFace* face = window->compare()->face();
   REQUIRE(face != nullptr);
-  const std::vector<std::pair<const char*, std::function<void()>>> pages{
-      {"differences", [&] { face->openDifferences(); }}, {"cast", [&] { face->openCast(); }},
-      {"river", [&] { face->openRiver(); }},             {"shelf", [&] { face->openShelf(); }},
-      {"part", [&] { face->openPart(); }},               {"rod", [&] { face->openRod(false); }},
-      {"water", [&] { face->openWater(); }},             {"name", [&] { face->openName(); }}};
-  for (const auto& [name, open] : pages) {
+  for (const auto& [name, open] : test::comparePages(face)) {
     open();
     read(QStringLiteral("compare ") + QLatin1String(name));
   }
