@@ -29,7 +29,6 @@ namespace {
 
 constexpr int kListWidth = 220;
 constexpr int kBedWidth = 190;
-constexpr int kLabelGap = 2;  ///< as in a number field
 constexpr auto kFilter =
     QT_TRANSLATE_NOOP("grainwise::ui::PoolsPanel", "Pools (*.pools.json);;All files (*)");
 
@@ -139,8 +138,6 @@ void PoolsPanel::layOut() {
   row->addLayout(fields, 1);
   auto* first = new QHBoxLayout;
   first->setSpacing(12);
-  auto* nameColumn = new QVBoxLayout;
-  nameColumn->setSpacing(kLabelGap);
   m_nameLabel = new QLabel(tr("Name"), this);
   m_name = new QLineEdit(this);
   m_name->setObjectName(QStringLiteral("poolName"));
@@ -148,8 +145,7 @@ void PoolsPanel::layOut() {
   m_name->setMinimumHeight(32);
   m_name->setMaximumWidth(220);
   m_nameLabel->setBuddy(m_name);
-  nameColumn->addWidget(m_nameLabel);
-  nameColumn->addWidget(m_name);
+  auto* nameColumn = underLabel(m_nameLabel, m_name);
   nameColumn->addStretch(1);
   first->addLayout(nameColumn);
   const auto field = [this](const QString& words, Measure measure, const Limit& limit) {
@@ -162,8 +158,6 @@ void PoolsPanel::layOut() {
   first->addWidget(addField("poolTemperature",
                             field(tr("Temperature"), Measure::temperature, limits::kTemperature), true,
                             into(&Pool::temperature), from(&Pool::temperature)));
-  auto* bedColumn = new QVBoxLayout;
-  bedColumn->setSpacing(kLabelGap);
   m_bedLabel = new QLabel(tr("Bed"), this);
   m_bed = new BedChoice(this);
   m_bed->setObjectName(QStringLiteral("poolBed"));
@@ -171,8 +165,7 @@ void PoolsPanel::layOut() {
   m_bed->setMinimumHeight(32);
   connect(m_bed, &BedChoice::chosen, this,
           [this](std::optional<Bed> bed) { edit([&](Pool& pool) { pool.bed = bed; }); });
-  bedColumn->addWidget(m_bedLabel);
-  bedColumn->addWidget(m_bed);
+  auto* bedColumn = underLabel(m_bedLabel, m_bed);
   bedColumn->addStretch(1);
   first->addLayout(bedColumn);
   first->addStretch(1);
@@ -180,16 +173,13 @@ void PoolsPanel::layOut() {
 
   auto* second = new QHBoxLayout;
   second->setSpacing(12);
-  auto* wantedColumn = new QVBoxLayout;
-  wantedColumn->setSpacing(kLabelGap);
   m_wantedLabel = new QLabel(tr("The fly is wanted"), this);
   m_wanted = new QComboBox(this);
   m_wanted->setObjectName(QStringLiteral("poolWanted"));
   m_wanted->setAccessibleName(m_wantedLabel->text());
   m_wanted->addItems({tr("anywhere"), tr("off the bottom"), tr("below the surface")});
   m_wanted->setMinimumHeight(32);
-  wantedColumn->addWidget(m_wantedLabel);
-  wantedColumn->addWidget(m_wanted);
+  auto* wantedColumn = underLabel(m_wantedLabel, m_wanted);
   wantedColumn->addStretch(1);
   second->addLayout(wantedColumn);
   m_low = field(tr("From"), Measure::length, limits::kWantedDepth);

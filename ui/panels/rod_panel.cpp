@@ -97,11 +97,7 @@ RodPanel::RodPanel(Look* look, RigDocument* document, const Shelf& shelf, QWidge
 QVBoxLayout* RodPanel::underLabel(const QString& words, QWidget* choice) {
   auto* label = new QLabel(words, this);
   m_labels.append(label);
-  auto* column = new QVBoxLayout;
-  column->setSpacing(NumberField::kLabelGap);
-  column->addWidget(label);
-  column->addWidget(choice);
-  return column;
+  return ui::underLabel(label, choice);
 }
 
 void RodPanel::editNumber(NumberField* field, const char* key,

@@ -11,6 +11,7 @@
 
 namespace grainwise::ui {
 namespace {
+constexpr int kLabelGap = 1;  ///< px between a field and its name
 constexpr double kHalfFoot = 0.5;
 
 /// The limit in the unit that the person types in.
@@ -225,6 +226,14 @@ void NumberField::applyLook() {
   m_error->setFont(m_look->font(14));
   paintBrick(m_error, QPalette::WindowText, m_look);
   if (error().isEmpty()) refreshText();
+}
+
+QVBoxLayout* underLabel(QLabel* label, QWidget* field) {
+  auto* column = new QVBoxLayout;
+  column->setSpacing(kLabelGap);
+  column->addWidget(label);
+  column->addWidget(field);
+  return column;
 }
 
 }  // namespace grainwise::ui

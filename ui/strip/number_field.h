@@ -11,6 +11,7 @@
 #include "ui/theme/look.h"
 
 class QLineEdit;
+class QVBoxLayout;
 
 namespace grainwise::ui {
 
@@ -37,8 +38,6 @@ class ErrorLine : public QLabel {
 class NumberField : public QWidget {
   Q_OBJECT
  public:
-  static constexpr int kLabelGap = 1;  ///< px between a field and its name
-
   NumberField(Look* look, const QString& name, Measure measure, Limit limit,
               QWidget* parent = nullptr);
 
@@ -99,5 +98,8 @@ class NumberField : public QWidget {
   QLineEdit* m_edit;
   QLabel* m_error;
 };
+
+/// A label over what is typed or chosen, as a number field has its name over it.
+QVBoxLayout* underLabel(QLabel* label, QWidget* field);
 
 }  // namespace grainwise::ui

@@ -164,8 +164,6 @@ QString PartEditor::take(const Part& changed, const QString& key) {
 }
 
 void PartEditor::addHead(QHBoxLayout* row) {
-  auto* names = new QVBoxLayout;
-  names->setSpacing(1);
   auto* label = new QLabel(tr("Name"), m_inside);
   label->setFont(m_look->font(14));
   auto* name = new QLineEdit(m_inside);
@@ -175,8 +173,7 @@ void PartEditor::addHead(QHBoxLayout* row) {
   name->setMinimumHeight(kFieldHeight);
   name->setMinimumWidth(m_look->px(200));
   name->setMaxLength(limits::kStringChars);
-  names->addWidget(label);
-  names->addWidget(name);
+  auto* names = underLabel(label, name);
   names->addStretch(1);
   row->addLayout(names);
   m_fill.push_back([this, name](const Part& p) {
@@ -193,8 +190,6 @@ void PartEditor::addHead(QHBoxLayout* row) {
   });
   const std::vector<Style>& styles = stylesOf(part().kind);
   if (styles.empty()) return;
-  auto* column = new QVBoxLayout;
-  column->setSpacing(1);
   auto* style = new QComboBox(m_inside);
   style->addItem(tr("no style"));
   for (const Style s : styles) style->addItem(styleWords(s));
@@ -204,8 +199,7 @@ void PartEditor::addHead(QHBoxLayout* row) {
   style->setMinimumHeight(kFieldHeight);
   auto* styleLabel = new QLabel(tr("Style"), m_inside);
   styleLabel->setFont(m_look->font(14));
-  column->addWidget(styleLabel);
-  column->addWidget(style);
+  auto* column = underLabel(styleLabel, style);
   column->addStretch(1);
   row->addLayout(column);
   m_fill.push_back([style, styles](const Part& p) {
@@ -294,8 +288,6 @@ void PartEditor::addLineFields(QHBoxLayout* row) {
 }
 
 void PartEditor::addWeighedDate(QHBoxLayout* row) {
-  auto* column = new QVBoxLayout;
-  column->setSpacing(1);
   auto* label = new QLabel(tr("Weighed on"), m_inside);
   label->setFont(m_look->font(14));
   auto* date = new QLineEdit(m_inside);
@@ -305,8 +297,7 @@ void PartEditor::addWeighedDate(QHBoxLayout* row) {
   date->setFont(m_look->font(16));
   date->setMinimumHeight(kFieldHeight);
   date->setFixedWidth(m_look->px(kDateWidth));
-  column->addWidget(label);
-  column->addWidget(date);
+  auto* column = underLabel(label, date);
   column->addStretch(1);
   row->addLayout(column);
   m_fill.push_back([this, date](const Part& p) {
@@ -353,8 +344,6 @@ void PartEditor::addFlyFields(QHBoxLayout* row) {
             },
             partKept, true)
       ->setDerived(QStringLiteral("1.5"));
-  auto* column = new QVBoxLayout;
-  column->setSpacing(1);
   auto* hookLabel = new QLabel(tr("Hook"), m_inside);
   hookLabel->setFont(m_look->font(14));
   auto* hook = new QLineEdit(m_inside);
@@ -365,8 +354,7 @@ void PartEditor::addFlyFields(QHBoxLayout* row) {
   hook->setFixedWidth(m_look->px(80));
   auto* eyes = new QCheckBox(tr("sinks head first"), m_inside);
   eyes->setFont(m_look->font(15));
-  column->addWidget(hookLabel);
-  column->addWidget(hook);
+  auto* column = underLabel(hookLabel, hook);
   column->addWidget(eyes);
   column->addStretch(1);
   row->addLayout(column);
