@@ -1327,10 +1327,6 @@
         <translation>sie liegt auf dem Grund</translation>
     </message>
     <message>
-        <source>on top</source>
-        <translation>an der Oberfläche</translation>
-    </message>
-    <message>
         <source>nothing pulls it under</source>
         <translation>nichts zieht sie hinab</translation>
     </message>
@@ -1645,6 +1641,11 @@
     <message>
         <source>Bed</source>
         <translation>Grund</translation>
+    </message>
+    <message>
+        <source>on top</source>
+        <comment>as large as a number: a short word</comment>
+        <translation>oben</translation>
     </message>
 </context>
 <context>
@@ -2021,6 +2022,145 @@
     <message>
         <source>Outside what is possible; give %1 to %2.</source>
         <translation>Außerhalb des Möglichen; %1 bis %2 angeben.</translation>
+    </message>
+</context>
+<context>
+    <name>SampleWords</name>
+    <message>
+        <source>Plain winter</source>
+        <translation>Schlichter Winter</translation>
+    </message>
+    <message>
+        <source>The all-round winter rig: ten feet of 11 behind a weighted leech. Start here.</source>
+        <translation>Die Wintermontage für alles: zehn Fuß zu 11 hinter einem beschwerten Leech. Hier anfangen.</translation>
+    </message>
+    <message>
+        <source>Slot</source>
+        <translation>Rinne</translation>
+    </message>
+    <message>
+        <source>For fast, deep water: the heaviest head of the bag drives ten feet of 17 and a double tungsten fly.</source>
+        <translation>Für schnelles, tiefes Wasser: der schwerste Kopf der Tasche treibt zehn Fuß zu 17 und eine Fliege mit doppeltem Tungsten.</translation>
+    </message>
+    <message>
+        <source>Thin tail</source>
+        <translation>Flacher Auslauf</translation>
+    </message>
+    <message>
+        <source>The winter head and stroke, but only a quarter of the tip sinks: for thin tail-outs.</source>
+        <translation>Kopf und Wurfbewegung vom Winter, aber nur ein Viertel der Spitze sinkt: für flache Ausläufe.</translation>
+    </message>
+    <message>
+        <source>Small river</source>
+        <translation>Kleiner Fluss</translation>
+    </message>
+    <message>
+        <source>A light rod on a small river: a big but light fly, and more than half of the tip sinking.</source>
+        <translation>Eine leichte Rute an einem kleinen Fluss: eine große, aber leichte Fliege, und mehr als die Hälfte der Spitze sinkt.</translation>
+    </message>
+    <message>
+        <source>Dry line</source>
+        <translation>Schwimmende Schnur</translation>
+    </message>
+    <message>
+        <source>Long fine taper and a long tapered leader for a low hairwing just under the surface.</source>
+        <translation>Lange, feine Verjüngung und ein langes, verjüngtes Vorfach für eine flache Haarflügelfliege knapp unter der Oberfläche.</translation>
+    </message>
+    <message>
+        <source>Under the film</source>
+        <translation>Unter dem Wasserfilm</translation>
+    </message>
+    <message>
+        <source>A light coated leader carries a small double a foot and a half down.</source>
+        <translation>Ein leichtes beschichtetes Vorfach trägt eine kleine Doppelhakenfliege anderthalb Fuß hinab.</translation>
+    </message>
+    <message>
+        <source>Old winter</source>
+        <translation>Winter nach alter Art</translation>
+    </message>
+    <message>
+        <source>Long belly with a tapered tip in place of its floating front; the stroke is long and slow.</source>
+        <translation>Lange Keule mit verjüngter Spitze anstelle der schwimmenden Front; die Wurfbewegung ist lang und langsam.</translation>
+    </message>
+    <message>
+        <source>Trout two-hander</source>
+        <translation>Zweihänder für Forellen</translation>
+    </message>
+    <message>
+        <source>A light two-hander for trout: slow tapered tip, one piece of nylon, a beaded streamer.</source>
+        <translation>Ein leichter Zweihänder für Forellen: langsam sinkende, verjüngte Spitze, ein Stück Nylon, ein Perlstreamer.</translation>
+    </message>
+    <message>
+        <source>Wide water</source>
+        <translation>Breites Wasser</translation>
+    </message>
+    <message>
+        <source>Long tip, half of it sinking, for wide slow pools. The working length is at its upper end.</source>
+        <translation>Lange Spitze, zur Hälfte sinkend, für breite, langsame Pools. Die Arbeitslänge ist an der oberen Grenze.</translation>
+    </message>
+    <message>
+        <source>Single five</source>
+        <translation>Einhand-Fünfer</translation>
+    </message>
+    <message>
+        <source>A single-hand line for comparison: the first 30 ft stand inside the limits for a #5.</source>
+        <translation>Eine Einhandschnur zum Vergleich: die ersten 30 ft liegen innerhalb der Grenzen für #5.</translation>
+    </message>
+    <message>
+        <source>Anvil</source>
+        <translation>Amboss</translation>
+    </message>
+    <message>
+        <source>Wrong on purpose: the tip weighs nearly half of the head. It stays in the water.</source>
+        <translation>Absichtlich falsch: die Spitze wiegt fast halb so viel wie der Kopf. Sie bleibt im Wasser.</translation>
+    </message>
+    <message>
+        <source>Fat fly</source>
+        <translation>Dicke Fliege</translation>
+    </message>
+    <message>
+        <source>Wrong on purpose: the fly is too heavy for this tip, though the head could lift a heavier tip.</source>
+        <translation>Absichtlich falsch: die Fliege ist zu schwer für diese Spitze, obwohl der Kopf eine schwerere Spitze heben könnte.</translation>
+    </message>
+    <message>
+        <source>Hinge</source>
+        <translation>Knick</translation>
+    </message>
+    <message>
+        <source>Wrong on purpose: the tip is twice as heavy a foot as the end of the head. The line folds there.</source>
+        <translation>Absichtlich falsch: die Spitze ist je Fuß doppelt so schwer wie das Ende des Kopfes. Dort klappt die Schnur zusammen.</translation>
+    </message>
+    <message>
+        <source>No grip</source>
+        <translation>Kein Halt</translation>
+    </message>
+    <message>
+        <source>Wrong on purpose: no tip between head and leader, so nothing holds in the water.</source>
+        <translation>Absichtlich falsch: keine Spitze zwischen Kopf und Vorfach, also hält nichts im Wasser.</translation>
+    </message>
+    <message>
+        <source>the all-round pool</source>
+        <translation>der Pool für alles</translation>
+    </message>
+    <message>
+        <source>hard on purpose: no sound rig here has its middle figure in it</source>
+        <translation>absichtlich schwierig: keine gute Montage hier liegt mit ihrem mittleren Wert darin</translation>
+    </message>
+    <message>
+        <source>thin tail-out</source>
+        <translation>flacher Auslauf</translation>
+    </message>
+    <message>
+        <source>fast shelf</source>
+        <translation>schnelle Felsbank</translation>
+    </message>
+    <message>
+        <source>summer</source>
+        <translation>Sommer</translation>
+    </message>
+    <message>
+        <source>slow and deep</source>
+        <translation>langsam und tief</translation>
     </message>
 </context>
 <context>

@@ -1327,10 +1327,6 @@
         <translation>queda en el fondo</translation>
     </message>
     <message>
-        <source>on top</source>
-        <translation>en la superficie</translation>
-    </message>
-    <message>
         <source>nothing pulls it under</source>
         <translation>nada la lleva abajo</translation>
     </message>
@@ -1645,6 +1641,11 @@
     <message>
         <source>Bed</source>
         <translation>Fondo</translation>
+    </message>
+    <message>
+        <source>on top</source>
+        <comment>as large as a number: a short word</comment>
+        <translation>arriba</translation>
     </message>
 </context>
 <context>
@@ -2021,6 +2022,145 @@
     <message>
         <source>Outside what is possible; give %1 to %2.</source>
         <translation>Fuera de lo posible; dé de %1 a %2.</translation>
+    </message>
+</context>
+<context>
+    <name>SampleWords</name>
+    <message>
+        <source>Plain winter</source>
+        <translation>Invierno sencillo</translation>
+    </message>
+    <message>
+        <source>The all-round winter rig: ten feet of 11 behind a weighted leech. Start here.</source>
+        <translation>El montaje de invierno para todo: diez pies de 11 tras una sanguijuela lastrada. Empiece por aquí.</translation>
+    </message>
+    <message>
+        <source>Slot</source>
+        <translation>Canal</translation>
+    </message>
+    <message>
+        <source>For fast, deep water: the heaviest head of the bag drives ten feet of 17 and a double tungsten fly.</source>
+        <translation>Para agua rápida y honda: la cabeza más pesada de la bolsa mueve diez pies de 17 y una mosca de doble tungsteno.</translation>
+    </message>
+    <message>
+        <source>Thin tail</source>
+        <translation>Cola somera</translation>
+    </message>
+    <message>
+        <source>The winter head and stroke, but only a quarter of the tip sinks: for thin tail-outs.</source>
+        <translation>La cabeza y el gesto de invierno, pero solo se hunde un cuarto de la punta: para colas someras.</translation>
+    </message>
+    <message>
+        <source>Small river</source>
+        <translation>Río pequeño</translation>
+    </message>
+    <message>
+        <source>A light rod on a small river: a big but light fly, and more than half of the tip sinking.</source>
+        <translation>Una caña ligera en un río pequeño: una mosca grande pero ligera, y más de media punta hundible.</translation>
+    </message>
+    <message>
+        <source>Dry line</source>
+        <translation>Línea flotante</translation>
+    </message>
+    <message>
+        <source>Long fine taper and a long tapered leader for a low hairwing just under the surface.</source>
+        <translation>Perfil fino y largo y un bajo cónico largo para una mosca baja de ala de pelo justo bajo la superficie.</translation>
+    </message>
+    <message>
+        <source>Under the film</source>
+        <translation>Bajo la película</translation>
+    </message>
+    <message>
+        <source>A light coated leader carries a small double a foot and a half down.</source>
+        <translation>Un bajo recubierto ligero lleva una mosca pequeña de anzuelo doble a pie y medio de hondo.</translation>
+    </message>
+    <message>
+        <source>Old winter</source>
+        <translation>Invierno a la antigua</translation>
+    </message>
+    <message>
+        <source>Long belly with a tapered tip in place of its floating front; the stroke is long and slow.</source>
+        <translation>Vientre largo con una punta cónica en lugar de su frente flotante; el gesto es largo y lento.</translation>
+    </message>
+    <message>
+        <source>Trout two-hander</source>
+        <translation>Dos manos para trucha</translation>
+    </message>
+    <message>
+        <source>A light two-hander for trout: slow tapered tip, one piece of nylon, a beaded streamer.</source>
+        <translation>Una caña ligera de dos manos para trucha: punta cónica lenta, un tramo de nailon, un streamer con bola.</translation>
+    </message>
+    <message>
+        <source>Wide water</source>
+        <translation>Agua ancha</translation>
+    </message>
+    <message>
+        <source>Long tip, half of it sinking, for wide slow pools. The working length is at its upper end.</source>
+        <translation>Punta larga, la mitad hundible, para pozos anchos y lentos. La longitud de trabajo está en su límite superior.</translation>
+    </message>
+    <message>
+        <source>Single five</source>
+        <translation>Cinco de una mano</translation>
+    </message>
+    <message>
+        <source>A single-hand line for comparison: the first 30 ft stand inside the limits for a #5.</source>
+        <translation>Una línea de una mano para comparar: los primeros 30 ft están dentro de los límites de una #5.</translation>
+    </message>
+    <message>
+        <source>Anvil</source>
+        <translation>Yunque</translation>
+    </message>
+    <message>
+        <source>Wrong on purpose: the tip weighs nearly half of the head. It stays in the water.</source>
+        <translation>Mal a propósito: la punta pesa casi la mitad que la cabeza. Se queda en el agua.</translation>
+    </message>
+    <message>
+        <source>Fat fly</source>
+        <translation>Mosca gorda</translation>
+    </message>
+    <message>
+        <source>Wrong on purpose: the fly is too heavy for this tip, though the head could lift a heavier tip.</source>
+        <translation>Mal a propósito: la mosca pesa demasiado para esta punta, aunque la cabeza podría levantar otra más pesada.</translation>
+    </message>
+    <message>
+        <source>Hinge</source>
+        <translation>Bisagra</translation>
+    </message>
+    <message>
+        <source>Wrong on purpose: the tip is twice as heavy a foot as the end of the head. The line folds there.</source>
+        <translation>Mal a propósito: la punta pesa por pie el doble que el final de la cabeza. Ahí se dobla la línea.</translation>
+    </message>
+    <message>
+        <source>No grip</source>
+        <translation>Sin agarre</translation>
+    </message>
+    <message>
+        <source>Wrong on purpose: no tip between head and leader, so nothing holds in the water.</source>
+        <translation>Mal a propósito: sin punta entre cabeza y bajo, así que nada agarra en el agua.</translation>
+    </message>
+    <message>
+        <source>the all-round pool</source>
+        <translation>el pozo para todo</translation>
+    </message>
+    <message>
+        <source>hard on purpose: no sound rig here has its middle figure in it</source>
+        <translation>difícil a propósito: ningún montaje bueno de aquí tiene en él su cifra central</translation>
+    </message>
+    <message>
+        <source>thin tail-out</source>
+        <translation>cola somera</translation>
+    </message>
+    <message>
+        <source>fast shelf</source>
+        <translation>repisa rápida</translation>
+    </message>
+    <message>
+        <source>summer</source>
+        <translation>verano</translation>
+    </message>
+    <message>
+        <source>slow and deep</source>
+        <translation>lento y hondo</translation>
     </message>
 </context>
 <context>

@@ -1327,10 +1327,6 @@
         <translation>den ligger på bunnen</translation>
     </message>
     <message>
-        <source>on top</source>
-        <translation>i overflaten</translation>
-    </message>
-    <message>
         <source>nothing pulls it under</source>
         <translation>ingenting drar den under</translation>
     </message>
@@ -1645,6 +1641,11 @@
     <message>
         <source>Bed</source>
         <translation>Bunn</translation>
+    </message>
+    <message>
+        <source>on top</source>
+        <comment>as large as a number: a short word</comment>
+        <translation>oppe</translation>
     </message>
 </context>
 <context>
@@ -2021,6 +2022,145 @@
     <message>
         <source>Outside what is possible; give %1 to %2.</source>
         <translation>Utenfor det mulige; gi %1 til %2.</translation>
+    </message>
+</context>
+<context>
+    <name>SampleWords</name>
+    <message>
+        <source>Plain winter</source>
+        <translation>Vanlig vinter</translation>
+    </message>
+    <message>
+        <source>The all-round winter rig: ten feet of 11 behind a weighted leech. Start here.</source>
+        <translation>Vinteroppsettet til det meste: ti fot på 11 bak en tynget leech. Begynn her.</translation>
+    </message>
+    <message>
+        <source>Slot</source>
+        <translation>Renne</translation>
+    </message>
+    <message>
+        <source>For fast, deep water: the heaviest head of the bag drives ten feet of 17 and a double tungsten fly.</source>
+        <translation>For raskt, dypt vann: den tyngste klumpen i veska driver ti fot på 17 og en flue med dobbel tungsten.</translation>
+    </message>
+    <message>
+        <source>Thin tail</source>
+        <translation>Grunt brekk</translation>
+    </message>
+    <message>
+        <source>The winter head and stroke, but only a quarter of the tip sinks: for thin tail-outs.</source>
+        <translation>Vinterklumpen og samme kastbevegelse, men bare en fjerdedel av tuppen synker: for grunne brekk.</translation>
+    </message>
+    <message>
+        <source>Small river</source>
+        <translation>Lita elv</translation>
+    </message>
+    <message>
+        <source>A light rod on a small river: a big but light fly, and more than half of the tip sinking.</source>
+        <translation>En lett stang i ei lita elv: en stor, men lett flue, og mer enn halve tuppen synker.</translation>
+    </message>
+    <message>
+        <source>Dry line</source>
+        <translation>Flytende line</translation>
+    </message>
+    <message>
+        <source>Long fine taper and a long tapered leader for a low hairwing just under the surface.</source>
+        <translation>Lang, fin taper og en lang, taperet fortom for en lav hårvinge rett under overflaten.</translation>
+    </message>
+    <message>
+        <source>Under the film</source>
+        <translation>Under overflatehinna</translation>
+    </message>
+    <message>
+        <source>A light coated leader carries a small double a foot and a half down.</source>
+        <translation>En lett belagt fortom tar en liten dobbeltkrok halvannen fot ned.</translation>
+    </message>
+    <message>
+        <source>Old winter</source>
+        <translation>Vinter på gammelt vis</translation>
+    </message>
+    <message>
+        <source>Long belly with a tapered tip in place of its floating front; the stroke is long and slow.</source>
+        <translation>Long belly med taperet tupp i stedet for den flytende fronten; kastbevegelsen er lang og langsom.</translation>
+    </message>
+    <message>
+        <source>Trout two-hander</source>
+        <translation>Tohånds for ørret</translation>
+    </message>
+    <message>
+        <source>A light two-hander for trout: slow tapered tip, one piece of nylon, a beaded streamer.</source>
+        <translation>En lett tohåndsstang for ørret: saktesynkende taperet tupp, én bit nylon, en streamer med kule.</translation>
+    </message>
+    <message>
+        <source>Wide water</source>
+        <translation>Bredt vann</translation>
+    </message>
+    <message>
+        <source>Long tip, half of it sinking, for wide slow pools. The working length is at its upper end.</source>
+        <translation>Lang tupp, halvparten synkende, for brede, rolige høler. Arbeidslengden er ved den øvre grensen.</translation>
+    </message>
+    <message>
+        <source>Single five</source>
+        <translation>Enhånds femmer</translation>
+    </message>
+    <message>
+        <source>A single-hand line for comparison: the first 30 ft stand inside the limits for a #5.</source>
+        <translation>En enhåndsline til sammenligning: de første 30 ft ligger innenfor grensene for #5.</translation>
+    </message>
+    <message>
+        <source>Anvil</source>
+        <translation>Ambolt</translation>
+    </message>
+    <message>
+        <source>Wrong on purpose: the tip weighs nearly half of the head. It stays in the water.</source>
+        <translation>Feil med vilje: tuppen veier nesten halvparten av klumpen. Den blir i vannet.</translation>
+    </message>
+    <message>
+        <source>Fat fly</source>
+        <translation>Feit flue</translation>
+    </message>
+    <message>
+        <source>Wrong on purpose: the fly is too heavy for this tip, though the head could lift a heavier tip.</source>
+        <translation>Feil med vilje: flua er for tung for denne tuppen, enda klumpen kunne løftet en tyngre tupp.</translation>
+    </message>
+    <message>
+        <source>Hinge</source>
+        <translation>Knekk</translation>
+    </message>
+    <message>
+        <source>Wrong on purpose: the tip is twice as heavy a foot as the end of the head. The line folds there.</source>
+        <translation>Feil med vilje: tuppen er dobbelt så tung per fot som enden av klumpen. Der bretter lina seg.</translation>
+    </message>
+    <message>
+        <source>No grip</source>
+        <translation>Ikke noe grep</translation>
+    </message>
+    <message>
+        <source>Wrong on purpose: no tip between head and leader, so nothing holds in the water.</source>
+        <translation>Feil med vilje: ingen tupp mellom klump og fortom, så ingenting tar tak i vannet.</translation>
+    </message>
+    <message>
+        <source>the all-round pool</source>
+        <translation>hølen til det meste</translation>
+    </message>
+    <message>
+        <source>hard on purpose: no sound rig here has its middle figure in it</source>
+        <translation>vanskelig med vilje: ingen av de gode oppsettene her har midten av spennet sitt i den</translation>
+    </message>
+    <message>
+        <source>thin tail-out</source>
+        <translation>grunt brekk</translation>
+    </message>
+    <message>
+        <source>fast shelf</source>
+        <translation>rask fjellhylle</translation>
+    </message>
+    <message>
+        <source>summer</source>
+        <translation>sommer</translation>
+    </message>
+    <message>
+        <source>slow and deep</source>
+        <translation>rolig og dyp</translation>
     </message>
 </context>
 <context>

@@ -95,7 +95,7 @@ other_pages() {
   start "$root/sample-rigs/01-plain-winter.rig.json" "$root/sample-rigs/03-thin-tail.rig.json"
   still compare
   leave
-  start "$(ls "$root"/sample-rigs/*.deck.json | head -n 1)"
+  start "$root/sample-rigs/how-deep-was-i.deck.json"
   still clinic
   page clinic-show F11
   leave

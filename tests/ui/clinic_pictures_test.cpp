@@ -7,12 +7,14 @@
 #include <QSvgGenerator>
 #include <array>
 #include <cmath>
+#include <map>
 
 #include "tests/support/contrast.h"
 #include "tests/ui/clinic_support.h"
 #include "ui/charts/card_figures.h"
 #include "ui/clinic/card_page.h"
 #include "ui/text/quantities.h"
+#include "ui/theme/language.h"
 #include "ui/theme/glyph.h"
 
 namespace grainwise::ui {
@@ -26,18 +28,40 @@ struct Drawn {
   CardState state;
 };
 
-/// Every card of a deck, before and after its answer, with its swings and loops run.
-std::vector<Drawn> cardsOf(const Deck& deck) {
+/// A deck that ships, and the language that it is in: to be shown while the window speaks it.
+struct Shipped {
+  std::string lesson;
+  QString language;
+  std::string name;  ///< of the file, without its ending
+};
+std::vector<Shipped> shippedDecks() {
+  std::vector<Shipped> all;
+  for (const std::string lesson : test::kDeckNames) {
+    for (const Language& one : languages()) {
+      const bool english = one.code == QLatin1String("en");
+      all.push_back({lesson, one.code, english ? lesson : lesson + "." + one.code.toStdString()});
+    }
+  }
+  return all;
+}
+
+/// Every card of a deck, before and after its answer, with its swings and loops run: once for a lesson,
+/// whose rigs are the same in every language (tests/golden).
+std::vector<Drawn> cardsOf(const Deck& deck, const std::string& lesson = {}) {
+  static std::map<std::pair<std::string, std::size_t>, decltype(ShownCard::runs)> kRun;
   std::vector<Drawn> all;
   for (std::size_t i = 0; i < deck.cards.size(); ++i) {
     ShownCard shown = shownCard(deck.cards[i], test::kDecks);
-    shown.runs = runsOf(deck.cards[i].show, shown.rigs);
+    const auto known = kRun.find({lesson, i});
+    shown.runs = lesson.empty() || known == kRun.end() ? runsOf(deck.cards[i].show, shown.rigs) : known->second;
+    if (!lesson.empty()) kRun[{lesson, i}] = shown.runs;
     for (const bool answered : {false, true}) {
       all.push_back({shown, CardState{int(i), int(deck.cards.size()), answered, true, -1}});
     }
   }
   return all;
 }
+std::vector<Drawn> cardsOf(const Shipped& one) { return cardsOf(test::sampleDeck(one.name), one.lesson); }
 
 /// A deck with a card of each kind and one that lacks its rig.
 Deck allKinds() {
@@ -75,11 +99,18 @@ QImage pictureOf(const Drawn& drawn, QSize size) {
   return image;
 }
 
-/// What a card is drawn with: each text's font height and colour.
+/// What a card is drawn with: each text's font height and colour, and where its line begins.
 struct Written {
   double pixels;
   QColor colour;
   QString words;
+  QPointF at;
+  [[nodiscard]] QRectF box(bool bold) const {
+    QFont font = PictureStyle().font(1, bold);
+    font.setPixelSize(int(pixels));
+    // From the top of a capital to the end of a tail, as fonts have them.
+    return {at.x(), at.y() - 0.75 * pixels, QFontMetricsF(font).horizontalAdvance(words), 0.97 * pixels};
+  }
 };
 std::vector<Written> writtenOn(const Drawn& drawn, QSize size) {
   QByteArray bytes;
@@ -95,12 +126,13 @@ std::vector<Written> writtenOn(const Drawn& drawn, QSize size) {
   std::vector<Written> all;
   // A text is filled in the colour of its own element, or of the group that it stands in.
   static const QRegularExpression kToken(
-      QStringLiteral("<g fill=\"[^\"]*\"[^>]*?stroke=\"(#[0-9a-f]{6}|none)\"|<text fill=\"(#[0-9a-f]{6})\"[^>]*?font-size=\"([0-9.]+)\"[^>]*>([^<]*)<"));
+      QStringLiteral("<g fill=\"[^\"]*\"[^>]*?stroke=\"(#[0-9a-f]{6}|none)\"|<text fill=\"(#[0-9a-f]{6})\"[^>]*? x=\"([-0-9.]+)\" y=\"([-0-9.]+)\"[^>]*?font-size=\"([0-9.]+)\"[^>]*>([^<]*)<"));
   auto found = kToken.globalMatch(QString::fromUtf8(bytes));
   while (found.hasNext()) {
     const auto match = found.next();
-    if (match.captured(3).isEmpty()) continue;
-    all.push_back({match.captured(3).toDouble(), QColor(match.captured(2)), match.captured(4).trimmed()});
+    if (match.captured(5).isEmpty()) continue;
+    all.push_back({match.captured(5).toDouble(), QColor(match.captured(2)), match.captured(6).trimmed(),
+                   QPointF(match.captured(3).toDouble(), match.captured(4).toDouble())});
   }
   return all;
 }
@@ -139,9 +171,10 @@ double apart(const QColor& a, const QColor& b, const Matrix* seen) {
 
 TEST_CASE("Every card of the shipped decks draws on both screens, whole and within its margins") {
   const QString folder = QString::fromLocal8Bit(qgetenv("GRAINWISE_SHOTS"));
-  for (const char* name : test::kDeckNames) {
-    for (const Drawn& drawn : cardsOf(test::sampleDeck(name))) {
-      INFO(name << " " << drawn.state.index << (drawn.state.answered ? " answered" : ""));
+  for (const Shipped& one : shippedDecks()) {
+    const Speaking speaking(one.language);
+    for (const Drawn& drawn : cardsOf(one)) {
+      INFO(one.name << " " << drawn.state.index << (drawn.state.answered ? " answered" : ""));
       CHECK(drawn.card.missing.isEmpty());
       for (const QSize size : kScreens) {
         const QImage image = pictureOf(drawn, size);
@@ -160,7 +193,7 @@ TEST_CASE("Every card of the shipped decks draws on both screens, whole and with
         CHECK(clean);
         CHECK(inside > size.width() * size.height() / 200);
         if (!folder.isEmpty()) {
-          image.save(QStringLiteral("%1/%2-%3%4-%5.png").arg(folder, QLatin1String(name)).arg(drawn.state.index, 2, 10, QLatin1Char('0')).arg(drawn.state.answered ? QLatin1String("b") : QLatin1String("a")).arg(size.height()));
+          image.save(QStringLiteral("%1/%2-%3%4-%5.png").arg(folder, QString::fromStdString(one.name)).arg(drawn.state.index, 2, 10, QLatin1Char('0')).arg(drawn.state.answered ? QLatin1String("b") : QLatin1String("a")).arg(size.height()));
         }
       }
     }
@@ -168,8 +201,9 @@ TEST_CASE("Every card of the shipped decks draws on both screens, whole and with
 }
 
 TEST_CASE("An answer changes the card and nothing jumps: the picture stands where it stood") {
-  for (const char* name : test::kDeckNames) {
-    const auto cards = cardsOf(test::sampleDeck(name));
+  for (const Shipped& one : shippedDecks()) {
+    const Speaking speaking(one.language);
+    const auto cards = cardsOf(one);
     for (std::size_t i = 0; i < cards.size(); i += 2) {
       if (!cards[i].card.card.reveal) continue;
       INFO(cards[i].card.card.title);
@@ -187,10 +221,8 @@ TEST_CASE("An answer changes the card and nothing jumps: the picture stands wher
 }
 
 TEST_CASE("No text on a card is smaller than a 28th of the screen, and words are a 20th") {
-  std::vector<Deck> decks{allKinds()};
-  for (const char* name : test::kDeckNames) decks.push_back(test::sampleDeck(name));
-  for (const Deck& deck : decks) {
-    for (const Drawn& drawn : cardsOf(deck)) {
+  const auto hold = [](const std::vector<Drawn>& cards) {
+    for (const Drawn& drawn : cards) {
       for (const QSize size : kScreens) {
         const auto written = writtenOn(drawn, size);
         INFO(drawn.card.card.title << " at " << size.height());
@@ -205,6 +237,11 @@ TEST_CASE("No text on a card is smaller than a 28th of the screen, and words are
         CHECK(body);
       }
     }
+  };
+  hold(cardsOf(allKinds()));
+  for (const Shipped& one : shippedDecks()) {
+    const Speaking speaking(one.language);
+    hold(cardsOf(one));
   }
 }
 
@@ -252,15 +289,16 @@ TEST_CASE("Setups A and B are told apart, and seen on their ground, with each of
 }
 
 TEST_CASE("Every figure that stands with an answer is in the words of the answer") {
-  static const QRegularExpression kNumber(QStringLiteral("[0-9]+(?:\\.[0-9]+)?"));
+  static const QRegularExpression kNumber(QStringLiteral("[0-9]+(?:[.,][0-9]+)?"));
   const auto numbersIn = [](const QString& words) {
     QStringList found;
     for (auto at = kNumber.globalMatch(words); at.hasNext();) found.append(at.next().captured(0));
     return found;
   };
   int figures = 0, depths = 0;
-  for (const char* name : test::kDeckNames) {
-    for (const Drawn& drawn : cardsOf(test::sampleDeck(name))) {
+  for (const Shipped& one : shippedDecks()) {
+    const Speaking speaking(one.language);
+    for (const Drawn& drawn : cardsOf(one)) {
       const Card& card = drawn.card.card;
       if (!drawn.state.answered || !card.reveal) continue;
       const QString reveal = QString::fromStdString(*card.reveal);
@@ -286,8 +324,9 @@ TEST_CASE("Every figure that stands with an answer is in the words of the answer
       for (const QString& number : said) CHECK(cells.contains(number));
     }
   }
-  CHECK(figures >= 25);  // or they would all be in nothing
-  CHECK(depths == 4);
+  const int spoken = int(languages().size());
+  CHECK(figures >= 25 * spoken);  // or they would all be in nothing
+  CHECK(depths == 4 * spoken);
 }
 
 TEST_CASE("The figures of the shipped cards are a tenth of the screen high, and none stands before the answer or while hidden") {
@@ -299,8 +338,9 @@ TEST_CASE("The figures of the shipped cards are a tenth of the screen high, and 
     return most;
   };
   int checked = 0, axes = 0;
-  for (const char* name : test::kDeckNames) {
-    for (Drawn& drawn : cardsOf(test::sampleDeck(name))) {
+  for (const Shipped& one : shippedDecks()) {
+    const Speaking speaking(one.language);
+    for (Drawn& drawn : cardsOf(one)) {
       const QSize size = kScreens[1];
       const auto written = writtenOn(drawn, size);
       INFO(drawn.card.card.title);
@@ -324,8 +364,35 @@ TEST_CASE("The figures of the shipped cards are a tenth of the screen high, and 
       }
     }
   }
-  CHECK(checked >= 60);
-  CHECK(axes >= 30);
+  const int spoken = int(languages().size());
+  CHECK(checked >= 60 * spoken);
+  CHECK(axes >= 30 * spoken);
+}
+
+TEST_CASE("Nothing is written over the figures of a shipped card, in any language") {
+  int large = 0;
+  for (const Shipped& one : shippedDecks()) {
+    const Speaking speaking(one.language);
+    for (const Drawn& drawn : cardsOf(one)) {
+      if (!drawn.state.answered) continue;
+      for (const QSize size : kScreens) {
+        const auto written = writtenOn(drawn, size);
+        for (std::size_t i = 0; i < written.size(); ++i) {
+          if (written[i].pixels < size.height() / 10.0 - kSlack_px) continue;
+          ++large;
+          const QRectF figure = written[i].box(true);
+          INFO(one.name << ", " << drawn.card.card.title << ": " << written[i].words.toStdString());
+          CHECK(QRectF(QPointF(), size).contains(figure));
+          for (std::size_t j = 0; j < written.size(); ++j) {
+            if (i == j) continue;
+            INFO(written[j].words.toStdString());
+            CHECK_FALSE(figure.intersects(written[j].box(false)));
+          }
+        }
+      }
+    }
+  }
+  CHECK(large >= 200);  // or they would all be in nothing
 }
 
 TEST_CASE("Verdicts are told apart by their shapes alone, and seen on their ground with each colour weakness") {

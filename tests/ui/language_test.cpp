@@ -2,6 +2,7 @@
 #include "ui/theme/language.h"
 
 #include <QAction>
+#include <QDir>
 #include <QFile>
 #include <QLineEdit>
 #include <QMenu>
@@ -12,12 +13,15 @@
 #include <algorithm>
 #include <memory>
 
+#include "core/io/pools_file.h"
+#include "core/io/rig_file.h"
 #include "core/io/shelf_file.h"
 #include "tests/support/strip_bench.h"
 #include "tests/support/ui_support.h"
 #include "ui/document/rig_document.h"
 #include "ui/strip/strip_view.h"
 #include "ui/text/quantities.h"
+#include "ui/text/sample_words.h"
 #include "ui/text/shelf_words.h"
 #include "ui/text/words.h"
 #include "ui/window/actions.h"
@@ -97,6 +101,35 @@ TEST_CASE("every name and group of the carried Shelf is known to translators, an
   CHECK(shelfName(QStringLiteral("short head 525")) == QStringLiteral("kurzer Kopf 525"));
   CHECK(shelfName(QStringLiteral("7.5 ft, 5 gr/ft")) == QStringLiteral("7,5 ft, 5 gr/ft"));
   CHECK(shelfName(QStringLiteral("my 7.5 ft tip")) == QStringLiteral("my 7.5 ft tip"));
+}
+
+TEST_CASE("every name and note of a carried sample is known to translators, and no other is touched") {
+  const QDir samples(kRoot + QStringLiteral("/sample-rigs"));
+  const QStringList files = samples.entryList({QStringLiteral("*.rig.json")});
+  CHECK(files.size() == 14);
+  const Speaking speaking(QStringLiteral("de"));
+  for (const QString& file : files) {
+    const Rig rig = loadRig(samples.filePath(file).toStdString()).value();
+    INFO(file.toStdString());
+    CHECK(isSampleText(rig.name));
+    CHECK(isSampleText(rig.notes.value()));
+    Rig spoken = spokenSample(rig);
+    CHECK(spoken.name != rig.name);
+    CHECK(spoken.notes != rig.notes);
+    spoken.name = rig.name;
+    spoken.notes = rig.notes;
+    CHECK(spoken == rig);
+  }
+  const Pools river = loadPools(samples.filePath(QStringLiteral("corrow.pools.json")).toStdString()).value();
+  const Pools spoken = spokenSample(river);
+  for (std::size_t i = 0; i < river.pools.size(); ++i) {
+    CHECK(isSampleText(river.pools[i].note.value()));
+    CHECK(spoken.pools[i].note != river.pools[i].note);
+    CHECK(spoken.pools[i].name == river.pools[i].name);
+  }
+  Rig own;
+  own.name = "Plain winter of mine";
+  CHECK(spokenSample(own) == own);
 }
 
 TEST_CASE_METHOD(test::UiFixture, "a language is chosen in the menu, kept, and spoken from the next start") {

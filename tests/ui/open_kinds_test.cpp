@@ -6,6 +6,7 @@
 #include <QFile>
 #include <QMenu>
 #include <QMimeData>
+#include <QScopeGuard>
 #include <QSettings>
 #include <QTemporaryDir>
 #include <QTest>
@@ -19,6 +20,7 @@
 #include "ui/document/pool_book.h"
 #include "ui/panels/drawer.h"
 #include "ui/panels/make_panel.h"
+#include "ui/theme/language.h"
 #include "ui/window/actions.h"
 #include "ui/window/bench_face.h"
 #include "ui/window/clinic_host.h"
@@ -166,6 +168,48 @@ TEST_CASE_METHOD(OpenFixture, "a carried deck opens from the Help menu as an unt
     if (card.rigB) CHECK(std::holds_alternative<Rig>(*card.rigB));
   }
   CHECK(window->clinic()->face()->said().isEmpty());
+}
+
+TEST_CASE("lessons and rigs of the Help menu speak the window's language, and English where it has none of them") {
+  struct Row {
+    const char *language, *lesson, *title, *first, *rig;
+  };
+  const Row rows[] = {
+      {"de", "why-that-tip.de.deck.json", "Warum diese Spitze?", "Bevor die Ruten stehen", "Schlichter Winter"},
+      {"nb", "why-that-tip.nb.deck.json", "Hvorfor den tuppen?", "Før stengene rigges", "Vanlig vinter"},
+      {"es", "why-that-tip.es.deck.json", "¿Por qué esa punta?", "Antes de montar las cañas", "Invierno sencillo"},
+      {"fr", "why-that-tip.deck.json", "Why that tip?", "Before rods are strung", "Plain winter"}};
+  const QLocale before;
+  const auto back = qScopeGuard([&] { QLocale::setDefault(before); });
+  for (const Row& row : rows) {
+    INFO(row.language);
+    const Speaking speaking(QString::fromLatin1(row.language));
+    QLocale::setDefault(QLocale(QString::fromLatin1(row.language)));
+    OpenFixture opened;
+    opened.openSample(QString::fromLatin1(row.lesson), QString::fromUtf8(row.title));
+    const DeckDocument* deck = opened.window->clinic()->face()->document();
+    CHECK(deck->path().isEmpty());
+    CHECK(QString::fromStdString(deck->deck().cards.front().title) == QString::fromUtf8(row.first));
+    const auto& rig = deck->deck().cards.at(2).rig;
+    REQUIRE(rig);
+    REQUIRE(std::holds_alternative<Rig>(*rig));
+    CHECK(std::get<Rig>(*rig).name == row.rig);
+    int lessons = 0;
+    for (const QAction* entry : opened.window->actionSet()->samplesMenu()->actions()) {
+      lessons += entry->objectName().endsWith(QLatin1String(".deck.json")) ? 1 : 0;
+    }
+    CHECK(lessons == 2);
+    opened.openSample(QStringLiteral("01-plain-winter.rig.json"), QString::fromUtf8(row.rig));
+    CHECK(opened.window->document()->rig().name == row.rig);
+    CHECK(opened.window->document()->path().isEmpty());
+  }
+  for (const Language& one : languages()) {
+    if (one.code == QLatin1String("en")) continue;
+    INFO(one.code.toStdString());
+    for (const char* lesson : {"why-that-tip", "how-deep-was-i"}) {
+      CHECK(QFile::exists(QStringLiteral(":/sample-rigs/%1.%2.deck.json").arg(QLatin1String(lesson), one.code)));
+    }
+  }
 }
 
 TEST_CASE_METHOD(OpenFixture, "a carried rig opens where rigs are: in Compare in place of the one touched last") {

@@ -96,7 +96,7 @@ Figure depthFigure(const PictureRig& rig, DisplayUnits units) {
   if (isOnBottom(a.hang->state))
     return {Setup::alone, PictureWords::tr("bottom"), PictureWords::tr("it lies on the bed")};
   if (!a.depthBand)
-    return {Setup::alone, PictureWords::tr("on top"), PictureWords::tr("nothing pulls it under")};
+    return {Setup::alone, PictureWords::tr("on top", "as large as a number: a short word"), PictureWords::tr("nothing pulls it under")};
   return {
       Setup::alone,
       PictureWords::tr("%1–%2").arg(lengths(a.depthBand->low, units),
@@ -106,7 +106,7 @@ Figure depthFigure(const PictureRig& rig, DisplayUnits units) {
 
 /// A depth of a real swing: `words` take its unit and the depth of the water.
 Figure swingFigure(const PictureRig& rig, Feet depth, const QString& words, DisplayUnits units) {
-  if (depth < kOnTop) return {Setup::alone, PictureWords::tr("on top"), PictureWords::tr("not yet under")};
+  if (depth < kOnTop) return {Setup::alone, PictureWords::tr("on top", "as large as a number: a short word"), PictureWords::tr("not yet under")};
   return {Setup::alone, lengths(depth, units),
           words.arg(lengthUnit(units), lengthText(*rig.rig->water->depth, units))};
 }

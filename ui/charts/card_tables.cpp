@@ -11,6 +11,7 @@
 #include "ui/text/contexts.h"
 #include "ui/text/measured_words.h"
 #include "ui/text/quantities.h"
+#include "ui/text/shelf_words.h"
 #include "ui/text/words.h"
 #include "ui/theme/glyph.h"
 
@@ -27,7 +28,7 @@ QString lengths(Feet value, DisplayUnits units) {
 
 QString bandText(const std::optional<DepthBand>& band, bool onBottom, DisplayUnits units) {
   if (onBottom) return PictureWords::tr("bottom");
-  return band ? lengths(band->middle, units) : PictureWords::tr("on top");
+  return band ? lengths(band->middle, units) : PictureWords::tr("on top", "as large as a number: a short word");
 }
 
 void write(QPainter& p, const QRectF& box, int flags, const QString& words, const QFont& font,
@@ -80,7 +81,7 @@ Columns columnsOf(const QRectF& box, const TipTable& table, const PictureStyle& 
 
 /// What a fly is called, without its weight: that is asked for.
 QString flyName(const Part& fly) {
-  return fly.name && !fly.name->empty() ? QString::fromStdString(*fly.name) : kindWords(PartKind::fly);
+  return fly.name && !fly.name->empty() ? shelfName(QString::fromStdString(*fly.name)) : kindWords(PartKind::fly);
 }
 
 /// A pool's name, its words under each other, and where the fly is wanted there.
@@ -252,7 +253,7 @@ void paintTips(QPainter& p, const QRectF& box, const TipTable& table, const Pict
   }
   const double line = QFontMetricsF(style.font()).lineSpacing();
   if (style.numbers) {
-    write(p, QRectF(columns.tips.left(), box.top() + head - style.text * 0.3 - line, columns.tips.width(), line),
+    write(p, QRectF(box.left(), box.top() + head - style.text * 0.3 - line, columns.tips.right() - box.left(), line),
           Qt::AlignRight | Qt::AlignVCenter, PictureWords::tr("wanted, %1").arg(lengthUnit(style.units)), style.font(),
           style.colours.slate);
   }

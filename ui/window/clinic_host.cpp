@@ -17,6 +17,7 @@
 #include "ui/panels/drawer.h"
 #include "ui/print/deck_pages.h"
 #include "ui/print/print_preview.h"
+#include "ui/text/sample_words.h"
 #include "ui/window/actions.h"
 #include "ui/window/bench_face.h"
 #include "ui/window/compare_host.h"
@@ -89,7 +90,7 @@ bool ClinicHost::startFrom(const QString& carried) {
       const auto* name = *rig ? std::get_if<std::string>(&**rig) : nullptr;
       if (name == nullptr) continue;
       if (const auto read = readRig(textOf(QStringLiteral(":/sample-rigs/") + QString::fromStdString(*name)))) {
-        *rig = *read;
+        *rig = spokenSample(*read);
       }
     }
   }

@@ -22,6 +22,7 @@
 #include "ui/document/pool_book.h"
 #include "ui/panels/drawer.h"
 #include "ui/strip/strip_view.h"
+#include "ui/text/sample_words.h"
 #include "ui/theme/language.h"
 #include "ui/window/bench_face.h"
 #include "ui/window/clinic_host.h"
@@ -82,7 +83,7 @@ void loadPools(PoolBook& book) {
     }
   }
   if (const auto river = readPools(resourceText(":/sample-rigs/corrow.pools.json"))) {
-    book.start(*river);
+    book.start(spokenSample(*river));
   }
   if (!own.isEmpty()) return;
   const QString folder = QStandardPaths::writableLocation(QStandardPaths::AppDataLocation);
@@ -91,7 +92,7 @@ void loadPools(PoolBook& book) {
 
 void openSample(MainWindow& window) {
   if (const auto sample = readRig(resourceText(":/sample-rigs/01-plain-winter.rig.json"))) {
-    window.startFrom(*sample);
+    window.startFrom(spokenSample(*sample));
   }
 }
 

@@ -9,7 +9,8 @@ namespace grainwise::ui {
 
 class MainWindow;
 
-/// The decks and rigs that the program carries, under their own names, each opened as an untitled copy.
+/// The decks and rigs that the program carries, under their names in the window's language, each opened as an
+/// untitled copy. A deck that is not in that language is there in English.
 /// They are read when the menu is first opened, not at the start.
 class SamplesMenu : public QObject {
   Q_OBJECT
