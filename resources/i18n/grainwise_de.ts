@@ -6496,10 +6496,6 @@ Fertige Kartensätze: Menü, Hilfe, Beispiele.</translation>
         <translation>Wie hoch der Fluss liegt: dünne Luft nimmt der Schlaufe weniger.</translation>
     </message>
     <message>
-        <source>Where the cast lands: degrees from straight downstream. More angle gives a longer, deeper drift.</source>
-        <translation>Wo der Wurf landet: Grad von genau stromab. Mehr Winkel gibt eine längere, tiefere Drift.</translation>
-    </message>
-    <message>
         <source>How long slack lets the line sink before it comes tight.</source>
         <translation>Wie lange lose Schnur sinken darf, bevor sie straff wird.</translation>
     </message>
@@ -7122,6 +7118,10 @@ Fertige Kartensätze: Menü, Hilfe, Beispiele.</translation>
     <message>
         <source>The deck has no card yet.</source>
         <translation>Der Kartensatz hat noch keine Karte.</translation>
+    </message>
+    <message>
+        <source>Where the cast lands: degrees below straight across. The steeper downstream, the sooner the line pulls the fly up.</source>
+        <translation>Wo der Wurf landet: Grad stromab von genau quer. Je steiler stromab, desto eher zieht die Schnur die Fliege hoch.</translation>
     </message>
 </context>
 <context>

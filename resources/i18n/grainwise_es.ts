@@ -6496,10 +6496,6 @@ Series hechas: Menú, Ayuda, Ejemplos.</translation>
         <translation>A qué altitud está el río: el aire fino le quita menos al bucle.</translation>
     </message>
     <message>
-        <source>Where the cast lands: degrees from straight downstream. More angle gives a longer, deeper drift.</source>
-        <translation>Dónde cae el lance: grados desde aguas abajo. Más ángulo da una deriva más larga y honda.</translation>
-    </message>
-    <message>
         <source>How long slack lets the line sink before it comes tight.</source>
         <translation>Cuánto tiempo la línea floja la deja hundirse antes de tensarse.</translation>
     </message>
@@ -7122,6 +7118,10 @@ Series hechas: Menú, Ayuda, Ejemplos.</translation>
     <message>
         <source>The deck has no card yet.</source>
         <translation>La serie aún no tiene fichas.</translation>
+    </message>
+    <message>
+        <source>Where the cast lands: degrees below straight across. The steeper downstream, the sooner the line pulls the fly up.</source>
+        <translation>Dónde cae el lance: grados aguas abajo desde justo de través. Cuanto más aguas abajo, antes sube la línea la mosca.</translation>
     </message>
 </context>
 <context>

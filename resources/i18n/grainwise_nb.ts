@@ -6496,10 +6496,6 @@ Ferdige kortstokker: Meny, Hjelp, Eksempler.</translation>
         <translation>Hvor høyt elva ligger: tynn luft tar mindre av bukta.</translation>
     </message>
     <message>
-        <source>Where the cast lands: degrees from straight downstream. More angle gives a longer, deeper drift.</source>
-        <translation>Hvor kastet lander: grader fra rett nedstrøms. Mer vinkel gir lengre, dypere drift.</translation>
-    </message>
-    <message>
         <source>How long slack lets the line sink before it comes tight.</source>
         <translation>Hvor lenge slakk lar lina synke før den strammes.</translation>
     </message>
@@ -7122,6 +7118,10 @@ Ferdige kortstokker: Meny, Hjelp, Eksempler.</translation>
     <message>
         <source>The deck has no card yet.</source>
         <translation>Kortstokken har ingen kort ennå.</translation>
+    </message>
+    <message>
+        <source>Where the cast lands: degrees below straight across. The steeper downstream, the sooner the line pulls the fly up.</source>
+        <translation>Hvor kastet lander: grader nedstrøms fra rett over. Jo spissere nedstrøms, jo før drar lina flua opp.</translation>
     </message>
 </context>
 <context>

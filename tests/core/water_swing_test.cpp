@@ -99,6 +99,7 @@ TEST_CASE("longer mends and steeper casts do what every angler knows") {
   CHECK(with(45, 1).afterMend < with(45, 2).afterMend);
   CHECK(with(45, 2).afterMend < with(45, 4).afterMend);
   CHECK(*with(30, 3).timeTo10deg > *with(60, 3).timeTo10deg);
+  CHECK(*with(30, 3).swing > *with(60, 3).swing);
 }
 
 TEST_CASE("a swing can be stopped and tells how far it is") {

@@ -160,8 +160,8 @@ inline constexpr ControlRow kControlHelp[] = {
                        "How high the river lies: thin air takes less from the loop.")},
     {"angle_deg",
      QT_TRANSLATE_NOOP("grainwise::ui::ControlHelp",
-                       "Where the cast lands: degrees from straight downstream. More angle gives a longer, "
-                       "deeper drift.")},
+                       "Where the cast lands: degrees below straight across. The steeper downstream, the sooner the "
+                       "line pulls the fly up.")},
     {"mend_s",
      QT_TRANSLATE_NOOP("grainwise::ui::ControlHelp",
                        "How long slack lets the line sink before it comes tight.")},
