@@ -5,106 +5,31 @@
 #include <QLineEdit>
 #include <QListView>
 #include <QScrollArea>
-#include <QSettings>
 #include <QSlider>
-#include <QTemporaryDir>
 #include <QTest>
 #include <QUndoGroup>
 
-#include "core/analysis/depth_table.h"
-#include "core/io/rig_file.h"
-#include "core/io/shelf_file.h"
 #include "tests/support/drag.h"
-#include "tests/support/ui_support.h"
+#include "tests/ui/compare_support.h"
 #include "ui/compare/compare_chart.h"
-#include "ui/compare/compare_face.h"
 #include "ui/compare/compare_feed.h"
 #include "ui/compare/difference_list.h"
 #include "ui/compare/pair_view.h"
 #include "ui/compare/readings_table.h"
 #include "ui/compare/summary_bar.h"
 #include "ui/document/own_store.h"
-#include "ui/document/pool_book.h"
-#include "ui/document/rig_document.h"
 #include "ui/panels/drawer.h"
-#include "ui/strip/block.h"
-#include "ui/strip/ruler.h"
 #include "ui/strip/shelf_model.h"
 #include "ui/strip/shelf_view.h"
-#include "ui/strip/strip_view.h"
 #include "ui/theme/pill_button.h"
 #include "ui/window/actions.h"
-#include "ui/window/compare_host.h"
-#include "ui/window/faces.h"
-#include "ui/window/main_window.h"
 #include "ui/work/analysis_feed.h"
 
 namespace grainwise::ui {
 namespace {
 
-const QString kRoot = QStringLiteral(GRAINWISE_SOURCE_DIR);
-const QString kWinter = kRoot + QStringLiteral("/sample-rigs/01-plain-winter.rig.json");
 const QString kHinge = kRoot + QStringLiteral("/sample-rigs/wrong-hinge.rig.json");
-const QString kTail = kRoot + QStringLiteral("/sample-rigs/03-thin-tail.rig.json");
 constexpr double kPixel = 1.0;  // two rulers agree to the pixel
-
-/// The window on the first sample with Compare shown; B starts as a copy of it.
-struct CompareFixture : test::UiFixture {
-  CompareFixture() {
-    QSettings().clear();
-    const Shelf shelf =
-        loadShelf((kRoot + QStringLiteral("/resources/shelf/generic.shelf.json")).toStdString()).value();
-    window = std::make_unique<MainWindow>(shelf);
-    window->look()->setReduceMotion(true);
-    window->askUnsaved = [this] {
-      ++asked;
-      return MainWindow::Unsaved::discard;
-    };
-    REQUIRE(window->openFile(kWinter));
-    window->resize(1366, 768);
-    window->show();
-    REQUIRE(QTest::qWaitForWindowExposed(window.get()));
-    window->faces()->open(QStringLiteral("compare"));
-    face = window->compare()->face();
-    REQUIRE(face != nullptr);
-    settle();
-  }
-  /// The turns of the event loop in which analysis, comparison and pictures follow an edit.
-  static void settle() {
-    for (int turn = 0; turn < 8; ++turn) QCoreApplication::processEvents();
-    QApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
-  }
-  Side* a() { return face->side(Side::Letter::a); }
-  Side* b() { return face->side(Side::Letter::b); }
-  const Rig& rigA() { return a()->document()->rig(); }
-  const Rig& rigB() { return b()->document()->rig(); }
-  static Block* block(Side* side, std::size_t part) { return side->strip()->blocks()[qsizetype(part)]; }
-  /// A place on a side's line at a station of its own.
-  static QPoint at(Side* side, double station_ft) {
-    const QRect anyBlock = side->strip()->blocks()[1]->geometry();
-    return {int(side->ruler()->x(Station(station_ft))), anyBlock.center().y()};
-  }
-  static std::size_t tipOf(const Rig& rig) {
-    std::size_t i = 0;
-    while (rig.parts[i].kind != PartKind::tip) ++i;
-    return i;
-  }
-  /// The rig of B with a heavier tip.
-  void heavierTip(Side* side) {
-    Rig rig = side->document()->rig();
-    rig.parts[tipOf(rig)].sections[0].mass = Along<GrainsPerFoot>(GrainsPerFoot(14));
-    side->document()->apply(QStringLiteral("Heavier tip"), rig);
-    settle();
-  }
-  void choose(Side* side, std::size_t part) {
-    QTest::mouseClick(block(side, part), Qt::LeftButton);
-    settle();
-  }
-
-  std::unique_ptr<MainWindow> window;
-  CompareFace* face = nullptr;
-  int asked = 0;
-};
 
 }  // namespace
 
@@ -272,93 +197,6 @@ TEST_CASE_METHOD(CompareFixture, "a foot weighs the same height on both lines") 
   REQUIRE(window->openBeside(kHinge));
   settle();
   CHECK(block(a(), 1)->picture().pixelsPerGrain == Approx(block(b(), 1)->picture().pixelsPerGrain));
-}
-
-TEST_CASE_METHOD(CompareFixture, "one water: a change for one is a change for the other, and undone with it") {
-  CHECK(face->oneWater());
-  Rig rig = rigA();
-  rig.water->surfaceSpeed = FeetPerSecond(4);
-  a()->document()->apply(QStringLiteral("Change the water"), rig);
-  settle();
-  CHECK(rigB().water->surfaceSpeed == FeetPerSecond(4));
-  a()->document()->undoStack()->undo();
-  settle();
-  CHECK(rigB().water->surfaceSpeed == FeetPerSecond(3));
-  auto* pill = window->findChild<PillButton*>(QStringLiteral("oneWater"));
-  REQUIRE(pill != nullptr);
-  QTest::mouseClick(pill, Qt::LeftButton);
-  CHECK_FALSE(face->oneWater());
-  a()->document()->apply(QStringLiteral("Change the water"), rig);
-  settle();
-  CHECK(rigB().water->surfaceSpeed == FeetPerSecond(3));
-}
-
-TEST_CASE_METHOD(CompareFixture, "the Water page of either line has the pools and the bed; in one water both go to a pool, each in one step") {
-  REQUIRE(window->pools()->open(kRoot + QStringLiteral("/sample-rigs/corrow.pools.json")).empty());
-  face->setOneWater(true);
-  const Rig before = rigA(), beforeB = rigB();
-  face->openWater();
-  const auto shown = [&](const char* name) {
-    for (QComboBox* each : face->drawer()->findChildren<QComboBox*>(QLatin1String(name))) {
-      if (each->isVisible()) return each;
-    }
-    FAIL("no " << name);
-    return static_cast<QComboBox*>(nullptr);
-  };
-  const auto choose = [&](const char* name, int index) {
-    QComboBox* box = shown(name);
-    box->setCurrentIndex(index);
-    Q_EMIT box->activated(index);
-    settle();
-  };
-  REQUIRE(shown("waterPool")->count() == window->pools()->names().size() + 1);
-  choose("waterPool", 2);
-  const Pool pool = window->pools()->pools().pools[1];
-  CHECK(rigB() == inPool(beforeB, pool));
-  CHECK(rigA() == inPool(before, pool));
-  b()->document()->undoStack()->undo();  // the line whose page it was; the other's water follows
-  settle();
-  CHECK(rigA().water == before.water);
-  a()->document()->undoStack()->undo();
-  settle();
-  CHECK(rigA() == before);
-  CHECK(rigB() == beforeB);
-  face->setOneWater(false);
-  choose("waterBed", 3);
-  CHECK(rigB().water->bed == Bed::boulders);
-  CHECK(rigA() == before);
-}
-
-TEST_CASE_METHOD(CompareFixture, "work on the bench alone leaves the rig that is not seen as it was") {
-  window->faces()->open(QStringLiteral("bench"));
-  Rig rig = rigA();
-  rig.water->surfaceSpeed = FeetPerSecond(4);
-  window->document()->apply(QStringLiteral("Change the water"), rig);
-  settle();
-  CHECK(rigB().water->surfaceSpeed == FeetPerSecond(3));
-  CHECK_FALSE(b()->document()->isModified());
-  window->faces()->open(QStringLiteral("compare"));
-  settle();
-  CHECK_FALSE(face->oneWater());
-  CHECK(rigB().water->surfaceSpeed == FeetPerSecond(3));
-}
-
-TEST_CASE_METHOD(CompareFixture, "a rig opened beside keeps its own water and both may be saved to their files") {
-  REQUIRE(window->openBeside(kTail));
-  settle();
-  CHECK_FALSE(face->oneWater());
-  CHECK(rigB() == loadRig(kTail.toStdString()).value());
-  CHECK(rigA() == loadRig(kWinter.toStdString()).value());
-  QTemporaryDir folder;
-  const QString path = folder.filePath(QStringLiteral("b.rig.json"));
-  window->askSavePath = [&] { return path; };
-  heavierTip(b());
-  choose(b(), 1);
-  window->actionSet()->saveAs->trigger();
-  CHECK(b()->document()->path() == path);
-  CHECK_FALSE(b()->document()->isModified());
-  CHECK(loadRig(path.toStdString()).value() == rigB());
-  CHECK(a()->document()->path() == kWinter);
 }
 
 TEST_CASE_METHOD(CompareFixture, "unsaved work on the second rig is asked about when the window closes") {

@@ -8,6 +8,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "core/analysis/depth_table.h"
 #include "core/compare/align.h"
@@ -15,6 +16,7 @@
 #include "ui/compare/compare_feed.h"
 #include "ui/compare/difference_list.h"
 #include "ui/compare/summary_bar.h"
+#include "ui/document/replace_rig.h"
 #include "ui/document/rig_document.h"
 #include "ui/panels/drawer.h"
 #include "ui/strip/ruler.h"
@@ -30,6 +32,30 @@ using namespace strip_metrics;
 namespace {
 constexpr double kSamePlace_ft = 1e-9;
 constexpr int kFlyRoom = 60;
+
+/// Whether two rigs are the same but for their water and how it is fished.
+bool onlyInTheWater(const Rig& one, Rig other) {
+  other.water = one.water;
+  other.swing = one.swing;
+  return one == other;
+}
+
+/// Goes back to this water, or forth, by the rig's own step, where the last one or the next changed nothing
+/// but the water and how it is fished: so it is fished as it was there.
+bool stepsTo(const std::optional<Water>& water, QUndoStack* steps) {
+  const auto at = [&](int index) { return static_cast<const ReplaceRig*>(steps->command(index)); };
+  const auto leads = [&](const ReplaceRig* step, const Rig& (ReplaceRig::*to)() const) {
+    return step != nullptr && (step->*to)().water == water && onlyInTheWater(step->before(), step->after());
+  };
+  if (leads(at(steps->index() - 1), &ReplaceRig::before)) {
+    steps->undo();
+  } else if (leads(at(steps->index()), &ReplaceRig::after)) {
+    steps->redo();
+  } else {
+    return false;
+  }
+  return true;
+}
 }  // namespace
 
 CompareFace::CompareFace(Look* look, RigDocument* bench, AnalysisFeed* benchFeed, const PoolBook* pools,
@@ -117,6 +143,7 @@ void CompareFace::connectSide(Side* side) {
   connect(side, &Side::openWanted, this, onThis([this] { Q_EMIT openWanted(); }));
   connect(side, &Side::saveWanted, this, onThis([this] { Q_EMIT saveWanted(); }));
   connect(side, &Side::copyWanted, this, [this, side] { copyToOther(side); });
+  m_known[side == m_sides[0] ? 0 : 1] = side->document()->shown();
   StripView* strip = side->strip();
   connect(strip, &StripView::partActivated, this, onThis([this] { openPart(); }));
   connect(strip, &StripView::startFromRod, this, onThis([this] { openRod(true); }));
@@ -220,25 +247,34 @@ void CompareFace::toggleAlign() { m_atFly->toggle(); }
 
 void CompareFace::toggleOneWater() { m_lock->toggle(); }
 
+/// A change of the water is one step of the other as well, and is undone and done again with it. Where that
+/// step is no longer the other's last one, the water comes by a new step, with how it is fished if that
+/// changed along with it.
 void CompareFace::shareWater(Side* from) {
+  if (from->document()->previewing()) return;
+  const auto now = from->document()->shown();
+  const auto before = std::exchange(m_known[from == m_sides[0] ? 0 : 1], now);
   // What is done on the bench alone does not reach a rig that is not seen.
-  if (!m_oneWater || m_sharing || !isVisible() || from->document()->previewing()) return;
+  if (!m_oneWater || m_sharing || !isVisible()) return;
   RigDocument* to = otherOf(from)->document();
   if (to->previewing()) to->setPreview(std::nullopt);
-  const auto& water = from->document()->rig().water;
-  if (to->rig().water == water) return;
+  if (to->rig().water == now->water) return;
   m_sharing = true;
-  to->apply(tr("Take the water of %1").arg(from->letterWord()), edits::withWater(to->rig(), water),
-            QStringLiteral("compare/water"));
+  if (!stepsTo(now->water, to->undoStack())) {
+    Rig there = edits::withWater(to->rig(), now->water);
+    if (before->swing != now->swing && onlyInTheWater(*before, *now)) there = edits::withSwing(there, now->swing);
+    to->apply(tr("Take the water of %1").arg(from->letterWord()), there, QStringLiteral("compare/water"));
+  }
   m_sharing = false;
 }
 
-/// A pool says how it is fished as well: in one water both go there.
+/// A pool says how it is fished as well: in one water both go there, each in one step of its own.
 void CompareFace::sharePool(Side* from, const Pool& pool) {
   if (!m_oneWater) return;
   RigDocument* to = otherOf(from)->document();
-  to->apply(tr("Take the water of %1").arg(from->letterWord()), inPool(to->rig(), pool),
-            QStringLiteral("compare/water"));
+  m_sharing = true;
+  to->apply(tr("Take the water of %1").arg(from->letterWord()), inPool(to->rig(), pool));
+  m_sharing = false;
 }
 
 void CompareFace::choose(const PartPair& parts) {

@@ -3,6 +3,7 @@
 
 #include <QWidget>
 #include <array>
+#include <memory>
 
 #include "core/model/problem.h"
 #include "core/model/shelf.h"
@@ -15,6 +16,7 @@ class QStackedWidget;
 namespace grainwise {
 struct PartPair;
 struct Pool;
+struct Rig;
 }
 
 namespace grainwise::ui {
@@ -146,6 +148,7 @@ class CompareFace : public QWidget {
   CompareChart::Align m_align = CompareChart::Align::rear;
   bool m_oneWater = true;
   bool m_sharing = false;
+  std::array<std::shared_ptr<const Rig>, 2> m_known;  ///< as each last was without a preview
 };
 
 }  // namespace grainwise::ui

@@ -53,7 +53,7 @@ CompareFace::Pages CompareFace::pagesOf(Side* side, const Shelf& parts) {
   auto* editor = new PartEditor(m_look, document, side->feed(), m_stacks[Stack::part]);
   connect(side->strip(), &StripView::partSelected, editor, &PartEditor::setPart);
   auto* water = new WaterPanel(m_look, document, m_pools, m_stacks[Stack::water]);
-  connect(water, &WaterPanel::wentTo, this, [this, side](const Pool& pool) { sharePool(side, pool); });
+  connect(water, &WaterPanel::goingTo, this, [this, side](const Pool& pool) { sharePool(side, pool); });
   return {shelfView, editor, new RodPanel(m_look, document, parts, m_stacks[Stack::rod]), water,
           new NamePanel(m_look, document, m_stacks[Stack::name])};
 }

@@ -22,6 +22,9 @@ class ReplaceRig : public QUndoCommand {
   [[nodiscard]] int id() const override;
   bool mergeWith(const QUndoCommand* other) override;
 
+  [[nodiscard]] const Rig& before() const { return *m_before; }
+  [[nodiscard]] const Rig& after() const { return *m_after; }
+
  private:
   RigDocument* m_document;
   std::shared_ptr<const Rig> m_before;

@@ -175,8 +175,8 @@ void WaterPanel::takePool(int index) {
   const auto& all = m_pools->pools().pools;
   if (index < 1 || index > int(all.size())) return;
   const Pool pool = all[std::size_t(index - 1)];
+  Q_EMIT goingTo(pool);
   m_document->apply(tr("Go to %1").arg(QString::fromStdString(pool.name)), inPool(m_document->rig(), pool));
-  Q_EMIT wentTo(pool);
 }
 
 /// A leaf over a paced stretch is the plainest gauge of the surface there is.

@@ -30,8 +30,8 @@ class WaterPanel : public QWidget {
   WaterPanel(Look* look, RigDocument* document, const PoolBook* pools, QWidget* parent = nullptr);
 
  Q_SIGNALS:
-  /// A pool was chosen, and the rig is in it.
-  void wentTo(const grainwise::Pool& pool);
+  /// A pool was chosen, and the rig is about to be in it.
+  void goingTo(const grainwise::Pool& pool);
 
  private:
   struct Entry {
