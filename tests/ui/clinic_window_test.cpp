@@ -8,9 +8,14 @@
 
 #include "core/io/shelf_file.h"
 #include "tests/ui/clinic_support.h"
+#include "tests/support/sample_rig.h"
+#include "ui/clinic/edit_panel.h"
 #include "ui/compare/compare_face.h"
+#include "ui/document/own_store.h"
 #include "ui/panels/drawer.h"
 #include "ui/print/deck_pages.h"
+#include "ui/strip/shelf_model.h"
+#include "ui/strip/shelf_view.h"
 #include "ui/window/actions.h"
 #include "ui/window/bench_face.h"
 #include "ui/window/clinic_host.h"
@@ -113,6 +118,27 @@ TEST_CASE_METHOD(DeckWindow, "A card taken in Compare shows the picture that is 
   take(CardShow::river);
   compare->swap();
   take(CardShow::river);
+}
+
+TEST_CASE_METHOD(DeckWindow, "A card is changed live with one's own parts as well, also with one that is made during the show") {
+  const auto onShelves = [&](const Shelf& all) {
+    for (const char* name : {"cardShelf", "cardShelfB"}) {
+      const auto* shelf = face->editPanel()->findChild<ShelfView*>(QLatin1String(name));
+      if (shelf == nullptr || !shelf->model()->holds(all)) return false;
+    }
+    return true;
+  };
+  const Shelf carried = window->own()->all();
+  CHECK(onShelves(carried));
+  Shelf own;
+  own.parts.push_back(test::sampleRig("01-plain-winter").parts.front());
+  own.parts.back().id = "my-part";
+  window->own()->setOwn(own);
+  REQUIRE_FALSE(window->own()->all() == carried);
+  CHECK(onShelves(window->own()->all()));
+  face->startShow(0);
+  window->own()->undo();
+  CHECK(onShelves(carried));
 }
 
 TEST_CASE_METHOD(DeckWindow, "The deck is printed a card a page, or four with lines to write on, from its button and the menu") {

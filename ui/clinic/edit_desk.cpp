@@ -22,14 +22,14 @@ EditDesk::EditDesk(Look* look, const Shelf& shelf, const QString& letter,
   auto* ruler = new Ruler(this);
   m_strip = new StripView(look, m_document, m_feed, ruler, this);
   m_strip->setObjectName(QStringLiteral("cardStrip") + letter);
-  auto* shelfView = new ShelfView(look, m_document, this);
-  shelfView->setObjectName(QStringLiteral("cardShelf") + letter);
-  shelfView->setShelf(shelf);
+  m_shelf = new ShelfView(look, m_document, this);
+  m_shelf->setObjectName(QStringLiteral("cardShelf") + letter);
+  m_shelf->setShelf(shelf);
   auto* part = new PartEditor(look, m_document, m_feed, this);
   part->setObjectName(QStringLiteral("cardPart") + letter);
   m_pages = new QTabWidget(this);
   m_pages->setObjectName(QStringLiteral("cardPages") + letter);
-  m_pages->addTab(shelfView, tr("Shelf"));
+  m_pages->addTab(m_shelf, tr("Shelf"));
   m_pages->addTab(part, tr("Part"));
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
@@ -39,9 +39,11 @@ EditDesk::EditDesk(Look* look, const Shelf& shelf, const QString& letter,
   connect(m_strip, &StripView::partSelected, part, &PartEditor::setPart);
   connect(m_strip, &StripView::partActivated, this, [this, part] { m_pages->setCurrentWidget(part); });
   connect(m_strip, &StripView::refused, this, &EditDesk::refused);
-  connect(shelfView, &ShelfView::refused, this, &EditDesk::refused);
+  connect(m_shelf, &ShelfView::refused, this, &EditDesk::refused);
 }
 
 void EditDesk::begin(const Rig& rig) { m_document->startFrom(rig); }
+
+void EditDesk::setShelf(const Shelf& shelf) { m_shelf->setShelf(shelf); }
 
 }  // namespace grainwise::ui

@@ -14,6 +14,7 @@ namespace grainwise::ui {
 class AnalysisFeed;
 class Preferences;
 class RigDocument;
+class ShelfView;
 class StripView;
 
 /// One rig of a card being changed: its line, with Shelf and part under it, and an undo of its own.
@@ -26,6 +27,7 @@ class EditDesk : public QWidget {
 
   /// Starts on a copy of this rig, with nothing to undo.
   void begin(const Rig& rig);
+  void setShelf(const Shelf& shelf);
   [[nodiscard]] RigDocument* document() const { return m_document; }
   [[nodiscard]] StripView* strip() const { return m_strip; }
 
@@ -37,6 +39,7 @@ class EditDesk : public QWidget {
   RigDocument* m_document;
   AnalysisFeed* m_feed;
   StripView* m_strip;
+  ShelfView* m_shelf;
   QTabWidget* m_pages;
 };
 

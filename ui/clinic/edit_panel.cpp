@@ -69,6 +69,10 @@ void EditPanel::begin(const std::vector<Rig>& rigs) {
   say(tr("Changed for the class only: it is put back when you leave."));
 }
 
+void EditPanel::setShelf(const Shelf& shelf) {
+  for (EditDesk* desk : m_desks) desk->setShelf(shelf);
+}
+
 int EditPanel::side() const { return m_stack->currentIndex(); }
 
 void EditPanel::setSide(int side) {

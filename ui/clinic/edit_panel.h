@@ -31,6 +31,8 @@ class EditPanel : public QWidget {
 
   /// Starts on one rig or two, with the first.
   void begin(const std::vector<Rig>& rigs);
+  /// The parts that either rig may be changed with.
+  void setShelf(const Shelf& shelf);
   /// The rig that is under the hands: 0, or 1 for B.
   [[nodiscard]] int side() const;
   void setSide(int side);

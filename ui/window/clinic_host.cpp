@@ -11,7 +11,9 @@
 #include "core/model/deck_edits.h"
 #include "ui/clinic/clinic_face.h"
 #include "ui/clinic/deck_document.h"
+#include "ui/clinic/edit_panel.h"
 #include "ui/compare/compare_face.h"
+#include "ui/document/own_store.h"
 #include "ui/document/pool_book.h"
 #include "ui/document/rig_document.h"
 #include "ui/panels/drawer.h"
@@ -29,8 +31,7 @@ namespace {
 const QString kKey = QStringLiteral("clinic");
 }
 
-ClinicHost::ClinicHost(MainWindow* window, const Shelf& shelf)
-    : QObject(window), m_window(window), m_shelf(shelf) {
+ClinicHost::ClinicHost(MainWindow* window) : QObject(window), m_window(window) {
   window->faces()->add(kKey, tr("Clinic"), [this](QWidget* parent) { return make(parent); });
   connect(window->faces(), &Faces::opened, this, &ClinicHost::follow);
   Actions& a = *window->actionSet();
@@ -47,7 +48,9 @@ ClinicHost::ClinicHost(MainWindow* window, const Shelf& shelf)
 bool ClinicHost::shown() const { return m_face != nullptr && m_window->faces()->current() == kKey; }
 
 QWidget* ClinicHost::make(QWidget* parent) {
-  m_face = new ClinicFace(m_window->look(), m_shelf, parent, m_window->preferences());
+  OwnStore* own = m_window->own();
+  m_face = new ClinicFace(m_window->look(), own->all(), parent, m_window->preferences());
+  connect(own, &OwnStore::ownChanged, m_face, [this, own] { m_face->editPanel()->setShelf(own->all()); });
   m_face->benchRig = [this] { return std::optional(m_window->document()->rig()); };
   m_face->benchPools = [this] { return m_window->pools()->pools().pools; };
   m_face->printDeck = [this](bool four) { print(four); };

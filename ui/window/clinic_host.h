@@ -7,7 +7,6 @@
 #include <memory>
 
 #include "core/model/deck.h"
-#include "core/model/shelf.h"
 
 class QString;
 class QWidget;
@@ -23,7 +22,7 @@ class Pages;
 class ClinicHost : public QObject {
   Q_OBJECT
  public:
-  ClinicHost(MainWindow* window, const Shelf& shelf);
+  explicit ClinicHost(MainWindow* window);
 
   [[nodiscard]] ClinicFace* face() const { return m_face; }
   [[nodiscard]] bool shown() const;
@@ -46,7 +45,6 @@ class ClinicHost : public QObject {
   [[nodiscard]] Card cardOnScreen() const;
 
   MainWindow* m_window;
-  Shelf m_shelf;
   ClinicFace* m_face = nullptr;
   QKeySequence m_showDeck;
   QKeySequence m_showFromHere;

@@ -138,7 +138,7 @@ MainWindow::MainWindow(const Shelf& shelf, QWidget* parent) : QMainWindow(parent
     return m_bench;
   });
   m_compare = new CompareHost(this);
-  m_clinic = new ClinicHost(this, shelf);
+  m_clinic = new ClinicHost(this);
   column->addWidget(m_faces, 1);
   setCentralWidget(whole);
 
