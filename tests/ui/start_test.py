@@ -1,8 +1,8 @@
 #!/usr/bin/env python3
 # SPDX-License-Identifier: GPL-3.0-or-later
 """start_test.py GRAINWISE SAMPLES: starts the program with one file, two, three, and one of each kind, as a file manager
-or a terminal does, and reads from its trace which face it opens with which rigs (it must run under
-tests/support/with_screen.sh). Prints a line a start; exits 1 at the first that does not hold."""
+or a terminal does, and reads from its trace which face it opens with which rigs; and asks it to end with its
+first picture, as the benchmark of the start does (it must run under tests/support/with_screen.sh). Prints a line a start; exits 1 at the first that does not hold."""
 import json
 import os
 import pathlib
@@ -43,6 +43,13 @@ def started(program, *files):
         process.wait()
 
 
+def first_picture(program, *files):
+    """What the program says when it is to end with its first picture, and its exit code."""
+    env = {**os.environ, "GRAINWISE_TRACE": "first-picture", "QT_FATAL_WARNINGS": "1"}
+    ran = subprocess.run([program, *map(str, files)], stdout=subprocess.PIPE, env=env, timeout=WAIT_S)
+    return ran.stdout, ran.returncode
+
+
 def hold(what, holds):
     print(("ok    " if holds else "WRONG ") + what, flush=True)
     if not holds:
@@ -73,6 +80,8 @@ def main():
     both = started(program, c, deck)
     hold("a rig and a deck: the rig stands on the bench behind the Clinic", both["face"] == "clinic"
          and both["parts"].split() == kinds(c))
+    hold("asked for its first picture it says once that it is usable, and ends well",
+         first_picture(program, a) == (b"usable\n", 0))
 
 
 if __name__ == "__main__":
