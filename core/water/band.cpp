@@ -5,6 +5,8 @@
 #include <array>
 #include <cmath>
 
+#include "core/water/depth_basis.h"
+
 namespace grainwise {
 namespace {
 
@@ -49,9 +51,6 @@ struct Case {
 };
 
 bool isRated(const Section& s) { return s.sinkRate && s.mass && !s.diameter && !s.density; }
-bool floatsByDefault(const Section& s) {
-  return s.floats.value_or(false) && s.mass && !s.diameter && !s.density;
-}
 
 template <class F>
 bool anySection(const Rig& rig, F&& has) {
@@ -110,12 +109,6 @@ SwingResult runOf(const Case& c, const std::stop_token& stop) {
   return swing(water->line, water->river, water->setup, quick, stop);
 }
 
-/// How far the current's exponent may be off.
-ProfileRange rangeOf(const Rig& rig, const WaterUncertainty& u) {
-  if (rig.water->bed) return profileRangeOver(*rig.water->bed);
-  return {u.profileFull, u.profileSteep};
-}
-
 /// One source at its two ends.
 struct Pair {
   BandSource source;
@@ -168,7 +161,7 @@ std::vector<Pair> pairsOf(const Case& middle, const WaterUncertainty& u) {
   }
   if (middle.current.law == CurrentProfile::Law::power) {
     add(BandSource::profile, [&](Case& a, Case& b) {
-      const ProfileRange range = rangeOf(middle.rig, u);
+      const ProfileRange range = profileRangeOf(middle.rig, u);
       a.current.exponent = range.steep;
       b.current.exponent = range.full;
     });

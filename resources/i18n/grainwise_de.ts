@@ -2945,6 +2945,35 @@
         <source>Bed: %1.</source>
         <translation>Grund: %1.</translation>
     </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>a density, another</comment>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>Density of the head: %1, our usual figure where none is stated.</source>
+        <translation>Dichte des Kopfes: %1, unser üblicher Wert, wo keiner angegeben ist.</translation>
+    </message>
+    <message>
+        <source>Density of the head: %1.</source>
+        <translation>Dichte des Kopfes: %1.</translation>
+    </message>
+    <message>
+        <source>Half way down the current runs at %1 of its speed at the surface, as over such a bed.</source>
+        <translation>Auf halber Tiefe läuft die Strömung mit %1 ihrer Geschwindigkeit an der Oberfläche, wie über einem solchen Grund.</translation>
+    </message>
+    <message>
+        <source>Half way down the current runs at %1 of its speed at the surface, as over a usual bed: none is stated.</source>
+        <translation>Auf halber Tiefe läuft die Strömung mit %1 ihrer Geschwindigkeit an der Oberfläche, wie über üblichem Grund: Es ist keiner angegeben.</translation>
+    </message>
+    <message>
+        <source>It covers as well a current half way down of %1 to %2 of the surface&apos;s.</source>
+        <translation>Sie umfasst auch eine Strömung auf halber Tiefe von %1 bis %2 der an der Oberfläche.</translation>
+    </message>
+    <message>
+        <source>It covers as well a head of %1 to %2, and a current half way down of %3 to %4 of the surface&apos;s.</source>
+        <translation>Sie umfasst auch einen Kopf von %1 bis %2 und eine Strömung auf halber Tiefe von %3 bis %4 der an der Oberfläche.</translation>
+    </message>
 </context>
 <context>
     <name>Words</name>

@@ -2945,6 +2945,35 @@
         <source>Bed: %1.</source>
         <translation>Fondo: %1.</translation>
     </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>a density, another</comment>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>Density of the head: %1, our usual figure where none is stated.</source>
+        <translation>Densidad de la cabeza: %1, nuestra cifra habitual donde no se indica ninguna.</translation>
+    </message>
+    <message>
+        <source>Density of the head: %1.</source>
+        <translation>Densidad de la cabeza: %1.</translation>
+    </message>
+    <message>
+        <source>Half way down the current runs at %1 of its speed at the surface, as over such a bed.</source>
+        <translation>A media profundidad la corriente va al %1 de su velocidad en la superficie, como sobre un fondo así.</translation>
+    </message>
+    <message>
+        <source>Half way down the current runs at %1 of its speed at the surface, as over a usual bed: none is stated.</source>
+        <translation>A media profundidad la corriente va al %1 de su velocidad en la superficie, como sobre un fondo corriente: no se indica ninguno.</translation>
+    </message>
+    <message>
+        <source>It covers as well a current half way down of %1 to %2 of the surface&apos;s.</source>
+        <translation>Cubre también una corriente a media profundidad del %1 al %2 de la de la superficie.</translation>
+    </message>
+    <message>
+        <source>It covers as well a head of %1 to %2, and a current half way down of %3 to %4 of the surface&apos;s.</source>
+        <translation>Cubre también una cabeza de %1 a %2 y una corriente a media profundidad del %3 al %4 de la de la superficie.</translation>
+    </message>
 </context>
 <context>
     <name>Words</name>

@@ -2945,6 +2945,35 @@
         <source>Bed: %1.</source>
         <translation>Bunn: %1.</translation>
     </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>a density, another</comment>
+        <translation>%1 til %2</translation>
+    </message>
+    <message>
+        <source>Density of the head: %1, our usual figure where none is stated.</source>
+        <translation>Tettheten til klumpen: %1, vårt vanlige tall der ingen er oppgitt.</translation>
+    </message>
+    <message>
+        <source>Density of the head: %1.</source>
+        <translation>Tettheten til klumpen: %1.</translation>
+    </message>
+    <message>
+        <source>Half way down the current runs at %1 of its speed at the surface, as over such a bed.</source>
+        <translation>Halvveis ned går strømmen med %1 av farten i overflaten, som over en slik bunn.</translation>
+    </message>
+    <message>
+        <source>Half way down the current runs at %1 of its speed at the surface, as over a usual bed: none is stated.</source>
+        <translation>Halvveis ned går strømmen med %1 av farten i overflaten, som over en vanlig bunn: ingen er oppgitt.</translation>
+    </message>
+    <message>
+        <source>It covers as well a current half way down of %1 to %2 of the surface&apos;s.</source>
+        <translation>Det dekker også en strøm halvveis ned på %1 til %2 av den i overflaten.</translation>
+    </message>
+    <message>
+        <source>It covers as well a head of %1 to %2, and a current half way down of %3 to %4 of the surface&apos;s.</source>
+        <translation>Det dekker også en klump på %1 til %2 og en strøm halvveis ned på %3 til %4 av den i overflaten.</translation>
+    </message>
 </context>
 <context>
     <name>Words</name>

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/water/band.h"
+#include "core/water/depth_basis.h"
 #include "tests/support/water_cases.h"
 
 using namespace grainwise;
@@ -152,6 +153,38 @@ TEST_CASE("what is stated is not varied") {
   rig.parts[1].sections[0].sinkRate.reset();
   rig.parts[1].sections[0].density = GramsPerCubicCentimetre(4.84);
   CHECK(swingBand(rig).runs == 13);
+}
+
+TEST_CASE("a depth rests on the density of its head and on its current half way down, and says what of that is assumed") {
+  Rig rig = ordinaryRig();
+  const auto basis = [&](const CurrentProfile& current = {}) { return depthBasis(rig, massProfile(rig), current); };
+  const auto varies = [&](BandSource source) {
+    const auto ends = swingBand(rig).ends;
+    return std::any_of(ends.begin(), ends.end(), [&](const BandEnds& e) { return e.source == source; });
+  };
+  CHECK(basis().headLight == floatingDensity(PartKind::head));
+  CHECK(basis().headHeavy == floatingDensity(PartKind::head));
+  CHECK(basis().headAssumed);
+  CHECK(varies(BandSource::headDensity));
+  constexpr double kRound = 1e-12;  // roots of one half
+  CHECK(basis().halfWay == Approx(std::pow(0.5, 1.0 / 6)).epsilon(kRound));
+  CHECK(basis().halfWaySlow == Approx(std::pow(0.5, 1.0 / 5)).epsilon(kRound));
+  CHECK(basis().halfWayFast == Approx(std::pow(0.5, 1.0 / 8)).epsilon(kRound));
+  rig.water->bed = Bed::boulders;
+  CHECK(basis().halfWay == Approx(std::pow(0.5, 1.0 / 4)).epsilon(kRound));
+  CHECK(basis().halfWaySlow == Approx(std::pow(0.5, 1.0 / 3)).epsilon(kRound));
+  CHECK(basis().halfWayFast == Approx(std::pow(0.5, 1.0 / 6)).epsilon(kRound));
+  rig.water->bed.reset();
+  const DepthBasis other = basis({CurrentProfile::Law::logarithmic, 0});
+  CHECK(other.halfWaySlow == other.halfWay);
+  CHECK(other.halfWayFast == other.halfWay);
+  rig.parts[0].sections[0].density = GramsPerCubicCentimetre(0.8);
+  rig.parts[0].sections[0].floats.reset();
+  CHECK(basis().headLight == GramsPerCubicCentimetre(0.8));
+  CHECK_FALSE(basis().headAssumed);
+  CHECK_FALSE(varies(BandSource::headDensity));
+  rig.parts.erase(rig.parts.begin());
+  CHECK_FALSE(basis().headLight.has_value());
 }
 
 TEST_CASE("the band can be stopped, and costs well under two seconds") {

@@ -357,6 +357,29 @@ TEST_CASE("why gives figures, formula, limits and whose they are, for every read
   }
 }
 
+TEST_CASE("why of the depth names the head's density and how the current slackens, stated or not") {
+  Rig rig = sampleRig("01-plain-winter");
+  const auto why = [&] { return whyWords(Reading::depth, rig, analyse(rig), {}, kTrade); };
+  const auto says = [](const QStringList& lines, const char* words) {
+    return lines.join(QLatin1Char('\n')).contains(QString::fromUtf8(words));
+  };
+  REQUIRE(rig.parts[1].kind == PartKind::head);
+  REQUIRE_FALSE(rig.water->bed.has_value());
+  CHECK(says(why().figures, "Density of the head: 0.86 g/cm\u00b3, our usual figure where none is stated."));
+  CHECK(says(why().figures, "runs at 89 % of its speed at the surface, as over a usual bed: none is stated."));
+  CHECK(says(why().limits, "a head of 0.82 g/cm\u00b3 to 0.9 g/cm\u00b3"));
+  CHECK(says(why().limits, "half way down of 87 % to 92 % of the surface's"));
+  rig.water->bed = Bed::boulders;
+  for (Section& section : rig.parts[1].sections) {
+    section.floats.reset();
+    section.density = GramsPerCubicCentimetre(0.8);
+  }
+  CHECK(says(why().figures, "Density of the head: 0.8 g/cm\u00b3."));
+  CHECK(says(why().figures, "runs at 84 % of its speed at the surface, as over such a bed."));
+  CHECK_FALSE(says(why().limits, "a head of"));
+  CHECK(says(why().limits, "half way down of 79 % to 89 % of the surface's"));
+}
+
 TEST_CASE("why follows the limits that are set, not the ones that are usual") {
   const Rig rig = sampleRig("01-plain-winter");
   Conditions conditions;

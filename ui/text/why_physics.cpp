@@ -2,7 +2,7 @@
 #include <algorithm>
 #include <optional>
 
-#include "core/water/band.h"
+#include "core/water/depth_basis.h"
 #include "ui/text/contexts.h"
 #include "ui/text/measured_words.h"
 #include "ui/text/quantities.h"
@@ -133,11 +133,40 @@ QString ratingWords(const Rig& rig, InchesPerSecond usual, DisplayUnits units) {
   return Why::tr("%1, or %2 as timed,").arg(rateText(usual, units), rateText(*timed, units));
 }
 
+/// What is taken for granted: how dense the head is, how the current slackens towards the bed.
+void addBasis(QStringList& lines, const Rig& rig, const DepthBasis& basis) {
+  if (basis.headLight) {
+    const QString light = densityText(*basis.headLight), heavy = densityText(*basis.headHeavy);
+    const QString density = light == heavy ? light : Why::tr("%1 to %2", "a density, another").arg(light, heavy);
+    lines.append(basis.headAssumed
+                     ? Why::tr("Density of the head: %1, our usual figure where none is stated.").arg(density)
+                     : Why::tr("Density of the head: %1.").arg(density));
+  }
+  const QString share = percentText(basis.halfWay);
+  lines.append(rig.water && rig.water->bed
+                   ? Why::tr("Half way down the current runs at %1 of its speed at the surface, as over such a bed.")
+                         .arg(share)
+                   : Why::tr("Half way down the current runs at %1 of its speed at the surface, as over a usual "
+                             "bed: none is stated.")
+                         .arg(share));
+}
+
+/// What the range covers of these two.
+QString basisRange(const DepthBasis& basis, const WaterUncertainty& u) {
+  const QString slow = percentText(basis.halfWaySlow), fast = percentText(basis.halfWayFast);
+  if (!basis.headAssumed) {
+    return Why::tr("It covers as well a current half way down of %1 to %2 of the surface's.").arg(slow, fast);
+  }
+  return Why::tr("It covers as well a head of %1 to %2, and a current half way down of %3 to %4 of the surface's.")
+      .arg(densityText(u.headLight), densityText(u.headHeavy), slow, fast);
+}
+
 }  // namespace
 
 WhyWords whyDepth(const Rig& rig, const Analysis& a, const Conditions& c, DisplayUnits units) {
   WhyWords why;
   const WaterUncertainty& u = c.waterUncertainty;
+  const DepthBasis basis = depthBasis(rig, a.profile, c.current, u);
   const TileWords tile = tileWords(Reading::depth, rig, a, units);
   if (!a.hang || !hasDepth(a.hang->state)) {
     why.figures.append(tile.verdict);
@@ -170,6 +199,7 @@ WhyWords whyDepth(const Rig& rig, const Analysis& a, const Conditions& c, Displa
                              .arg(roundLengthText(*h.junction, units)));
     }
     if (rig.water->bed) why.figures.append(Why::tr("Bed: %1.").arg(bedWords(*rig.water->bed)));
+    addBasis(why.figures, rig, basis);
     if (h.heldByRod) {
       why.figures.append(Why::tr("No floating line takes up the pull: the rod holds the line, and "
                                  "raising the tip raises the fly."));
@@ -188,6 +218,7 @@ WhyWords whyDepth(const Rig& rig, const Analysis& a, const Conditions& c, Displa
               "\u00d7 or \u00f7 %4, the mend \u00b1 %5 s and the angle \u00b1 %6\u00b0.")
           .arg(percentText(currentShareOf(rig, u.current)), ratingWords(rig, u.rating, units), percentText(u.drag),
                to1(u.flyDrag), to1(u.mend.value()), to1(u.angle.value())),
+      basisRange(basis, u),
       Why::tr("An even current and bed: seams, boulders and back eddies are left out."),
       Why::tr("No verdict: how deep is right is for the day and you. The estimates are ours.")};
   return why;
