@@ -1647,6 +1647,11 @@
         <comment>as large as a number: a short word</comment>
         <translation>oben</translation>
     </message>
+    <message>
+        <source>for %1–%2: %3</source>
+        <comment>a head&apos;s grains outside the rod&apos;s window</comment>
+        <translation>für %1–%2: %3</translation>
+    </message>
 </context>
 <context>
     <name>RuleWords</name>
@@ -5705,6 +5710,14 @@
         <comment>what of the card, its name</comment>
         <translation>%1: %2</translation>
     </message>
+    <message>
+        <source>Take the rig that is on the bench</source>
+        <translation>Die Montage von der Werkbank nehmen</translation>
+    </message>
+    <message>
+        <source>Take a rig file from the deck&apos;s folder</source>
+        <translation>Eine Montagedatei aus dem Ordner des Kartensatzes nehmen</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::CardView</name>
@@ -7997,6 +8010,14 @@ Fertige Kartensätze: Menü, Hilfe, Beispiele.</translation>
         <source>Kept among my parts.</source>
         <translation>Bei meinen Teilen aufgehoben.</translation>
     </message>
+    <message>
+        <source>To the spools</source>
+        <translation>Zu den Spulen</translation>
+    </message>
+    <message>
+        <source>Tied to</source>
+        <translation>Geknüpft an</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::Lens</name>
@@ -9936,6 +9957,10 @@ Freie Software unter der GNU GPL, Version 3 oder später. Verwendet Qt %2, Qt Ch
     <message>
         <source>Not written: %1</source>
         <translation>Nicht geschrieben: %1</translation>
+    </message>
+    <message>
+        <source>No spools yet. Say what lies on the bench: its kind, what a foot of it weighs or how thick it is, and how much is left. Or read a list of spools.</source>
+        <translation>Noch keine Spulen. Angeben, was auf der Werkbank liegt: die Art, was ein Fuß davon wiegt oder wie dick es ist, und wie viel noch da ist. Oder eine Spulenliste einlesen.</translation>
     </message>
 </context>
 <context>

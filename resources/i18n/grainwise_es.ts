@@ -1647,6 +1647,11 @@
         <comment>as large as a number: a short word</comment>
         <translation>arriba</translation>
     </message>
+    <message>
+        <source>for %1–%2: %3</source>
+        <comment>a head&apos;s grains outside the rod&apos;s window</comment>
+        <translation>para %1–%2: %3</translation>
+    </message>
 </context>
 <context>
     <name>RuleWords</name>
@@ -5705,6 +5710,14 @@
         <comment>what of the card, its name</comment>
         <translation>%1: %2</translation>
     </message>
+    <message>
+        <source>Take the rig that is on the bench</source>
+        <translation>Tomar el montaje que está en el banco</translation>
+    </message>
+    <message>
+        <source>Take a rig file from the deck&apos;s folder</source>
+        <translation>Tomar un archivo de montaje de la carpeta de la serie</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::CardView</name>
@@ -7997,6 +8010,14 @@ Series hechas: Menú, Ayuda, Ejemplos.</translation>
         <source>Kept among my parts.</source>
         <translation>Guardado entre mis partes.</translation>
     </message>
+    <message>
+        <source>To the spools</source>
+        <translation>A las bobinas</translation>
+    </message>
+    <message>
+        <source>Tied to</source>
+        <translation>Atado a</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::Lens</name>
@@ -9936,6 +9957,10 @@ Software libre bajo la GNU GPL, versión 3 o posterior. Usa Qt %2, Qt Charts, nl
     <message>
         <source>Not written: %1</source>
         <translation>No escrito: %1</translation>
+    </message>
+    <message>
+        <source>No spools yet. Say what lies on the bench: its kind, what a foot of it weighs or how thick it is, and how much is left. Or read a list of spools.</source>
+        <translation>Aún no hay bobinas. Diga qué hay en el banco: su clase, lo que pesa un pie o lo grueso que es, y cuánto queda. O lea una lista de bobinas.</translation>
     </message>
 </context>
 <context>

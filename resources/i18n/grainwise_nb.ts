@@ -1647,6 +1647,11 @@
         <comment>as large as a number: a short word</comment>
         <translation>oppe</translation>
     </message>
+    <message>
+        <source>for %1–%2: %3</source>
+        <comment>a head&apos;s grains outside the rod&apos;s window</comment>
+        <translation>for %1–%2: %3</translation>
+    </message>
 </context>
 <context>
     <name>RuleWords</name>
@@ -5705,6 +5710,14 @@
         <comment>what of the card, its name</comment>
         <translation>%1: %2</translation>
     </message>
+    <message>
+        <source>Take the rig that is on the bench</source>
+        <translation>Ta oppsettet som ligger på benken</translation>
+    </message>
+    <message>
+        <source>Take a rig file from the deck&apos;s folder</source>
+        <translation>Ta en oppsettsfil fra kortstokkens mappe</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::CardView</name>
@@ -7997,6 +8010,14 @@ Ferdige kortstokker: Meny, Hjelp, Eksempler.</translation>
         <source>Kept among my parts.</source>
         <translation>Beholdt blant mine deler.</translation>
     </message>
+    <message>
+        <source>To the spools</source>
+        <translation>Til spolene</translation>
+    </message>
+    <message>
+        <source>Tied to</source>
+        <translation>Knyttes til</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::Lens</name>
@@ -9936,6 +9957,10 @@ Fri programvare under GNU GPL, versjon 3 eller senere. Bruker Qt %2, Qt Charts, 
     <message>
         <source>Not written: %1</source>
         <translation>Ikke skrevet: %1</translation>
+    </message>
+    <message>
+        <source>No spools yet. Say what lies on the bench: its kind, what a foot of it weighs or how thick it is, and how much is left. Or read a list of spools.</source>
+        <translation>Ingen spoler ennå. Oppgi hva som ligger på benken: slaget, hva en fot av det veier eller hvor tykt det er, og hvor mye som er igjen. Eller les inn en spoleliste.</translation>
     </message>
 </context>
 <context>

@@ -15,6 +15,7 @@
 #include "ui/compare/compare_face.h"
 #include "ui/compare/pair_view.h"
 #include "ui/document/rig_document.h"
+#include "ui/theme/house_style.h"
 #include "ui/window/actions.h"
 #include "ui/window/bench_face.h"
 #include "ui/window/compare_host.h"
@@ -135,8 +136,8 @@ void benchCompare() {
 }  // namespace
 
 int main(int argc, char** argv) {
-  QApplication::setStyle(QStringLiteral("Fusion"));
   QApplication app(argc, argv);
+  QApplication::setStyle(new ui::HouseStyle);
   benchFilled();
   benchBench("a sample rig", test::sampleRig("01-plain-winter"));
   benchBench("5 x 16", [] {

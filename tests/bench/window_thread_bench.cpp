@@ -17,6 +17,7 @@
 #include "tests/support/sample_rig.h"
 #include "ui/document/pool_book.h"
 #include "ui/document/rig_document.h"
+#include "ui/theme/house_style.h"
 #include "ui/window/bench_face.h"
 #include "ui/window/main_window.h"
 
@@ -118,8 +119,8 @@ void scenes(TimedApp& app, const char* of, const Rig& rig, const Shelf& shelf) {
 }  // namespace
 
 int main(int argc, char** argv) {
-  QApplication::setStyle(QStringLiteral("Fusion"));
   TimedApp app(argc, argv);
+  QApplication::setStyle(new ui::HouseStyle);
   const auto shelf = loadShelf(GRAINWISE_SOURCE_DIR "/resources/shelf/generic.shelf.json");
   if (!shelf) return 1;
   scenes(app, "a sample rig", test::sampleRig("01-plain-winter"), *shelf);

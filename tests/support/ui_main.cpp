@@ -7,6 +7,7 @@
 #include <clocale>
 
 #include "tests/support/ui_support.h"
+#include "ui/theme/house_style.h"
 
 /// Everything that decides pixels or paths is fixed here. The platform is ours to choose, never the
 /// caller's QT_QPA_PLATFORM: test discovery runs this program while building, without a display.
@@ -22,7 +23,7 @@ int main(int argc, char** argv) {
   qputenv("QT_QPA_PLATFORM", platform.isEmpty() ? QByteArray("minimal:enable_fonts") : platform);
   QApplication app(argc, argv);
   std::setlocale(LC_NUMERIC, "C");
-  QApplication::setStyle(QStringLiteral("Fusion"));
+  QApplication::setStyle(new grainwise::ui::HouseStyle);
   QApplication::setOrganizationName(QStringLiteral("grainwise"));
   QApplication::setApplicationName(QStringLiteral("grainwise"));
   QApplication::setQuitOnLastWindowClosed(false);

@@ -169,6 +169,30 @@ TEST_CASE_METHOD(test::ClinicFixture, "Every control of the Clinic has a name fo
   }
 }
 
+TEST_CASE_METHOD(test::ClinicFixture, "The editor's fields take the room that a card of words leaves, and each choice has its name over it") {
+  const auto tall = [this](int card) {
+    clinic->choose(card);
+    QTest::qWait(1);
+    return find<QWidget>("cardSay")->height();
+  };
+  const int words = tall(0);
+  const int rig = tall(3);
+  CHECK(words > rig + find<QWidget>("cardSay")->fontMetrics().lineSpacing());
+  for (const char* name : {"cardShows", "cardFigure"}) {
+    const auto* choice = find<QWidget>(name);
+    const auto labels = clinic->findChildren<QLabel*>();
+    const auto over = std::find_if(labels.begin(), labels.end(), [&](const QLabel* label) { return label->buddy() == choice; });
+    REQUIRE(over != labels.end());
+    CHECK((*over)->text() == choice->accessibleName());
+    CHECK((*over)->isVisible());
+    clinic->choose(0);
+    QTest::qWait(1);
+    CHECK((*over)->isVisible() == choice->isVisible());
+    clinic->choose(3);
+    QTest::qWait(1);
+  }
+}
+
 TEST_CASE_METHOD(test::ClinicFixture, "No words of the editor are cut or touch their button, on a projector's screen and a laptop's") {
   constexpr int kAir = 8;  // at each side of a button's words
   clinic->askRigPath = [] { return QString::fromStdString(test::samplePath("01-plain-winter")); };

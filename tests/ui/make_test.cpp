@@ -297,8 +297,13 @@ TEST_CASE_METHOD(MakeBench, "make: Enter without a number goes on to the next pa
 TEST_CASE_METHOD(MakeBench, "make: a leader is tied from the spools and put on the line") {
   open("makeLeader");
   CHECK(words("leaderWords").contains(QLatin1String("No nylon")));
-  CHECK_FALSE(find<QPushButton>("leaderPlace")->isEnabled());
+  for (const char* idle : {"leaderPlace", "leaderDrawing", "leaderTippet"}) CHECK_FALSE(find<QWidget>(idle)->isVisible());
+  click("leaderSpools");
+  CHECK(panel->task() == QLatin1String("makeSpools"));
+  open("makeLeader");
   benchSpools();
+  CHECK(find<QWidget>("leaderDrawing")->isVisible());
+  CHECK_FALSE(find<QWidget>("leaderSpools")->isVisible());
   type("leaderLength", "10");
   CHECK(words("leaderWords").contains(QLatin1String("5 pieces, 10 ft")));
   click("leaderPlace");

@@ -51,7 +51,8 @@ TEST_CASE_METHOD(RoomFixture, "three sections of a part stand in view on a lapto
     return QTest::qWaitFor([&] {
       const auto* last = window->findChild<QWidget*>(QStringLiteral("section%1_length").arg(section));
       return last != nullptr && inView(last) && inView(on<QWidget>(*window, "partName")) &&
-             inView(on<QWidget>(*window, "partSummary"));
+             inView(on<QWidget>(*window, "partSummary")) &&
+             inView(on<QWidget>(*window, "addSection"));
     });
   };
   fit(kLaptop);

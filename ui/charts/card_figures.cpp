@@ -75,7 +75,9 @@ Figure readingFigure(Reading reading, const Analysis& a, DisplayUnits units) {
     case Reading::headOnRod:
       if (!a.rod.head || !a.rod.window || !a.rod.headVerdict) return {};
       return {Setup::alone, massNumber(*a.rod.head, units),
-              PictureWords::tr("in %1–%2: %3")
+              (a.rod.window->low <= *a.rod.head && *a.rod.head <= a.rod.window->high
+                   ? PictureWords::tr("in %1–%2: %3")
+                   : PictureWords::tr("for %1–%2: %3", "a head's grains outside the rod's window"))
                   .arg(massNumber(a.rod.window->low, units), massText(a.rod.window->high, units),
                        headWords(a.rod))};
     default:

@@ -11,6 +11,7 @@
 #include "core/units/si.h"
 #include "ui/charts/hatch.h"
 #include "ui/text/quantities.h"
+#include "ui/theme/ground.h"
 
 namespace grainwise::ui {
 namespace {
@@ -304,7 +305,7 @@ void CastView::paintEvent(QPaintEvent*) {
   QPainter p(this);
   p.setRenderHint(QPainter::Antialiasing);
   const Colours& c = m_look->colours();
-  p.fillRect(rect(), c.paper);
+  paintGround(p, this, c.paper);
   if (!m_picture || m_picture->frames.empty()) {
     p.setFont(m_look->font(16));
     p.setPen(c.slate);

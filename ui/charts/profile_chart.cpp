@@ -18,6 +18,7 @@
 #include "ui/charts/profile_points.h"
 #include "ui/strip/ruler.h"
 #include "ui/text/quantities.h"
+#include "ui/theme/ground.h"
 #include "ui/work/analysis_feed.h"
 
 namespace grainwise::ui {
@@ -44,6 +45,8 @@ constexpr double kWash = 34.0 / 255;
 /// Room above the highest point, as a share of it.
 constexpr double kHeadroom = 1.06;
 constexpr double kLeastTop = 1e-3;
+/// Nylon alone keeps this scale, so that it does not look heavy.
+constexpr GrainsPerFoot kLeastHighest(5);
 
 /// The tick that gives one to three lines up to `highest`.
 double tickFor(double highest) {
@@ -204,7 +207,7 @@ void ProfileChart::refresh() {
   m_drawn = m_feed->runs();
   const double column_ft = kColumn_px / m_ruler->pixelsPerFoot();
   m_masses = thinned(massPoints(a, m_look->units()), column_ft);
-  double highest = 0;
+  double highest = shownValue(kLeastHighest.value(), Measure::lineMass, m_look->units());
   for (const QPointF& point : std::as_const(m_masses)) highest = std::max(highest, point.y());
   // Without points while the axes change: each change would outline the old ones anew.
   m_line->replace(QList<QPointF>());
@@ -274,7 +277,7 @@ void ProfileChart::paintGrid(QPainter& p, const QRectF& plot) const {
 
 void ProfileChart::paintEvent(QPaintEvent*) {
   QPainter p(this);
-  p.fillRect(rect(), m_look->colours().paper);
+  paintGround(p, this, m_look->colours().paper);
   paintArea(p, plotArea());
   paintGrid(p, plotArea());
 }

@@ -7,6 +7,7 @@
 
 #include "ui/charts/hatch.h"
 #include "ui/text/quantities.h"
+#include "ui/theme/ground.h"
 
 namespace grainwise::ui {
 namespace {
@@ -372,7 +373,7 @@ void RiverView::paintEvent(QPaintEvent*) {
   QPainter p(this);
   p.setRenderHint(QPainter::Antialiasing);
   const Colours& c = m_look->colours();
-  p.fillRect(rect(), c.paper);
+  paintGround(p, this, c.paper);
   const RiverFrame* frame = shownFrame();
   if (frame == nullptr || frame->line.size() < 2) {
     p.setFont(m_look->font(16));

@@ -23,7 +23,16 @@ namespace {
 
 constexpr int kTarget = 44;
 constexpr int kGap = 6;  ///< between the buttons of a row
+constexpr int kFieldMargins = 14;
+constexpr int kMostGrown = 3;  ///< where there is room, a field is as many times its lines high
 constexpr int kMostCharacters = limits::kStringChars;
+
+/// Wants no more than its least lines, and takes what room there is.
+class CardText : public QPlainTextEdit {
+ public:
+  using QPlainTextEdit::QPlainTextEdit;
+  [[nodiscard]] QSize sizeHint() const override { return minimumSize(); }
+};
 
 QString rigWords(const std::optional<CardRig>& rig) {
   if (!rig) return CardForm::tr("none");
@@ -120,16 +129,17 @@ CardForm::CardForm(Look* look, QWidget* parent) : QWidget(parent), m_look(look) 
   m_ask = addText(QStringLiteral("cardAsk"), tr("Question"), 2);
   m_reveal = addText(QStringLiteral("cardReveal"), tr("Answer, on the next press"), 2);
   m_notes = addText(QStringLiteral("cardNote"), tr("Notes, for your screen only"), 3);
-  m_show = addChoice(QStringLiteral("cardShows"), tr("What the card shows"));
+  m_show = addChoice(QStringLiteral("cardShows"), addWords(tr("What the card shows")));
   for (const CardShow show : allShows()) m_show->addItem(showWords(show));
-  m_figure = addChoice(QStringLiteral("cardFigure"), tr("Figures with the answer"));
+  m_figureWords = addWords(tr("Figures with the answer"));
+  m_figure = addChoice(QStringLiteral("cardFigure"), m_figureWords);
   m_figure->addItem(figureWords(std::nullopt));
   for (const CardFigure figure : allFigures()) m_figure->addItem(figureWords(figure));
   m_rig = addRow(QStringLiteral("cardRig"), tr("Rig"), true);
   m_rigB = addRow(QStringLiteral("cardRigB"), tr("Rig B"), true);
   m_parts = addRow(QStringLiteral("cardParts"), tr("Flies or tips"), false);
   m_pools = addRow(QStringLiteral("cardPools"), tr("Pools"), false);
-  column->addStretch(1);
+  column->addStretch(0);  // what the fields do not take
   connect(m_title, &QLineEdit::textEdited, this, [this](const QString& words) {
     change(tr("Change title"), [&](Card& card) { card.title = words.toStdString(); }, QStringLiteral("title"));
   });
@@ -151,30 +161,39 @@ CardForm::CardForm(Look* look, QWidget* parent) : QWidget(parent), m_look(look) 
   setCard(std::nullopt);
 }
 
-QPlainTextEdit* CardForm::addText(const QString& name, const QString& label, int lines) {
+QLabel* CardForm::addWords(const QString& label) {
   auto* words = new QLabel(label, this);
   words->setWordWrap(true);
-  auto* field = new QPlainTextEdit(this);
+  layout()->addWidget(words);
+  return words;
+}
+
+QPlainTextEdit* CardForm::addText(const QString& name, const QString& label, int lines) {
+  QLabel* words = addWords(label);
+  auto* field = new CardText(this);
   field->setObjectName(name);
   field->setAccessibleName(label);
   field->setTabChangesFocus(true);
+  field->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
   const auto fit = [this, field, lines] {
-    field->setFixedHeight(QFontMetrics(m_look->font(15)).lineSpacing() * lines + 14);
+    const int line = QFontMetrics(m_look->font(15)).lineSpacing();
+    field->setMinimumHeight(line * lines + kFieldMargins);
+    field->setMaximumHeight(line * lines * kMostGrown + kFieldMargins);
   };
   connect(m_look, &Look::changed, field, fit);
   fit();
   words->setBuddy(field);
-  layout()->addWidget(words);
-  layout()->addWidget(field);
+  static_cast<QVBoxLayout*>(layout())->addWidget(field, lines);
   return field;
 }
 
-QComboBox* CardForm::addChoice(const QString& name, const QString& label) {
+QComboBox* CardForm::addChoice(const QString& name, QLabel* words) {
   auto* choice = new ElidedChoice(this);
   choice->setObjectName(name);
-  choice->setAccessibleName(label);
+  choice->setAccessibleName(words->text());
   choice->setMinimumHeight(kTarget);
   choice->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+  words->setBuddy(choice);
   layout()->addWidget(choice);
   return choice;
 }
@@ -244,6 +263,8 @@ void CardForm::connectText(QPlainTextEdit* field, std::optional<std::string> Car
 }
 
 void CardForm::connectRig(const Row& row, std::optional<CardRig> Card::*member) {
+  row.bench->setToolTip(tr("Take the rig that is on the bench"));
+  row.file->setToolTip(tr("Take a rig file from the deck's folder"));
   connect(row.bench, &QPushButton::clicked, this, [this, member] {
     const auto rig = benchRig ? benchRig() : std::nullopt;
     if (rig) change(tr("Take the bench's rig"), [&](Card& card) { card.*member = CardRig(*rig); });
@@ -290,8 +311,10 @@ void CardForm::setCard(const std::optional<Card>& card) {
   m_figure->setCurrentIndex(
       is.figure ? int(std::find(figures.begin(), figures.end(), *is.figure) - figures.begin()) + 1 : 0);
   // Words, flies, pools and tips bear their own numbers.
-  m_figure->setVisible(is.show != CardShow::text && is.show != CardShow::flies && is.show != CardShow::pools &&
-                       is.show != CardShow::tips);
+  const bool figured = is.show != CardShow::text && is.show != CardShow::flies && is.show != CardShow::pools &&
+                       is.show != CardShow::tips;
+  m_figure->setVisible(figured);
+  m_figureWords->setVisible(figured);
   setRow(m_rig, rigWords(is.rig), is.show != CardShow::text);
   setRow(m_rigB, rigWords(is.rigB),
          is.show != CardShow::text && is.show != CardShow::pools && is.show != CardShow::tips);

@@ -45,7 +45,8 @@ class CardForm : public QWidget {
     QPushButton* none;
   };
   QPlainTextEdit* addText(const QString& name, const QString& label, int lines);
-  QComboBox* addChoice(const QString& name, const QString& label);
+  QLabel* addWords(const QString& label);
+  QComboBox* addChoice(const QString& name, QLabel* words);
   Row addRow(const QString& name, const QString& label, bool file);
   void connectText(QPlainTextEdit* field, std::optional<std::string> Card::*member, const QString& step);
   void connectRig(const Row& row, std::optional<CardRig> Card::*member);
@@ -63,6 +64,7 @@ class CardForm : public QWidget {
   QPlainTextEdit* m_notes;
   QComboBox* m_show;
   QComboBox* m_figure;
+  QLabel* m_figureWords;
   Row m_rig;
   Row m_rigB;
   Row m_parts;

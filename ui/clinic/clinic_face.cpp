@@ -17,7 +17,6 @@
 #include <QPushButton>
 #include <QScreen>
 #include <QScrollArea>
-#include <QScrollBar>
 #include <QSignalBlocker>
 #include <QStackedWidget>
 #include <QTimer>
@@ -36,10 +35,11 @@
 #include "ui/clinic/remote_keys.h"
 #include "ui/clinic/show_window.h"
 #include "ui/clinic/teacher_view.h"
+#include "ui/document/file_names.h"
 #include "ui/document/preferences.h"
 #include "ui/panels/elided_choice.h"
-#include "ui/strip/quiet_bar.h"
 #include "ui/text/problem_words.h"
+#include "ui/theme/ground.h"
 #include "ui/theme/tab_order.h"
 
 namespace grainwise::ui {
@@ -92,7 +92,9 @@ ClinicFace::ClinicFace(Look* look, const Shelf& shelf, QWidget* parent, const Pr
     return QFileDialog::getOpenFileName(this, tr("Open a deck"), m_document->path(), tr(kFilter));
   };
   askSavePath = [this] {
-    return QFileDialog::getSaveFileName(this, tr("Save the deck"), m_document->path(), tr(kFilter));
+    return QFileDialog::getSaveFileName(
+        this, tr("Save the deck"),
+        suggestedFile(m_document->path(), m_document->deck().title, QLatin1String(kEnding), {}), tr(kFilter));
   };
   askRigPath = [this] {
     return QFileDialog::getOpenFileName(this, tr("A rig in the deck's folder"),
@@ -190,9 +192,6 @@ void ClinicFace::layOut() {
   scroll->setFocusPolicy(Qt::NoFocus);
   scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   scroll->setWidget(m_form);
-  const auto quiet = [this, scroll] { quieten(scroll->verticalScrollBar(), *m_look); };
-  connect(m_look, &Look::changed, scroll, quiet);
-  quiet();
   auto* row = new QHBoxLayout(m_desk);
   row->setContentsMargins(16, 8, 16, 8);
   row->setSpacing(12);
@@ -534,6 +533,9 @@ bool ClinicFace::eventFilter(QObject* watched, QEvent* event) {
   return true;
 }
 
-void ClinicFace::paintEvent(QPaintEvent*) { QPainter(this).fillRect(rect(), m_look->colours().paper); }
+void ClinicFace::paintEvent(QPaintEvent*) {
+  QPainter p(this);
+  paintGround(p, this, m_look->colours().paper);
+}
 
 }  // namespace grainwise::ui

@@ -14,10 +14,12 @@
 #include "ui/charts/card_figures.h"
 #include "ui/clinic/card_view.h"
 #include "ui/clinic/deck_run.h"
+#include "ui/theme/flow_row.h"
 
 namespace grainwise::ui {
 namespace {
 constexpr int kTarget = 44;
+constexpr int kGap = 8;  ///< between the buttons
 constexpr double kAspect = 16.0 / 9.0;
 constexpr int kTick_ms = 1000;
 }  // namespace
@@ -50,8 +52,8 @@ TeacherView::TeacherView(Look* look, QWidget* parent) : QWidget(parent), m_look(
   side->addWidget(m_next, 2);
   side->addWidget(m_list, 2);
   m_buttons = new QWidget(this);
-  auto* buttons = new QHBoxLayout(m_buttons);
-  buttons->setContentsMargins(0, 0, 0, 0);
+  auto* buttons = new FlowRow(kGap);
+  m_buttons->setLayout(buttons);
   auto* back = addButton(QStringLiteral("showBack"), tr("Back"));
   auto* next = addButton(QStringLiteral("showNext"), tr("On"));
   m_blank = addButton(QStringLiteral("showBlank"), tr("Blank (B)"));

@@ -13,6 +13,7 @@
 #include "ui/compare/compare_feed.h"
 #include "ui/strip/ruler.h"
 #include "ui/text/quantities.h"
+#include "ui/theme/ground.h"
 #include "ui/work/analysis_feed.h"
 
 namespace grainwise::ui {
@@ -240,7 +241,7 @@ void CompareChart::paintEvent(QPaintEvent*) {
   QPainter p(this);
   p.setRenderHint(QPainter::Antialiasing);
   const Colours& c = m_look->colours();
-  p.fillRect(rect(), c.paper);
+  paintGround(p, this, c.paper);
   paintRule(p);
   paintGrid(p);
   paintShade(p);

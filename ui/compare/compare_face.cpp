@@ -23,6 +23,7 @@
 #include "ui/strip/shelf_view.h"
 #include "ui/strip/strip_metrics.h"
 #include "ui/strip/strip_view.h"
+#include "ui/theme/ground.h"
 #include "ui/theme/pill_button.h"
 #include "ui/theme/tab_order.h"
 #include "ui/work/analysis_feed.h"
@@ -303,7 +304,8 @@ void CompareFace::dropEvent(QDropEvent* event) {
 }
 
 void CompareFace::paintEvent(QPaintEvent*) {
-  QPainter(this).fillRect(rect(), m_look->colours().paper);
+  QPainter p(this);
+  paintGround(p, this, m_look->colours().paper);
 }
 
 void CompareFace::resizeEvent(QResizeEvent* event) {

@@ -5,10 +5,12 @@
 #include <QPainter>
 #include <QVBoxLayout>
 
+#include "ui/document/file_names.h"
 #include "ui/document/rig_document.h"
 #include "ui/strip/ruler.h"
 #include "ui/strip/strip_view.h"
 #include "ui/text/words.h"
+#include "ui/theme/ground.h"
 #include "ui/theme/pill_button.h"
 #include "ui/theme/tab_order.h"
 #include "ui/work/analysis_feed.h"
@@ -95,7 +97,7 @@ void Side::setCurrent(bool current) {
 
 void Side::refresh() {
   const Rig& rig = *m_document->shown();
-  const QString name = rig.name.empty() ? tr("unnamed rig") : QString::fromStdString(rig.name);
+  const QString name = shownName(rig.name, m_document->path(), tr("unnamed rig"));
   m_name->setText(m_document->isModified() ? tr("%1, not saved").arg(name) : name);
   m_rod->setText(rodSentence(rig, m_look->units()));
   m_water->setText(waterSentence(rig, m_look->units()));
@@ -115,7 +117,7 @@ void Side::paintEvent(QPaintEvent*) {
   QPainter p(this);
   p.setRenderHint(QPainter::Antialiasing);
   const Colours& c = m_look->colours();
-  p.fillRect(rect(), c.paper);
+  paintGround(p, this, c.paper);
   const bool isA = m_letter == Letter::a;
   const QColor line = isA ? c.river : c.ochreLine;
   if (m_current) p.fillRect(QRectF(0, 0, kBar, height()), line);

@@ -8,6 +8,7 @@
 #include "ui/compare/compare_words.h"
 #include "ui/text/words.h"
 #include "ui/theme/glyph.h"
+#include "ui/theme/ground.h"
 #include "ui/work/analysis_feed.h"
 
 namespace grainwise::ui {
@@ -69,7 +70,7 @@ void SummaryBar::paintEvent(QPaintEvent*) {
   QPainter p(this);
   p.setRenderHint(QPainter::Antialiasing);
   const Colours& c = m_look->colours();
-  p.fillRect(rect(), c.paper);
+  paintGround(p, this, c.paper);
   double right = width() - 8;
   for (int i = 0; i < m_row->count(); ++i) {
     const QWidget* control = m_row->itemAt(i)->widget();

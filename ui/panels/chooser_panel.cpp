@@ -5,7 +5,6 @@
 #include <QComboBox>
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QScrollBar>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -19,7 +18,6 @@
 #include "ui/panels/elided_choice.h"
 #include "ui/panels/family_row.h"
 #include "ui/panels/panel_tables.h"
-#include "ui/strip/quiet_bar.h"
 #include "ui/text/choice_words.h"
 #include "ui/text/quantities.h"
 #include "ui/text/words.h"
@@ -385,7 +383,6 @@ void ChooserPanel::applyLook() {
   p.setColor(QPalette::Base, m_look->colours().band);
   m_view->setPalette(p);
   m_view->doItemsLayout();
-  quieten(m_view->verticalScrollBar(), *m_look);
   m_fliesShown = false;
   fillFlies();
   if (!m_answer) return;

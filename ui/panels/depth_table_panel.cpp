@@ -31,6 +31,7 @@ DepthTablePanel::DepthTablePanel(Look* look, AnalysisFeed* feed, const PoolBook*
   m_table->setSelectionMode(QAbstractItemView::SingleSelection);
   m_table->setFrameShape(QFrame::NoFrame);
   m_table->verticalHeader()->hide();
+  m_table->horizontalHeader()->setHighlightSections(false);
   m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
   m_table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
   m_note = new QLabel(this);

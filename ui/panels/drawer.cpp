@@ -8,6 +8,7 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include "ui/theme/ground.h"
 #include "ui/theme/pill_button.h"
 #include "ui/theme/tab_order.h"
 
@@ -141,7 +142,8 @@ void Drawer::applyLook() {
 }
 
 void Drawer::paintEvent(QPaintEvent*) {
-  QPainter(this).fillRect(rect(), m_look->colours().band);
+  QPainter p(this);
+  paintGround(p, this, m_look->colours().band);
 }
 
 }  // namespace grainwise::ui

@@ -4,7 +4,6 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPainter>
-#include <QScrollBar>
 #include <QStandardItemModel>
 #include <QStyledItemDelegate>
 #include <QVBoxLayout>
@@ -15,7 +14,6 @@
 #include "ui/document/rig_document.h"
 #include "ui/panels/choice_list.h"
 #include "ui/panels/panel_tables.h"
-#include "ui/strip/quiet_bar.h"
 #include "ui/text/choice_words.h"
 #include "ui/text/words.h"
 #include "ui/work/analysis_feed.h"
@@ -249,7 +247,6 @@ void FixesPanel::applyLook() {
     c->title->setFont(m_look->font(15, true));
     c->view->setFont(m_look->font(14));
     c->view->setPalette(p);
-    quieten(c->view->verticalScrollBar(), *m_look);
   }
   fill();
 }

@@ -51,7 +51,7 @@ FlyPage::FlyPage(Look* look, RigDocument* document, OwnStore* store, QWidget* pa
   auto* left = new QVBoxLayout;
   m_grid = new QGridLayout;
   m_grid->setHorizontalSpacing(10);
-  m_grid->setVerticalSpacing(2);
+  m_grid->setVerticalSpacing(1);  // as a number field stands under its name
   left->addLayout(m_grid);
   const auto words = [this](const QString& text, const QString& spoken, const char* name) {
     auto* edit = new QLineEdit(text, this);
@@ -65,7 +65,7 @@ FlyPage::FlyPage(Look* look, RigDocument* document, OwnStore* store, QWidget* pa
   const QStringList metals{tr("tungsten bead"), tr("solid tungsten"), tr("lead"),
                            tr("brass"),         tr("tin"),            tr("steel")};
   const auto labelled = [this](QWidget* widget, const QString& name, int r, int c) {
-    m_grid->addWidget(addLabel(name), r, c);
+    m_grid->addWidget(addLabel(name, Size::name), r, c);
     m_grid->addWidget(widget, r + 1, c, Qt::AlignTop);
   };
   m_name = words(tr("New fly"), tr("Name of the fly"), "flyName");

@@ -41,7 +41,9 @@ LeaderPage::LeaderPage(Look* look, RigDocument* document, OwnStore* store, QWidg
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 4, 8, 4);
   column->setSpacing(6);
-  auto* fields = new QHBoxLayout;
+  m_fields = new QWidget(this);
+  auto* fields = new QHBoxLayout(m_fields);
+  fields->setContentsMargins(0, 0, 0, 0);
   fields->setSpacing(12);
   m_line = addChoice({tr("two-hand line"), tr("single-hand line"), tr("sink tip")},
                      tr("What the leader is tied to"), "leaderLine");
@@ -61,16 +63,18 @@ LeaderPage::LeaderPage(Look* look, RigDocument* document, OwnStore* store, QWidg
   for (NumberField* field : {m_length, m_lineTip, m_packet}) {
     field->setWidths(0, look->px(150));
   }
+  m_spools = addButton(tr("To the spools"), "leaderSpools");
   m_place = addButton(tr("Put it on the line"), "leaderPlace");
   m_keep = addButton(tr("Keep it among my parts"), "leaderKeep");
-  fields->addWidget(m_line, 0, Qt::AlignBottom);
+  m_piecesNamed = underName(m_pieces, tr("Pieces"));
+  fields->addWidget(underName(m_line, tr("Tied to")));
   fields->addWidget(m_length);
-  fields->addWidget(m_tippet, 0, Qt::AlignBottom);
-  fields->addWidget(m_pieces, 0, Qt::AlignBottom);
+  fields->addWidget(underName(m_tippet, tr("Tippet")));
+  fields->addWidget(m_piecesNamed);
   fields->addWidget(m_lineTip);
   fields->addWidget(m_packet);
   fields->addStretch(1);
-  column->addLayout(fields);
+  column->addWidget(m_fields);
   m_words = addLabel({});
   m_words->setObjectName(QStringLiteral("leaderWords"));
   m_drawing = new LeaderDrawing(look, this);
@@ -84,6 +88,7 @@ LeaderPage::LeaderPage(Look* look, RigDocument* document, OwnStore* store, QWidg
   said->addWidget(m_place, 0, Qt::AlignTop);
   said->addWidget(m_keep, 0, Qt::AlignTop);
   column->addLayout(said);
+  column->addWidget(m_spools, 0, Qt::AlignLeft);
   column->addWidget(m_advice);
   column->addStretch(1);
   m_length->setValue(m_lengthTyped);
@@ -111,6 +116,7 @@ LeaderPage::LeaderPage(Look* look, RigDocument* document, OwnStore* store, QWidg
   for (QComboBox* box : {m_tippet, m_pieces}) {
     connect(box, &QComboBox::currentIndexChanged, this, &LeaderPage::refresh);
   }
+  connect(m_spools, &QPushButton::clicked, this, &LeaderPage::spoolsWanted);
   connect(m_place, &QPushButton::clicked, this, &LeaderPage::place);
   connect(m_keep, &QPushButton::clicked, this, &LeaderPage::keep);
   connect(m_drawing, &PartDrawing::placed, this, &LeaderPage::place);
@@ -185,11 +191,17 @@ LeaderWish LeaderPage::wish() const {
 
 void LeaderPage::refresh() {
   m_lineTip->setVisible(m_line->currentIndex() == 1);
-  m_pieces->setVisible(m_line->currentIndex() == 2);
+  m_piecesNamed->setVisible(m_line->currentIndex() == 2);
   if (const auto mass = lineTipMass(); mass && m_line->currentIndex() == 1) {
     m_lineTip->setDerived(diameterText(floatingDiameter(*mass), units()));
   }
   auto all = stock();
+  // With nothing to tie from, only how to begin.
+  for (QWidget* each : {m_fields, static_cast<QWidget*>(m_drawing), static_cast<QWidget*>(m_place),
+                        static_cast<QWidget*>(m_keep)}) {
+    each->setVisible(!all.empty());
+  }
+  m_spools->setVisible(all.empty());
   const int tippet = m_tippet->currentData().toInt();
   if (m_packetTyped && m_tippet->currentIndex() >= 0 && tippet < int(all.size())) {
     all[std::size_t(tippet)].packetPounds = m_packetTyped;

@@ -25,6 +25,10 @@ class LeaderPage : public MakePage {
   LeaderPage(Look* look, RigDocument* document, OwnStore* store, QWidget* parent);
   [[nodiscard]] const std::optional<Leader>& leader() const { return m_leader; }
 
+ Q_SIGNALS:
+  /// There is nothing to tie from yet.
+  void spoolsWanted();
+
  protected:
   void restyle() override;
   void showEvent(QShowEvent* event) override;
@@ -42,9 +46,11 @@ class LeaderPage : public MakePage {
 
   RigDocument* m_document;
   OwnStore* m_store;
+  QWidget* m_fields;
   QComboBox* m_line;
   QComboBox* m_tippet;
   QComboBox* m_pieces;
+  QWidget* m_piecesNamed;
   NumberField* m_length;
   NumberField* m_lineTip;
   NumberField* m_packet;
@@ -54,6 +60,7 @@ class LeaderPage : public MakePage {
   LeaderDrawing* m_drawing;
   QLabel* m_words;
   QLabel* m_advice;
+  QPushButton* m_spools;
   QPushButton* m_place;
   QPushButton* m_keep;
   std::optional<Leader> m_leader;

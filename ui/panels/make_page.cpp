@@ -4,6 +4,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QVBoxLayout>
 
 #include "ui/panels/elided_choice.h"
 
@@ -22,7 +23,7 @@ QLabel* MakePage::addLabel(const QString& words, Size size) {
   auto* label = new QLabel(words, this);
   label->setTextFormat(Qt::PlainText);
   label->setWordWrap(true);
-  const int pixels = size == Size::number ? 36 : size == Size::reading ? 20 : 15;
+  const int pixels = size == Size::number ? 36 : size == Size::reading ? 20 : size == Size::name ? 14 : 15;
   label->setProperty(kSize, pixels);
   label->setFont(m_look->font(pixels));
   return label;
@@ -46,6 +47,20 @@ QComboBox* MakePage::addChoice(const QStringList& words, const QString& spoken, 
   box->setFont(m_look->font(15));
   box->setProperty(kSize, 15);
   return box;
+}
+
+QWidget* MakePage::underName(QComboBox* box, const QString& name) {
+  auto* both = new QWidget(this);
+  auto* column = new QVBoxLayout(both);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(1);
+  QLabel* label = addLabel(name, Size::name);
+  label->setWordWrap(false);
+  label->setBuddy(box);
+  column->addWidget(label);
+  column->addWidget(box);
+  column->addStretch(1);
+  return both;
 }
 
 void MakePage::restyle() {

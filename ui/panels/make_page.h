@@ -19,10 +19,12 @@ class MakePage : public QWidget {
   MakePage(Look* look, const char* name, QWidget* parent);
 
  protected:
-  enum class Size { small, reading, number };
+  enum class Size { name, small, reading, number };
   QLabel* addLabel(const QString& words, Size size = Size::small);
   QPushButton* addButton(const QString& words, const char* name);
   QComboBox* addChoice(const QStringList& words, const QString& spoken, const char* name);
+  /// The choice under its name, as a number field stands under its own; hide and show it by this.
+  QWidget* underName(QComboBox* box, const QString& name);
   [[nodiscard]] Look* look() const { return m_look; }
   [[nodiscard]] DisplayUnits units() const { return m_look->units(); }
   /// Puts the fonts right; pages that paint or format by the look go on from here.

@@ -14,6 +14,8 @@
 #include "ui/panels/spools_page.h"
 #include "ui/panels/tips_page.h"
 #include "ui/panels/weigh_page.h"
+#include "ui/theme/focus_ring.h"
+#include "ui/theme/pill_list.h"
 
 namespace grainwise::ui {
 namespace {
@@ -31,6 +33,9 @@ MakePanel::MakePanel(Look* look, RigDocument* document, OwnStore* store, PoolBoo
   m_list->setObjectName(QStringLiteral("makeTasks"));
   m_list->setAccessibleName(tr("Tasks at the bench"));
   m_list->setFrameShape(QFrame::NoFrame);
+  m_list->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+  m_list->setItemDelegate(new PillList(look, 27, 0, m_list));
+  m_list->setProperty(FocusRing::kOwnMark, true);
   m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   m_stack = new QStackedWidget(this);
   row->addWidget(m_list);
@@ -40,7 +45,9 @@ MakePanel::MakePanel(Look* look, RigDocument* document, OwnStore* store, PoolBoo
   addTask(tr("Cut sheet"), m_cut);
   addTask(tr("Spools"), new SpoolsPage(look, store, this));
   addTask(tr("Weigh-in"), m_weigh);
-  addTask(tr("Tie a leader"), new LeaderPage(look, document, store, this));
+  auto* leader = new LeaderPage(look, document, store, this);
+  connect(leader, &LeaderPage::spoolsWanted, this, [this] { openTask(QStringLiteral("makeSpools")); });
+  addTask(tr("Tie a leader"), leader);
   auto* fly = new FlyPage(look, document, store, this);
   connect(fly, &FlyPage::tied, this, &MakePanel::flyTied);
   addTask(tr("Dress a fly"), fly);
@@ -89,19 +96,17 @@ void MakePanel::weigh() {
 }
 
 void MakePanel::applyLook() {
-  m_list->setFont(m_look->font(15));
-  const QFontMetrics metrics(m_list->font());
+  const QFontMetrics metrics(m_look->font(16));
   int widest = 0;
   for (int i = 0; i < m_list->count(); ++i) {
     widest = std::max(widest, metrics.horizontalAdvance(m_list->item(i)->text()));
-    m_list->item(i)->setSizeHint({0, m_look->px(28)});
   }
-  m_list->setFixedWidth(widest + m_look->px(34));
+  // With the scroll bar that it has where there is little room.
+  m_list->setFixedWidth(widest + PillList::beside() + m_list->style()->pixelMetric(QStyle::PM_ScrollBarExtent));
   QPalette p = m_list->palette();
   p.setColor(QPalette::Base, m_look->colours().band);
-  p.setColor(QPalette::Highlight, m_look->colours().pill);
-  p.setColor(QPalette::HighlightedText, m_look->colours().onPill);
   m_list->setPalette(p);
+  m_list->doItemsLayout();
 }
 
 }  // namespace grainwise::ui

@@ -48,6 +48,7 @@ SpoolsPage::SpoolsPage(Look* look, OwnStore* store, QWidget* parent)
   m_table->setAccessibleName(tr("Spools"));
   m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
   m_table->verticalHeader()->hide();
+  m_table->horizontalHeader()->setHighlightSections(false);
   m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
   m_table->setMinimumHeight(look->px(130));
   row->addWidget(m_table, 3);
@@ -68,7 +69,7 @@ SpoolsPage::SpoolsPage(Look* look, OwnStore* store, QWidget* parent)
   follow(m_rate, m_rateTyped);
   follow(m_diameter, m_diameterTyped);
   follow(m_feet, m_feetTyped);
-  fields->addWidget(m_kind, 0, Qt::AlignBottom);
+  fields->addWidget(underName(m_kind, tr("Kind of line")));
   for (NumberField* field : {m_mass, m_rate, m_diameter, m_feet}) fields->addWidget(field);
   fields->addStretch(1);
   auto* buttons = new QHBoxLayout;
@@ -79,9 +80,12 @@ SpoolsPage::SpoolsPage(Look* look, OwnStore* store, QWidget* parent)
   auto* write = addButton(tr("Write the list…"), "spoolWrite");
   for (QPushButton* button : {add, m_remove, m_undo, read, write}) buttons->addWidget(button);
   buttons->addStretch(1);
+  m_begin = addLabel(tr("No spools yet. Say what lies on the bench: its kind, what a foot of it weighs or how thick "
+                        "it is, and how much is left. Or read a list of spools."));
   m_said = addLabel({});
   right->addLayout(fields);
   right->addLayout(buttons);
+  right->addWidget(m_begin);
   right->addWidget(m_said);
   right->addStretch(1);
   row->addLayout(right, 4);
@@ -131,6 +135,7 @@ void SpoolsPage::refresh() {
     m_table->setItem(i, 2, new QTableWidgetItem(tapeText(spool.left, units())));
   }
   m_filling = false;
+  m_begin->setVisible(spools.empty());
   m_remove->setEnabled(!spools.empty());
   m_undo->setEnabled(m_store->canUndo());
 }

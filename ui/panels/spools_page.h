@@ -49,6 +49,7 @@ class SpoolsPage : public MakePage {
   NumberField* m_diameter;
   NumberField* m_feet;
   std::optional<double> m_massTyped, m_rateTyped, m_diameterTyped, m_feetTyped;
+  QLabel* m_begin;
   QLabel* m_said;
   QPushButton* m_remove;
   QPushButton* m_undo;

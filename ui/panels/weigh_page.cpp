@@ -83,6 +83,7 @@ WeighPage::WeighPage(Look* look, RigDocument* document, const OwnStore* store, Q
   m_table->setSelectionMode(QAbstractItemView::SingleSelection);
   m_table->setFocusPolicy(Qt::NoFocus);
   m_table->verticalHeader()->hide();
+  m_table->horizontalHeader()->setHighlightSections(false);
   m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
   m_table->setMinimumHeight(look->px(110));
   m_table->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);  // it scrolls, not the page

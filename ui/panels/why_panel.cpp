@@ -16,6 +16,7 @@ constexpr int kTitleType = 14;
 constexpr int kTextType = 15;
 constexpr int kLeastColumn = 300;  ///< at type scale 1; narrower lines are tiring to read
 constexpr int kBetweenColumns = 28;
+constexpr int kAside = 10;  ///< the ring of the keyboard stands clear of the words
 
 QString paragraphs(const QStringList& lines) { return lines.join(QLatin1Char('\n')); }
 }  // namespace
@@ -25,7 +26,7 @@ WhyPanel::WhyPanel(Look* look, AnalysisFeed* feed, QWidget* parent)
   setObjectName(QStringLiteral("whyPanel"));
   auto* inside = new QWidget;
   m_grid = new QGridLayout(inside);
-  m_grid->setContentsMargins(0, 6, 0, 6);
+  m_grid->setContentsMargins(kAside, 6, kAside, 6);
   m_grid->setHorizontalSpacing(kBetweenColumns);
   addList(tr("The figures"), inside);
   addList(tr("How they are put together"), inside);
@@ -89,7 +90,7 @@ void WhyPanel::applyLook() {
 
 void WhyPanel::arrange() {
   const int all = static_cast<int>(m_titles.size());
-  const int fit = (width() + kBetweenColumns) / (m_look->px(kLeastColumn) + kBetweenColumns);
+  const int fit = (width() - 2 * kAside + kBetweenColumns) / (m_look->px(kLeastColumn) + kBetweenColumns);
   const int columns = fit >= all ? all : 1;
   if (columns == m_columns) return;
   m_columns = columns;

@@ -30,7 +30,7 @@ namespace grainwise::ui {
 namespace {
 constexpr int kFieldWidth = 92;
 constexpr int kDateWidth = 136;
-constexpr int kSummaryWidth = 180;  ///< at least, before its words go on in another line
+constexpr int kSummaryWidth = 140;  ///< at least, before its words go on in another line
 const QString kName = QStringLiteral("name");
 
 WaterState waterOf(const Rig& rig) {
@@ -121,7 +121,10 @@ void PartEditor::rebuild() {
     }
     m_summary->setMinimumWidth(m_look->px(kSummaryWidth));
     row->addWidget(m_summary, 1, Qt::AlignTop);
-    if (part().kind != PartKind::fly) addSections();
+    if (part().kind != PartKind::fly) {
+      addSectionButton(row);
+      addSections();
+    }
   }
   column->addStretch(1);
   m_scroll->setWidget(m_inside);
@@ -394,11 +397,20 @@ void PartEditor::addSections() {
     connect(row, &SectionRow::removeWanted, this,
             [this, i] { take(edits::withSectionRemoved(part(), i), QString()); });
   }
+}
+
+/// In the row of the fields, where it stays in sight however many sections there are.
+void PartEditor::addSectionButton(QHBoxLayout* row) {
   auto* add = new QPushButton(tr("Add a section"), m_inside);
   add->setObjectName(QStringLiteral("addSection"));
   add->setFont(m_look->font(15));
-  add->setMinimumHeight(m_look->px(kFieldHeight));
-  grid->addWidget(add, SectionRow::gridRow(int(part().sections.size())), 0, 1, 2);
+  add->setMinimumHeight(kFieldHeight);
+  auto* beside = new QVBoxLayout;
+  beside->setSpacing(0);
+  beside->addSpacing(QFontMetrics(m_look->font(14)).height() + 1);
+  beside->addWidget(add);
+  beside->addStretch(1);
+  row->addLayout(beside);
   connect(add, &QPushButton::clicked, this, [this] {
     Section next = part().sections.back();
     next.kept = {};

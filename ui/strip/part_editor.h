@@ -46,6 +46,7 @@ class PartEditor : public QWidget {
   void addLineFields(QHBoxLayout* row);
   void addFlyFields(QHBoxLayout* row);
   void addSections();
+  void addSectionButton(QHBoxLayout* row);
   void addWeighedDate(QHBoxLayout* row);
   NumberField* addNumber(QHBoxLayout* row, const QString& name, Measure measure, const Limit& limit,
                          const char* key, std::function<std::optional<double>(const Part&)> get,

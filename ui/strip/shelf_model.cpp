@@ -17,7 +17,7 @@ namespace grainwise::ui {
 namespace {
 constexpr int kCardHeight = 58;
 constexpr int kLeastWidth = 300;
-constexpr int kShapeWidth = 104;
+constexpr int kShapeWidth = 84;
 constexpr double kShapeHeight = 36;
 /// A single group of light things keeps this scale, so that they do not look heavy.
 constexpr double kLeastHeaviest_gr_per_ft = 6;

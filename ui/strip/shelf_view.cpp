@@ -10,18 +10,17 @@
 #include <QListWidget>
 #include <QMimeData>
 #include <QPainter>
-#include <QScrollBar>
 #include <QTimer>
 #include <QVBoxLayout>
 #include <algorithm>
 
 #include "ui/document/rig_document.h"
 #include "ui/strip/landing.h"
-#include "ui/strip/quiet_bar.h"
 #include "ui/strip/shelf_model.h"
 #include "ui/text/shelf_words.h"
 #include "ui/text/words.h"
 #include "ui/theme/focus_ring.h"
+#include "ui/theme/pill_list.h"
 
 namespace grainwise::ui {
 namespace {
@@ -67,44 +66,6 @@ class CardList : public QListView {
   std::function<void(int)> m_drag;
 };
 
-/// A group is a quiet line of words; the one that is shown stands on a pill like the drawer's tabs.
-class GroupPainter : public QStyledItemDelegate {
- public:
-  GroupPainter(Look* look, const QLineEdit* search, QObject* parent)
-      : QStyledItemDelegate(parent), m_look(look), m_search(search) {}
-
-  [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem&, const QModelIndex&) const override {
-    return {m_look->px(100), std::max(kTarget, m_look->px(34))};
-  }
-
-  void paint(QPainter* p, const QStyleOptionViewItem& option, const QModelIndex& index) const override {
-    p->save();
-    p->setRenderHint(QPainter::Antialiasing);
-    const Colours& c = m_look->colours();
-    const bool chosen = option.state & QStyle::State_Selected;
-    const bool focused = option.widget != nullptr && option.widget->hasFocus();
-    const QRectF pill = QRectF(option.rect).adjusted(2, 4, -2, -4);
-    // While words are searched for, all groups are shown from: the chosen one only waits.
-    const bool waits = chosen && m_search->text().trimmed().size() > 0;
-    if (chosen) {
-      p->setBrush(waits ? QBrush(Qt::NoBrush) : QBrush(c.pill));
-      p->setPen(focused ? QPen(c.river, 2.5) : waits ? QPen(c.slate, 1) : QPen(Qt::NoPen));
-      p->drawRoundedRect(pill, pill.height() / 2, pill.height() / 2);
-    }
-    p->setFont(m_look->font(kType));
-    p->setPen(chosen && !waits ? c.onPill : c.ink);
-    const QRectF words = pill.adjusted(14, 0, -10, 0);
-    const QString text = index.data(Qt::DisplayRole).toString();
-    p->drawText(words, Qt::AlignLeft | Qt::AlignVCenter,
-                p->fontMetrics().elidedText(text, Qt::ElideRight, int(words.width())));
-    p->restore();
-  }
-
- private:
-  Look* m_look;
-  const QLineEdit* m_search;
-};
-
 }  // namespace
 
 ShelfView::ShelfView(Look* look, RigDocument* document, QWidget* parent)
@@ -121,7 +82,11 @@ ShelfView::ShelfView(Look* look, RigDocument* document, QWidget* parent)
   m_groups->setFrameShape(QFrame::NoFrame);
   m_groups->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   m_groups->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
-  m_groups->setItemDelegate(new GroupPainter(look, m_search, m_groups));
+  auto* rows = new PillList(look, 34, kTarget, m_groups);
+  // While words are searched for, all groups are shown from: the chosen one only waits.
+  rows->waits = [this] { return !m_search->text().trimmed().isEmpty(); };
+  m_groups->setItemDelegate(rows);
+  m_groups->viewport()->installEventFilter(this);
   m_model = new ShelfModel(look, this);
   m_cards = new CardList(look, [this](int row) { dragOut(row); }, this);
   m_cards->setObjectName(QStringLiteral("shelfCards"));
@@ -167,11 +132,7 @@ ShelfView::ShelfView(Look* look, RigDocument* document, QWidget* parent)
   });
   // A press on the group that is chosen already also ends a search.
   connect(m_groups, &QListWidget::itemClicked, m_search, &QLineEdit::clear);
-  connect(m_document, &RigDocument::fileChanged, this, [this] {
-    if (m_path == m_document->path()) return;
-    m_path = m_document->path();
-    chooseGroup();
-  });
+  connect(m_document, &RigDocument::fileChanged, this, &ShelfView::chooseForNewRig);
   connect(m_search, &QLineEdit::textChanged, this, &ShelfView::showParts);
   // The picture of the button is loaded when there is something to clear, not at the start.
   connect(m_search, &QLineEdit::textChanged, m_search,
@@ -186,6 +147,8 @@ void ShelfView::setShelf(const Shelf& shelf) {
   if (m_groups->count() > 0 && m_model->holds(shelf)) return;
   m_model->setShelf(shelf);
   const QSignalBlocker quiet(m_groups);
+  const QListWidgetItem* before = m_groups->currentItem();
+  const QVariant shown = before != nullptr ? before->data(Qt::UserRole) : QVariant();
   m_groups->clear();
   m_firstOf.clear();
   QStringList seen;
@@ -196,10 +159,15 @@ void ShelfView::setShelf(const Shelf& shelf) {
       m_groups->addItem(group.isEmpty() ? tr("Other parts") : shelfName(group));
       m_groups->item(m_groups->count() - 1)->setData(Qt::UserRole, group);
     }
-    if (!m_firstOf.contains(part.kind)) m_firstOf.insert(part.kind, int(seen.indexOf(group)));
+    // What is tied to a tip is looked for among bare leaders, what drives it not among extensions.
+    const bool usual = !part.isCoatedLeader() && part.style != Style::extension;
+    if (usual && !m_firstOf.contains(part.kind)) m_firstOf.insert(part.kind, int(seen.indexOf(group)));
   }
   applyLook();
-  chooseGroup();
+  const auto kept = shown.isValid() ? seen.indexOf(shown.toString()) : -1;
+  if (kept < 0) return chooseGroup();
+  m_groups->setCurrentRow(int(kept));
+  showParts();
 }
 
 /// The fly comes first; with one on the line it is the tip that is looked for.
@@ -217,10 +185,12 @@ void ShelfView::showKind(PartKind kind) {
   enterCards();
 }
 
-/// The chosen group is in sight from the first, when the list has its height.
-void ShelfView::showEvent(QShowEvent* event) {
-  QWidget::showEvent(event);
-  QTimer::singleShot(0, m_groups, [this] { m_groups->scrollToItem(m_groups->currentItem()); });
+/// A rig that was opened or begun, not one that was edited or is only tried.
+void ShelfView::chooseForNewRig() {
+  const auto rig = m_document->shown();
+  if (m_document->previewing() || m_document->undoStack()->count() > 0 || m_chosenFor.lock() == rig) return;
+  m_chosenFor = rig;
+  chooseGroup();
 }
 
 void ShelfView::showParts() {
@@ -248,6 +218,10 @@ void ShelfView::enterCards() {
 }
 
 bool ShelfView::eventFilter(QObject* watched, QEvent* event) {
+  if (watched == m_groups->viewport() && event->type() == QEvent::Resize) {
+    // The chosen group stays in sight whatever height the list gets; it has that height in the next turn.
+    QTimer::singleShot(0, m_groups, [this] { m_groups->scrollToItem(m_groups->currentItem()); });
+  }
   if (watched == m_search && event->type() == QEvent::KeyPress) {
     const int key = static_cast<QKeyEvent*>(event)->key();
     if (key == Qt::Key_Down) {
@@ -298,7 +272,6 @@ void ShelfView::applyLook() {
     p.setColor(QPalette::Base, c.band);
     p.setColor(QPalette::Text, c.ink);
     list->setPalette(p);
-    for (QScrollBar* bar : list->findChildren<QScrollBar*>()) quieten(bar, *m_look);
   }
   m_search->setTextMargins(m_look->px(6), 0, m_look->px(4), 0);
   QPalette words = m_nothing->palette();

@@ -4,7 +4,9 @@
 #include <QMap>
 #include <QWidget>
 #include <functional>
+#include <memory>
 
+#include "core/model/rig.h"
 #include "core/model/shelf.h"
 #include "ui/theme/look.h"
 
@@ -43,11 +45,11 @@ class ShelfView : public QWidget {
 
  protected:
   bool eventFilter(QObject* watched, QEvent* event) override;
-  void showEvent(QShowEvent* event) override;
 
  private:
   void showParts();
   void chooseGroup();
+  void chooseForNewRig();
   void place(int row);
   void dragOut(int row);
   void enterCards();
@@ -60,8 +62,8 @@ class ShelfView : public QWidget {
   QListView* m_cards;
   QLabel* m_nothing;
   ShelfModel* m_model;
-  QString m_path;  ///< of the rig that the group was chosen for
-  QMap<PartKind, int> m_firstOf;  ///< the first group with a part of the kind
+  std::weak_ptr<const Rig> m_chosenFor;  ///< the rig that was opened when the group was chosen
+  QMap<PartKind, int> m_firstOf;  ///< the first group with a part of the kind, leaders the bare ones
 };
 
 }  // namespace grainwise::ui

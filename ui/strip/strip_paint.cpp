@@ -2,6 +2,7 @@
 #include <QLocale>
 #include <QPainter>
 #include <QPushButton>
+#include <algorithm>
 #include <cmath>
 
 #include "core/units/si.h"
@@ -12,6 +13,7 @@
 #include "ui/strip/strip_view.h"
 #include "ui/text/quantities.h"
 #include "ui/text/words.h"
+#include "ui/theme/ground.h"
 #include "ui/work/analysis_feed.h"
 
 /// What the strip draws behind its blocks: rule, joints, captions, the outlines of an empty line.
@@ -28,6 +30,7 @@ struct Outline {
   double tall;
 };
 constexpr double kAboveOutlines = 10;  // the tallest of them stands free of the top bar
+constexpr double kBeforeLine = 14;     // between the last of them and the line that is there
 
 constexpr Outline kOutlines[] = {
     {PartKind::runningLine, 0.00, 0.115, 0.16}, {PartKind::head, 0.13, 0.56, 1.0},
@@ -146,31 +149,54 @@ void StripView::paintCaptions(QPainter& p) const {
   }
 }
 
-/// Where to drop on a line that has nothing between running line and fly yet: none on any other.
-std::vector<std::pair<PartKind, QRectF>> StripView::outlines() const {
-  if (profileLength() > Feet(0)) return {};
+/// An extension is no head yet.
+bool StripView::holds(PartKind kind) const {
   const auto& parts = m_feed->rig()->parts;
-  const bool hasFly = !parts.empty() && parts.back().kind == PartKind::fly;
-  const bool hasRunning = !parts.empty() && parts.front().kind == PartKind::runningLine;
-  const double left = m_ruler->left();
-  const double wide = m_ruler->right() - left;
-  const double bottom = parts.empty() ? m_fromRod->y() - 6 : bodyBottom();
+  return std::any_of(parts.begin(), parts.end(),
+                     [kind](const Part& part) { return part.kind == kind && part.style != Style::extension; });
+}
+
+/// Built from the fly, and no head yet: the line keeps its place at the fly's end, with room for what is to come.
+bool StripView::growing() const { return !m_guest && holds(PartKind::fly) && !holds(PartKind::head); }
+
+/// Where a head begins behind a running line.
+double StripView::headEdge() const { return kLeftPlain + m_look->px(kRunningPerType); }
+
+/// Where to drop what is still to come: on an empty line, and on one that grows from its fly until it has a head.
+std::vector<std::pair<PartKind, QRectF>> StripView::outlines() const {
+  const bool begun = profileLength() > Feet(0);
+  if (begun && !growing()) return {};
+  const bool empty = m_feed->rig()->parts.empty();
+  const double bottom = empty ? m_fromRod->y() - 6 : bodyBottom();
   const double top = kTagTop + kAboveOutlines;
-  const double middle = (top + bottom) / 2;
-  const double half = (bottom - top) / 2;
-  std::vector<std::pair<PartKind, QRectF>> boxes;
+  const double middle = empty ? (top + bottom) / 2 : m_middle;
+  const double half = std::min(middle - top, bottom - middle);
+  std::vector<Outline> wanted;
   for (const Outline& outline : kOutlines) {
-    if (outline.kind == PartKind::fly && hasFly) continue;
-    if (outline.kind == PartKind::runningLine && hasRunning) continue;
-    boxes.emplace_back(outline.kind, QRectF(left + wide * outline.from, middle - half * outline.tall,
-                                            wide * (outline.to - outline.from), 2 * half * outline.tall));
+    const bool passed = begun && (outline.kind == PartKind::leader || outline.kind == PartKind::fly);
+    if (!passed && !holds(outline.kind)) wanted.push_back(outline);
+  }
+  if (wanted.empty()) return {};
+  // On a begun line they share what lies before it; else each has its place on the whole line.
+  const double first = begun ? wanted.front().from : 0;
+  const double last = begun ? wanted.back().to : 1;
+  const bool running = holds(PartKind::runningLine);
+  const double left = begun && running ? headEdge() + kBeforeLine : m_ruler->left();
+  const double right = begun ? m_ruler->x(m_feed->analysis().profile.start) - kBeforeLine : m_ruler->right();
+  const auto x = [&](double share) { return left + (right - left) * (share - first) / (last - first); };
+  std::vector<std::pair<PartKind, QRectF>> boxes;
+  for (const Outline& outline : wanted) {
+    boxes.emplace_back(outline.kind, QRectF(x(outline.from), middle - half * outline.tall,
+                                            x(outline.to) - x(outline.from), 2 * half * outline.tall));
   }
   return boxes;
 }
 
-/// Whether it is the turn of this kind on an empty line: the fly comes first, then its leader.
+/// Whether it is the turn of this kind: the fly comes first, then its leader, a tip, and the head.
 bool StripView::isNext(PartKind kind) const {
-  return kind == (m_feed->rig()->flyIndex() ? PartKind::leader : PartKind::fly);
+  if (!holds(PartKind::fly)) return kind == PartKind::fly;
+  if (profileLength() <= Feet(0)) return kind == PartKind::leader;
+  return kind == (holds(PartKind::tip) ? PartKind::head : PartKind::tip);
 }
 
 void StripView::paintOutlines(QPainter& p) const {
@@ -190,7 +216,7 @@ void StripView::paintOutlines(QPainter& p) const {
 void StripView::paintEvent(QPaintEvent*) {
   QPainter p(this);
   p.setRenderHint(QPainter::Antialiasing);
-  p.fillRect(rect(), m_look->colours().paper);
+  paintGround(p, this, m_look->colours().paper);
   if (!m_guest) paintRule(p);
   paintOutlines(p);
   paintJoints(p);

@@ -248,12 +248,12 @@ void StripView::setRuler() {
   const bool running = !parts.empty() && parts.front().kind == PartKind::runningLine;
   const double left = kLeftPlain + m_look->px(kLeftPerType);
   const double right = std::max(left + 100, double(width() - kRight));
-  const double from = running ? kLeftPlain + m_look->px(kRunningPerType) : left + kRearRoom;
+  const double from = running ? headEdge() : left + kRearRoom;
   const double to = std::max(from + 50, right - flyRoom());
   const double length = profileLength().value();
-  const double perFoot = (to - from) / (length > 0 ? length : kEmptyFeet);
-  // A fly alone stands at the end of the line that is still to come.
-  const double rear = length > 0 || parts.empty() ? from : to;
+  const double feet = growing() ? std::max(kEmptyFeet, length / kMostGrown) : length > 0 ? length : kEmptyFeet;
+  const double perFoot = (to - from) / feet;
+  const double rear = growing() ? to - length * perFoot : from;
   m_ruler->setRange(profile.start - Feet((rear - left) / perFoot),
                     profile.start + Feet((right - rear) / perFoot), left, right);
 }
@@ -291,7 +291,7 @@ QRectF StripView::lineBox(std::size_t part) const {
   const double top = m_middle - m_half;
   const PartKind kind = m_feed->rig()->parts[part].kind;
   if (kind == PartKind::runningLine) {
-    const double end = m_ruler->x(m_feed->analysis().profile.start);
+    const double end = growing() ? headEdge() : m_ruler->x(m_feed->analysis().profile.start);
     return {kRunningFrom, top, end - kRunningFrom, 2 * m_half};
   }
   const double left = m_ruler->x(place.from);

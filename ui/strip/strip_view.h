@@ -138,6 +138,9 @@ class StripView : public QWidget {
   void paintLensGuides(QPainter& p) const;
   void paintCaptions(QPainter& p) const;
   void paintOutlines(QPainter& p) const;
+  [[nodiscard]] bool holds(PartKind kind) const;
+  [[nodiscard]] bool growing() const;
+  [[nodiscard]] double headEdge() const;
   [[nodiscard]] std::vector<std::pair<PartKind, QRectF>> outlines() const;
   [[nodiscard]] bool isNext(PartKind kind) const;
 

@@ -96,8 +96,9 @@ void Actions::addEdit(QMenu* menu, QUndoGroup* stacks) {
     return action;
   };
   undo = adopt(stacks->createUndoAction(this, tr("Undo")), "undo", QKeySequence::Undo);
-  redo = adopt(stacks->createRedoAction(this, tr("Redo")), "redo",
-               QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z));
+  const QKeySequence again(Qt::CTRL | Qt::SHIFT | Qt::Key_Z);
+  redo = adopt(stacks->createRedoAction(this, tr("Redo")), "redo", again);
+  redo->setShortcuts({again, QKeySequence(Qt::CTRL | Qt::Key_Y)});
   menu->addSeparator();
   // Enter, Alt+Left, Alt+Right, Delete and Ctrl+D belong to the line: it has the focus then, and in
   // a text field the same keys edit text. The menu shows them; the line takes them.

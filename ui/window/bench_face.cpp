@@ -34,6 +34,7 @@
 #include "ui/strip/ruler.h"
 #include "ui/strip/shelf_view.h"
 #include "ui/strip/strip_view.h"
+#include "ui/theme/ground.h"
 #include "ui/work/analysis_feed.h"
 
 namespace grainwise::ui {
@@ -353,7 +354,8 @@ void BenchFace::hideEvent(QHideEvent* event) {
 }
 
 void BenchFace::paintEvent(QPaintEvent*) {
-  QPainter(this).fillRect(rect(), m_look->colours().paper);
+  QPainter p(this);
+  paintGround(p, this, m_look->colours().paper);
 }
 
 }  // namespace grainwise::ui

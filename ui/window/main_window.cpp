@@ -21,6 +21,7 @@
 #include "ui/compare/compare_face.h"
 #include "ui/clinic/deck_document.h"
 #include "ui/document/carried_shelf.h"
+#include "ui/document/file_names.h"
 #include "ui/document/own_store.h"
 #include "ui/document/pool_book.h"
 #include "ui/document/preferences.h"
@@ -83,11 +84,18 @@ MainWindow::Unsaved askByDialog(QWidget* parent, const QString& name) {
 
 /// The ending is part of the question: the dialog itself asks before a file of that name is replaced.
 QString askWhereToSave(QWidget* parent, const QString& path) {
-  QFileDialog dialog(parent, MainWindow::tr("Save the rig"), path, MainWindow::tr(kRigFilter));
+  const QFileInfo file(path);
+  QFileDialog dialog(parent, MainWindow::tr("Save the rig"), file.absolutePath(), MainWindow::tr(kRigFilter));
   dialog.setAcceptMode(QFileDialog::AcceptSave);
   dialog.setDefaultSuffix(QLatin1String(kEnding + 1));
-  if (!path.isEmpty()) dialog.selectFile(path);
+  if (!file.fileName().isEmpty()) dialog.selectFile(file.fileName());
   return dialog.exec() == QDialog::Accepted ? dialog.selectedFiles().value(0) : QString();
+}
+
+/// The rig of the bench, or the one of Compare that was touched last.
+const RigDocument& shownDocument(MainWindow& window) {
+  const RigDocument* own = window.compare() != nullptr ? window.compare()->own() : nullptr;
+  return own != nullptr ? *own : *window.document();
 }
 
 /// The one or two local files of a drop; none for more, or for something that is not on this machine.
@@ -145,7 +153,11 @@ MainWindow::MainWindow(const Shelf& shelf, QWidget* parent) : QMainWindow(parent
   askOpenPath = [this] {
     return QFileDialog::getOpenFileName(this, tr("Open a rig"), m_document->path(), tr(kFilter));
   };
-  askSavePath = [this] { return askWhereToSave(this, m_document->path()); };
+  askSavePath = [this] {
+    const RigDocument& document = shownDocument(*this);
+    return askWhereToSave(this, suggestedFile(document.path(), document.rig().name, QLatin1String(kEnding),
+                                              m_settings.lastFile()));
+  };
   askExportPath = [this] {
     return QFileDialog::getSaveFileName(this, tr("Handout into a file"), QString(),
                                         tr("Paper or picture (*.pdf *.png *.svg)"));
@@ -257,13 +269,10 @@ void MainWindow::applyLook() {
 void MainWindow::refreshTitle() {
   if (m_clinic != nullptr && m_clinic->shown()) {
     const DeckDocument& deck = *m_clinic->face()->document();
-    const QString title = QString::fromStdString(deck.deck().title);
-    return entitle(title.isEmpty() ? tr("unnamed deck") : title, deck.path(), deck.isModified());
+    return entitle(shownName(deck.deck().title, deck.path(), tr("unnamed deck")), deck.path(), deck.isModified());
   }
-  RigDocument* own = m_compare != nullptr ? m_compare->own() : nullptr;
-  const RigDocument& document = own != nullptr ? *own : *m_document;
-  const QString name = QString::fromStdString(document.rig().name);
-  entitle(name.isEmpty() ? tr("unnamed rig") : name, document.path(), document.isModified());
+  const RigDocument& document = shownDocument(*this);
+  entitle(shownName(document.rig().name, document.path(), tr("unnamed rig")), document.path(), document.isModified());
 }
 
 void MainWindow::entitle(const QString& name, const QString& path, bool modified) {

@@ -23,6 +23,7 @@
 #include "ui/panels/drawer.h"
 #include "ui/strip/strip_view.h"
 #include "ui/text/sample_words.h"
+#include "ui/theme/house_style.h"
 #include "ui/theme/language.h"
 #include "ui/window/bench_face.h"
 #include "ui/window/clinic_host.h"
@@ -141,8 +142,8 @@ int runWorkbench(int argc, char** argv) {
     (void)carriedShelf();
     (void)dragTable();
   });
-  QApplication::setStyle(QStringLiteral("Fusion"));
   QApplication app(argc, argv);
+  QApplication::setStyle(new HouseStyle);
   std::setlocale(LC_NUMERIC, "C");
   const Speaking speaking(Settings().language());
   MainWindow window(loadShelf());

@@ -7,6 +7,8 @@
 #include <QStackedWidget>
 #include <algorithm>
 
+#include "ui/theme/focus_ring.h"
+#include "ui/theme/pill_list.h"
 #include "ui/window/rules_page.h"
 #include "ui/window/settings_pages.h"
 
@@ -26,7 +28,9 @@ SettingsWindow::SettingsWindow(SettingsDesk* desk, QWidget* parent)
   m_pages = new QListWidget(this);
   m_pages->setObjectName(QStringLiteral("settingsPages"));
   m_pages->setAccessibleName(tr("Pages of the settings"));
-  m_pages->setWordWrap(true);
+  m_pages->setFrameShape(QFrame::NoFrame);
+  m_pages->setItemDelegate(new PillList(m_look, 36, 0, m_pages));
+  m_pages->setProperty(FocusRing::kOwnMark, true);
   m_pages->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   m_stack = new QStackedWidget(this);
   auto* row = new QHBoxLayout(this);
@@ -65,8 +69,16 @@ void SettingsWindow::addPage(const QString& words, SettingsPage* page) {
 }
 
 void SettingsWindow::applyLook() {
-  m_pages->setFont(m_look->font(kType));
-  m_pages->setFixedWidth(m_look->px(kListWidth));
+  const QFontMetrics metrics(m_look->font(kType));
+  int widest = 0;
+  for (int i = 0; i < m_pages->count(); ++i) {
+    widest = std::max(widest, metrics.horizontalAdvance(m_pages->item(i)->text()));
+  }
+  m_pages->setFixedWidth(std::max(m_look->px(kListWidth), widest + PillList::beside()));
+  QPalette p = m_look->palette();
+  p.setColor(QPalette::Base, m_look->colours().paper);
+  m_pages->setPalette(p);
+  m_pages->doItemsLayout();
 }
 
 }  // namespace grainwise::ui

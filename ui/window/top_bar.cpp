@@ -7,8 +7,10 @@
 #include <QMenu>
 #include <QPainter>
 
+#include "ui/document/file_names.h"
 #include "ui/document/rig_document.h"
 #include "ui/text/words.h"
+#include "ui/theme/ground.h"
 #include "ui/theme/pill_button.h"
 #include "ui/theme/tab_order.h"
 
@@ -162,7 +164,7 @@ void TopBar::addActionButton(QAction* action, const QString& words) {
 
 void TopBar::refresh() {
   const Rig& rig = *m_document->shown();
-  const QString name = rig.name.empty() ? tr("unnamed rig") : QString::fromStdString(rig.name);
+  const QString name = shownName(rig.name, m_document->path(), tr("unnamed rig"));
   m_name->setText(m_document->isModified() ? tr("%1, not saved").arg(name) : name);
   m_rod->setText(rodSentence(rig, m_look->units()));
   m_water->setText(waterSentence(rig, m_look->units()));
@@ -175,7 +177,8 @@ void TopBar::refresh() {
 }
 
 void TopBar::paintEvent(QPaintEvent*) {
-  QPainter(this).fillRect(rect(), m_look->colours().band);
+  QPainter p(this);
+  paintGround(p, this, m_look->colours().band);
 }
 
 }  // namespace grainwise::ui

@@ -15,6 +15,7 @@
 #include "core/io/shelf_file.h"
 #include "tests/robustness/monkey/monkey.h"
 #include "tests/support/ui_support.h"
+#include "ui/theme/house_style.h"
 
 using namespace grainwise;
 
@@ -61,7 +62,7 @@ int main(int argc, char** argv) {
   qputenv("QT_QPA_PLATFORM", "minimal:enable_fonts");
   QApplication app(argc, argv);
   std::setlocale(LC_NUMERIC, "C");
-  QApplication::setStyle(QStringLiteral("Fusion"));
+  QApplication::setStyle(new ui::HouseStyle);
   QApplication::setOrganizationName(QStringLiteral("grainwise"));
   QApplication::setApplicationName(QStringLiteral("grainwise"));
   QApplication::setQuitOnLastWindowClosed(false);

@@ -1,0 +1,168 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QDir>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QScrollBar>
+#include <QSettings>
+#include <QStyleOptionSlider>
+#include <QTemporaryDir>
+#include <QUndoStack>
+
+#include "tests/support/strip_bench.h"
+#include "ui/document/file_names.h"
+#include "ui/strip/shelf_model.h"
+#include "ui/theme/house_style.h"
+#include "ui/window/main_window.h"
+
+/// What somebody meets who has never seen the program: the way from an empty line to a rig, the Shelf that goes
+/// along with it, names for what is saved, and bars that are there only where there is something to scroll.
+namespace grainwise::ui {
+namespace {
+
+using test::StripBench;
+namespace rigs = test::rigs;
+
+Part shortLeader() { return rigs::leader({rigs::nylon(4, 0.013)}); }
+Part lightTip() { return rigs::tip({rigs::sinking(5, 8, 6)}); }
+Part extension() { return rigs::head({rigs::floating(5, 12)}, Style::extension); }
+
+struct GrowingLine : StripBench {
+  /// What Enter and a click left of the middle ask for.
+  QList<PartKind> wantedOn(std::vector<Part> parts) {
+    start(rigs::rigOf(std::move(parts)));
+    QList<PartKind> wanted;
+    QObject::connect(strip, &StripView::partWanted, [&](PartKind kind) { wanted << kind; });
+    strip->setFocus();
+    key(Qt::Key_Return);
+    QTest::mouseClick(strip, Qt::LeftButton, {}, QPoint(alongRuler(0.35), over(0).y()));
+    return wanted;
+  }
+  [[nodiscard]] int alongRuler(double share) const {
+    return int(ruler.left() + share * (ruler.right() - ruler.left()));
+  }
+  [[nodiscard]] double rear() const { return ruler.x(Station(0)); }
+};
+
+QString shownGroup(const ShelfView& shelf) { return shelf.groups()->currentItem()->data(Qt::UserRole).toString(); }
+
+bool inSight(const QListWidget* list) {
+  return list->viewport()->rect().contains(list->visualItemRect(list->currentItem()).center());
+}
+
+}  // namespace
+
+TEST_CASE_METHOD(GrowingLine, "a line that grows from its fly keeps to the fly's end and asks for tip and head in turn") {
+  CHECK(wantedOn({shortLeader(), rigs::fly(10)}) == QList{PartKind::tip, PartKind::head});
+  CHECK(rear() > alongRuler(0.8));
+  CHECK(wantedOn({lightTip(), shortLeader(), rigs::fly(10)}) == QList{PartKind::head, PartKind::head});
+  CHECK(rear() > alongRuler(0.6));
+  // An extension is no head, and however much hangs on the fly, there is room for what is to come.
+  CHECK(wantedOn({extension(), lightTip(), shortLeader(), rigs::fly(10)}) == QList{PartKind::head, PartKind::head});
+  const Part longTip = rigs::tip({rigs::sinking(60, 8, 6)});
+  CHECK(wantedOn({longTip, shortLeader(), rigs::fly(10)}) == QList{PartKind::head, PartKind::head});
+  // With a running line, too, which then ends where the head is to begin.
+  CHECK(wantedOn({rigs::runningLine(100), lightTip(), rigs::fly(10)}) == QList{PartKind::head, PartKind::head});
+  CHECK(block(0)->geometry().right() < alongRuler(0.1));
+  CHECK(wantedOn({rigs::short525(), lightTip(), shortLeader(), rigs::fly(10)}).isEmpty());
+  CHECK(rear() < alongRuler(0.1));
+  // Without a fly it is no such line: a tip alone has the whole ruler.
+  CHECK(wantedOn({lightTip()}).isEmpty());
+  CHECK(rear() < alongRuler(0.1));
+}
+
+TEST_CASE_METHOD(StripBench, "the Shelf goes with a rig that is begun or opened, not with one that is edited, tried or saved") {
+  document.startFrom(Rig{});
+  CHECK(shownGroup(*shelf) == QStringLiteral("Flies"));
+  document.startFrom(rigs::plainWinter());
+  CHECK(shownGroup(*shelf) == QStringLiteral("Level tips"));
+  CHECK(QTest::qWaitFor([&] { return inSight(shelf->groups()); }));
+  shelf->showKind(PartKind::leader);
+  const QString leaders = QStringLiteral("Leaders");
+  CHECK(shownGroup(*shelf) == leaders);
+  document.setPreview(test::twoTips());
+  document.setPreview(std::nullopt);
+  CHECK(shownGroup(*shelf) == leaders);
+  document.apply(QStringLiteral("step"), test::twoTips());
+  document.undoStack()->undo();
+  CHECK(shownGroup(*shelf) == leaders);
+  const QTemporaryDir folder;
+  REQUIRE(document.saveAs(folder.filePath(QStringLiteral("a.rig.json"))).empty());
+  CHECK(shownGroup(*shelf) == leaders);
+  // Parts of one's own that come to the Shelf leave it at the group that is looked at.
+  Shelf more = test::genericShelf();
+  more.parts.push_back(lightTip());
+  shelf->setShelf(more);
+  CHECK(shownGroup(*shelf) == leaders);
+  shelf->showKind(PartKind::head);
+  CHECK(shownGroup(*shelf) == QStringLiteral("Short heads"));
+  host->resize(1366, 420);
+  CHECK(QTest::qWaitFor([&] { return inSight(shelf->groups()); }));
+}
+
+TEST_CASE("a save dialog begins with the rig's name, in the folder of the last file, and a rig without a name has its file's") {
+  const QTemporaryDir folder;
+  const QString last = folder.filePath(QStringLiteral("last.rig.json"));
+  const QString ending = QStringLiteral(".rig.json");
+  CHECK(suggestedFile({}, "Plain winter", ending, last) == folder.filePath(QStringLiteral("Plain winter.rig.json")));
+  CHECK(suggestedFile({}, "../up: 7/8?", ending, last) == folder.filePath(QStringLiteral("--up- 7-8-.rig.json")));
+  CHECK(suggestedFile({}, "", ending, last) == folder.path() + QLatin1Char('/'));
+  CHECK(suggestedFile(last, "Plain winter", ending, {}) == last);
+  // A folder that has gone is not gone into.
+  CHECK(QDir(suggestedFile({}, "", ending, QStringLiteral("/no/such/place/a.rig.json"))).exists());
+  CHECK(shownName("Slot", last, QStringLiteral("unnamed")) == QStringLiteral("Slot"));
+  CHECK(shownName("", folder.filePath(QStringLiteral("first rig.rig.json")), QStringLiteral("unnamed")) ==
+        QStringLiteral("first rig"));
+  CHECK(shownName("", {}, QStringLiteral("unnamed")) == QStringLiteral("unnamed"));
+}
+
+TEST_CASE_METHOD(test::UiFixture, "Ctrl+Y redoes as Ctrl+Shift+Z does") {
+  QSettings().clear();
+  MainWindow window(test::genericShelf());
+  window.startFrom(rigs::plainWinter());
+  window.show();
+  window.activateWindow();
+  REQUIRE(QTest::qWaitForWindowActive(&window));
+  window.document()->apply(QStringLiteral("step"), test::twoTips());
+  for (const auto& [with, again] : {std::pair{Qt::ControlModifier, Qt::Key_Y},
+                                    std::pair{Qt::KeyboardModifier(int(Qt::ControlModifier) | int(Qt::ShiftModifier)), Qt::Key_Z}}) {
+    QTest::keyClick(&window, Qt::Key_Z, Qt::ControlModifier);
+    CHECK(window.document()->rig() == rigs::plainWinter());
+    QTest::keyClick(&window, again, with);
+    CHECK(window.document()->rig() == test::twoTips());
+  }
+}
+
+TEST_CASE_METHOD(test::UiFixture, "a scroll bar shows a handle in the page's own ink, and nothing where there is nothing to scroll") {
+  QScrollBar bar(Qt::Vertical);
+  QPalette colours;
+  colours.setColor(QPalette::Window, Qt::white);
+  colours.setColor(QPalette::PlaceholderText, Qt::blue);
+  bar.setPalette(colours);
+  bar.resize(bar.sizeHint().width(), 200);
+  const auto inked = [&bar](QColor ink) {
+    const QImage image = bar.grab().toImage();
+    int count = 0;
+    for (int y = 0; y < image.height(); ++y) count += image.pixelColor(image.width() / 2, y) == ink ? 1 : 0;
+    return count;
+  };
+  bar.setRange(0, 0);
+  CHECK(inked(Qt::white) == bar.height());
+  bar.setPageStep(100);
+  bar.setRange(0, 100);
+  CHECK(inked(Qt::blue) > bar.height() / 3);
+  CHECK(inked(Qt::blue) < bar.height() * 2 / 3);
+  // From one end of the bar to the other: no arrows that take a part of it.
+  QStyleOptionSlider option;
+  option.initFrom(&bar);
+  option.orientation = Qt::Vertical;
+  option.maximum = 100;
+  option.pageStep = 100;
+  option.sliderPosition = 100;
+  const HouseStyle style;
+  const auto part = [&](QStyle::SubControl which) { return style.subControlRect(QStyle::CC_ScrollBar, &option, which, &bar); };
+  CHECK(part(QStyle::SC_ScrollBarAddLine).isEmpty());
+  CHECK(part(QStyle::SC_ScrollBarSlider).bottom() == bar.rect().bottom());
+  CHECK(part(QStyle::SC_ScrollBarSubPage).top() == bar.rect().top());
+}
+
+}  // namespace grainwise::ui
