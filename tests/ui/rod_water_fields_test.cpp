@@ -3,12 +3,14 @@
 #include <QTest>
 #include <memory>
 
+#include "core/mass/rod_fit.h"
 #include "tests/support/rig_parts.h"
 #include "tests/support/ui_bench.h"
 #include "ui/document/pool_book.h"
 #include "ui/panels/rod_panel.h"
 #include "ui/panels/water_panel.h"
 #include "ui/strip/number_field.h"
+#include "ui/text/quantities.h"
 
 namespace grainwise::ui {
 namespace {
@@ -48,6 +50,26 @@ struct FieldBench : test::BenchFixture {
 };
 
 }  // namespace
+
+TEST_CASE_METHOD(FieldBench, "rod: where the maker says nothing, the usual window of the line number stands in grey") {
+  Rig rig = test::rigs::plainWinter();
+  rig.rod->windows = Rod::Windows{};
+  rig.rod->windows->fine = GrainWindow{Grains(480), Grains(520)};
+  show(rig);
+  open<RodPanel>(Shelf{});
+  const auto grey = [this](const char* name, int which = 0) { return field(name, which)->edit()->placeholderText(); };
+  const GrainWindow usual = *defaultWindow(Style::shortHead, 8);
+  CHECK(grey("Short heads from, gr") == QString::number(usual.low.value()));
+  CHECK(grey("to, gr") == QString::number(usual.high.value()));
+  CHECK(field("Short heads from, gr")->edit()->text().isEmpty());
+  CHECK(grey("Fine tapers from, gr").isEmpty());
+  CHECK(field("Fine tapers from, gr")->edit()->text() == QLatin1String("480"));
+  CHECK(grey("Single-hand lines from, gr").isEmpty());
+  look.setUnits({false, true, false});
+  CHECK(grey("Short heads from, g") == massNumber(usual.low, look.units()));
+  type(field("Line number"), "");
+  CHECK(grey("Short heads from, g").isEmpty());
+}
 
 TEST_CASE_METHOD(FieldBench, "rod: a typed length is one step with a name; a refused one leaves the rod as it was") {
   open<RodPanel>(Shelf{});

@@ -10,11 +10,13 @@
 #include <array>
 
 #include "core/choose/start.h"
+#include "core/mass/rod_fit.h"
 #include "core/model/edits.h"
 #include "core/model/limits.h"
 #include "ui/document/rig_document.h"
 #include "ui/strip/number_field.h"
 #include "ui/text/problem_words.h"
+#include "ui/text/quantities.h"
 
 namespace grainwise::ui {
 namespace {
@@ -90,7 +92,6 @@ RodPanel::RodPanel(Look* look, RigDocument* document, const Shelf& shelf, QWidge
   connect(document, &RigDocument::rigChanged, this, &RodPanel::refresh);
   connect(look, &Look::changed, this, &RodPanel::applyLook);
   applyLook();
-  refresh();
 }
 
 /// A choice stands under its label as a number field does.
@@ -191,6 +192,10 @@ void RodPanel::refresh() {
       const auto& own = (*r.windows).*(kStyles[std::size_t(i)].window);
       if (own) window = &*own;
     }
+    const bool asks = window == nullptr && !r.window && r.lineNumber && r.hands.value_or(2) == 2;
+    const auto usual = asks ? defaultWindow(kStyles[std::size_t(i)].style, *r.lineNumber) : std::nullopt;
+    m_windows[i].first->setDerived(usual ? massNumber(usual->low, m_look->units()) : QString());
+    m_windows[i].second->setDerived(usual ? massNumber(usual->high, m_look->units()) : QString());
     if (m_windows[i].first->edit()->hasFocus() || m_windows[i].second->edit()->hasFocus()) continue;
     m_windows[i].first->setValue(window != nullptr ? std::optional(window->low.value()) : std::nullopt);
     m_windows[i].second->setValue(window != nullptr ? std::optional(window->high.value()) : std::nullopt);
@@ -229,6 +234,7 @@ void RodPanel::applyLook() {
                      static_cast<QWidget*>(m_start)}) {
     w->setFont(m_look->font(15));
   }
+  refresh();
 }
 
 }  // namespace grainwise::ui
