@@ -7,16 +7,22 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
+#include <QScreen>
 #include <QTextBrowser>
 #include <QTextCursor>
 #include <QVBoxLayout>
+#include <algorithm>
 
+#include "ui/theme/focus_ring.h"
 #include "ui/theme/language.h"
+#include "ui/theme/pill_list.h"
 
 namespace grainwise::ui {
 namespace {
 constexpr int kType = 16;
 constexpr int kListWidth = 260;
+constexpr int kTextMargin = 16;
+constexpr int kAroundWindow = 60;  ///< title bar and borders
 }  // namespace
 
 HelpWindow::HelpWindow(Look* look, QWidget* parent) : QDialog(parent), m_look(look) {
@@ -30,7 +36,9 @@ HelpWindow::HelpWindow(Look* look, QWidget* parent) : QDialog(parent), m_look(lo
   m_pages = new QListWidget(this);
   m_pages->setObjectName(QStringLiteral("helpPages"));
   m_pages->setAccessibleName(tr("Pages of the help"));
-  m_pages->setWordWrap(true);
+  m_pages->setFrameShape(QFrame::NoFrame);
+  m_pages->setItemDelegate(new PillList(look, 36, 0, m_pages));
+  m_pages->setProperty(FocusRing::kOwnMark, true);
   m_pages->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   m_text = new QTextBrowser(this);
   m_text->setObjectName(QStringLiteral("helpText"));
@@ -52,7 +60,8 @@ HelpWindow::HelpWindow(Look* look, QWidget* parent) : QDialog(parent), m_look(lo
   connect(look, &Look::changed, this, &HelpWindow::applyLook);
   applyLook();
   m_pages->setCurrentRow(0);
-  resize(m_look->px(940), m_look->px(620));
+  const QSize room = screen()->availableSize() - QSize(kAroundWindow, kAroundWindow);
+  resize(QSize(m_look->px(940), m_look->px(620)).boundedTo(room));
 }
 
 void HelpWindow::fill() {
@@ -73,6 +82,7 @@ void HelpWindow::showPage() {
   const int at = m_pages->currentRow();
   if (at < 0) return;
   m_text->setMarkdown(m_sources[at]);
+  m_text->document()->setDocumentMargin(m_look->px(kTextMargin));
   const QString words = m_search->text().trimmed();
   if (!words.isEmpty()) m_text->find(words);
 }
@@ -100,8 +110,16 @@ void HelpWindow::applyLook() {
                           static_cast<QWidget*>(m_text), static_cast<QWidget*>(m_nothing)}) {
     widget->setFont(m_look->font(kType));
   }
-  m_pages->setFixedWidth(m_look->px(kListWidth));
-  m_search->setFixedWidth(m_look->px(kListWidth));
+  int wide = m_look->px(kListWidth);
+  for (int i = 0; i < m_pages->count(); ++i) {
+    wide = std::max(wide, m_pages->fontMetrics().horizontalAdvance(m_pages->item(i)->text()) + PillList::beside());
+  }
+  for (QWidget* left : {static_cast<QWidget*>(m_search), static_cast<QWidget*>(m_pages)}) left->setFixedWidth(wide);
+  QPalette p = m_look->palette();
+  p.setColor(QPalette::Base, m_look->colours().paper);
+  m_pages->setPalette(p);
+  m_pages->doItemsLayout();
+  m_text->document()->setDocumentMargin(m_look->px(kTextMargin));
   m_search->setMinimumHeight(m_look->px(36));
 }
 
