@@ -64,8 +64,8 @@ QWidget* MeasurePage::tubSide() {
   m_tubWater->edit()->setObjectName(QStringLiteral("tubWater"));
   m_tubWater->setValue(m_tubCelsius);
   auto* times = new QVBoxLayout;
-  times->setSpacing(2);
-  times->addWidget(addLabel(tr("Seconds, one or more: 3.2 3.3")));
+  times->setSpacing(1);  // as a number field stands under its name
+  times->addWidget(addLabel(tr("Seconds, one or more: 3.2 3.3"), Size::name));
   m_times = new QLineEdit(side);
   m_times->setObjectName(QStringLiteral("tubTimes"));
   m_times->setAccessibleName(tr("Times in seconds"));

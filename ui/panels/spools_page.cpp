@@ -47,6 +47,7 @@ SpoolsPage::SpoolsPage(Look* look, OwnStore* store, QWidget* parent)
   m_table->setObjectName(QStringLiteral("spoolTable"));
   m_table->setAccessibleName(tr("Spools"));
   m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+  m_table->horizontalHeader()->setSectionResizeMode(2, QHeaderView::ResizeToContents);  // names want the room
   m_table->verticalHeader()->hide();
   m_table->horizontalHeader()->setHighlightSections(false);
   m_table->setSelectionBehavior(QAbstractItemView::SelectRows);

@@ -4,6 +4,7 @@
 #include <QListView>
 #include <QMimeData>
 #include <QPainter>
+#include <QRegularExpression>
 #include <algorithm>
 
 #include "ui/strip/part_payload.h"
@@ -22,6 +23,12 @@ constexpr double kShapeHeight = 36;
 /// A single group of light things keeps this scale, so that they do not look heavy.
 constexpr double kLeastHeaviest_gr_per_ft = 6;
 constexpr double kLeastShape = 5;
+
+/// "0.020 in" as "0.02 in": names give a diameter its three places, figures do not.
+QString withoutZeros(QString words) {
+  static const QRegularExpression zeros(QStringLiteral("([.,]\\d*[1-9])0+(?!\\d)"));
+  return words.replace(zeros, QStringLiteral("\\1"));
+}
 
 QString sinkWords(const Part& part, DisplayUnits units) {
   for (const Section& section : part.sections) {
@@ -112,8 +119,9 @@ void ShelfModel::say(ShelfCard& card) const {
   card.name = fly && card.part.name ? shelfName(QString::fromStdString(*card.part.name))
                                     : partWords(card.part, units);
   QStringList figures;
+  const QString said = withoutZeros(card.name);
   for (const QString& each : fly ? flyFigures(card.part, units) : lineFigures(card, units)) {
-    if (!each.isEmpty() && !card.name.contains(each)) figures << each;
+    if (!each.isEmpty() && !said.contains(withoutZeros(each))) figures << each;
   }
   card.figures = figures.join(QStringLiteral(", "));
   card.found = searchText(card.part, card.name, card.figures);
