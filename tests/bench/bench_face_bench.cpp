@@ -10,8 +10,14 @@
 #include <vector>
 
 #include "core/analysis/analysis.h"
+#include "core/model/deck.h"
 #include "tests/bench/bench_rigs.h"
 #include "tests/support/sample_rig.h"
+#include "ui/clinic/card_view.h"
+#include "ui/clinic/clinic_face.h"
+#include "ui/clinic/deck_document.h"
+#include "ui/clinic/deck_run.h"
+#include "ui/clinic/show_window.h"
 #include "ui/compare/compare_face.h"
 #include "ui/compare/pair_view.h"
 #include "ui/document/rig_document.h"
@@ -23,8 +29,8 @@
 #include "ui/work/analysis_feed.h"
 
 /// Times an edit to a new picture of the whole window and a drag that hovers, for everyday rigs and
-/// for the largest (64 parts of 16 sections), and Compare with both casts playing. Prints percentiles;
-/// judges nothing.
+/// for the largest (64 parts of 16 sections), Compare and the Clinic with both casts playing. Prints
+/// percentiles; judges nothing.
 namespace {
 
 using namespace grainwise;
@@ -133,6 +139,58 @@ void benchCompare() {
               1000.0 * frames / double(since.elapsed()), double(since.elapsed()) / 1000.0);
 }
 
+/// How often a widget was painted.
+class Painted : public QObject {
+ public:
+  explicit Painted(QWidget* widget) { widget->installEventFilter(this); }
+  int times = 0;
+
+ protected:
+  bool eventFilter(QObject*, QEvent* event) override {
+    if (event->type() == QEvent::Paint) ++times;
+    return false;
+  }
+};
+
+/// A card of two casts before a class, and the teacher's view of it, each over a screen of 1920x1080.
+void benchClinic() {
+  Card card;
+  card.title = "Two tips on one head";
+  card.show = CardShow::cast;
+  card.rig = test::sampleRig("01-plain-winter");
+  card.rigB = test::sampleRig("02-slot");
+  ui::Look look;
+  ui::ClinicFace face(&look, Shelf{});
+  face.document()->startFrom(Deck{"Casts", {card}, {}});
+  face.resize(1920, 1080);
+  face.show();
+  face.startShow(0);
+  ui::CardView* view = face.showWindow()->view();
+  ui::DeckRun* run = face.run();
+  face.showWindow()->resize(1920, 1080);
+  while (!run->playing()) QApplication::processEvents(QEventLoop::AllEvents, 50);
+  settle();
+  run->toggleSlow();
+  run->toggleSlow();  // from the start, at a cast's own speed
+  Painted painted(view);
+  QElapsedTimer since;
+  since.start();
+  while (run->playing()) QApplication::processEvents(QEventLoop::WaitForMoreEvents);
+  std::printf("the Clinic, both casts playing: %.1f frames a second over %.1f s  (aim 60)\n",
+              1000.0 * painted.times / double(since.elapsed()), double(since.elapsed()) / 1000.0);
+  auto* laptop = face.findChild<ui::CardView*>(QStringLiteral("cardNow"));
+  ui::CardState state = run->state();
+  time("the Clinic, both casts, a frame on both screens", kFrame_ms, [&](int i) {
+    state.time_s = run->shown()->runs->length_s() * (i % 100) / 100;
+    for (ui::CardView* each : {view, laptop}) each->setCard(run->shown(), state);
+  });
+  time("the same, on the class's screen alone", kFrame_ms, [&](int i) {
+    state.time_s = run->shown()->runs->length_s() * (i % 100) / 100;
+    view->setCard(run->shown(), state);
+  });
+  face.endShow();
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
@@ -149,5 +207,6 @@ int main(int argc, char** argv) {
   }());
   benchBench("64 x 16", bench::largestRig());
   benchCompare();
+  benchClinic();
   return 0;
 }

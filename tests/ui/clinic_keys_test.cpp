@@ -260,6 +260,13 @@ TEST_CASE_METHOD(ShowFixture, "The casts of a shipped card play, slowly when ask
   run().advance(100);
   CHECK(run().state().time_s < fast / 2);
   CHECK(run().state().time_s >= 0.01);
+  // Each step paints both screens' card, and not the one that comes next.
+  QTest::qWait(0);
+  test::PaintCounter next(clinic->teacher()->findChild<QWidget*>(QStringLiteral("cardNext")));
+  test::PaintCounter now(clinic->teacher()->findChild<QWidget*>(QStringLiteral("cardNow")));
+  test::PaintCounter seen(clinic->showWindow()->view());
+  REQUIRE(QTest::qWaitFor([&] { return now.count() > 2 && seen.count() > 2; }));
+  CHECK(next.count() == 0);
   run().advance(1e6);
   CHECK_FALSE(run().playing());
   CHECK(run().state().time_s < 0);

@@ -14,6 +14,7 @@ struct CardState {
   bool answered = false;
   bool numbers = true;  ///< false: hidden until the class has guessed
   double time_s = -1;   ///< of what moves; under 0: its end
+  bool operator==(const CardState&) const = default;
 };
 
 /// Shares of the screen's height: words, numbers, axes; and the strokes of 4 px in 720.

@@ -15,6 +15,7 @@ CardView::CardView(Look* look, QWidget* parent) : QWidget(parent), m_look(look) 
 }
 
 void CardView::setCard(std::shared_ptr<const ShownCard> card, const CardState& state) {
+  if (card && card == m_card && state == m_state) return;  // the next card does not move while this one does
   m_card = std::move(card);
   m_state = state;
   QStringList words;

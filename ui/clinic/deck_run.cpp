@@ -7,7 +7,7 @@
 
 namespace grainwise::ui {
 namespace {
-constexpr int kFrame_ms = 33;
+constexpr int kFrame_ms = 16;
 /// Of real time: a swing lasts half a minute, a cast a second.
 constexpr double kSwingSpeed = 6, kSlowSwing = 1.5;
 constexpr double kCastSpeed = 0.5, kSlowCast = 0.1;
@@ -29,6 +29,7 @@ DeckRun::DeckRun(const Deck& deck, const std::filesystem::path& folder, const Co
       m_cards(deck.cards.size()),
       m_runner(new HeavyRunner(this)) {
   m_timer.setInterval(kFrame_ms);
+  m_timer.setTimerType(Qt::PreciseTimer);
   connect(&m_timer, &QTimer::timeout, this, [this] { advance(double(m_clock.restart())); });
   connect(m_runner, &HeavyRunner::finished, this, [this](const std::shared_ptr<const void>& result) {
     const auto ran = std::static_pointer_cast<const Ran>(result);
