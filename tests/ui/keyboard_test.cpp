@@ -76,6 +76,44 @@ struct KeyboardFixture : test::UiFixture {
             {"name", [=] { bench->openName(); }},     {"make", [=] { bench->openMake(); }}};
   }
 
+  /// Compare, the Clinic and every other window; `scheme` begins the name of each page.
+  void walkElsewhere(const QString& scheme) {
+    REQUIRE(window->openBeside(QStringLiteral(GRAINWISE_SOURCE_DIR "/sample-rigs/03-thin-tail.rig.json")));
+    CompareFace* face = window->compare()->face();
+    for (const auto& [name, open] : test::comparePages(face)) {
+      open();
+      walk(scheme + QStringLiteral("compare ") + QLatin1String(name));
+    }
+    window->faces()->open(QStringLiteral("clinic"));
+    walk(scheme + QStringLiteral("clinic without a card"));
+    REQUIRE(window->openFile(QStringLiteral(GRAINWISE_SOURCE_DIR "/sample-rigs/why-that-tip.deck.json")));
+    walk(scheme + QStringLiteral("clinic"));
+    ClinicFace* clinic = window->clinic()->face();
+    clinic->startShow(3);
+    window->activateWindow();
+    REQUIRE(QTest::qWaitForWindowActive(window.get()));
+    walk(scheme + QStringLiteral("teacher"));
+    clinic->endShow();
+    window->activateWindow();
+    REQUIRE(QTest::qWaitForWindowActive(window.get()));
+    for (QAction* action : {window->actionSet()->wallet, window->actionSet()->help, window->actionSet()->settings}) {
+      action->trigger();
+      QWidget* other = QApplication::activeWindow();
+      REQUIRE(QTest::qWaitFor([&] { return (other = QApplication::activeWindow()) != window.get() && other != nullptr; }));
+      if (auto* settings = qobject_cast<SettingsWindow*>(other)) {
+        for (int i = 0; i < settings->pages()->count(); ++i) {
+          settings->pages()->setCurrentRow(i);
+          walk(scheme + QStringLiteral("settings %1").arg(i), other);
+        }
+      } else {
+        walk(scheme + other->objectName(), other);
+      }
+      other->close();
+      window->activateWindow();
+      REQUIRE(QTest::qWaitForWindowActive(window.get()));
+    }
+  }
+
   std::unique_ptr<MainWindow> window;
   bool marks = false;
   QStringList faults, said;
@@ -103,36 +141,11 @@ TEST_CASE_METHOD(KeyboardFixture, "keyboard: Tab goes through every page of the 
 }
 
 TEST_CASE_METHOD(KeyboardFixture, "keyboard: Tab goes through Compare, the Clinic and every other window as they are read") {
-  REQUIRE(window->openBeside(QStringLiteral(GRAINWISE_SOURCE_DIR "/sample-rigs/03-thin-tail.rig.json")));
-  CompareFace* face = window->compare()->face();
-  for (const auto& [name, open] : test::comparePages(face)) {
-    open();
-    walk(QStringLiteral("compare ") + QLatin1String(name));
-  }
-  window->faces()->open(QStringLiteral("clinic"));
-  walk(QStringLiteral("clinic without a card"));
-  REQUIRE(window->openFile(QStringLiteral(GRAINWISE_SOURCE_DIR "/sample-rigs/why-that-tip.deck.json")));
-  walk(QStringLiteral("clinic"));
-  for (QAction* action : {window->actionSet()->wallet, window->actionSet()->help, window->actionSet()->settings}) {
-    action->trigger();
-    QWidget* other = QApplication::activeWindow();
-    REQUIRE(QTest::qWaitFor([&] { return (other = QApplication::activeWindow()) != window.get() && other != nullptr; }));
-    if (auto* settings = qobject_cast<SettingsWindow*>(other)) {
-      for (int i = 0; i < settings->pages()->count(); ++i) {
-        settings->pages()->setCurrentRow(i);
-        walk(QStringLiteral("settings %1").arg(i), other);
-      }
-    } else {
-      walk(other->objectName(), other);
-    }
-    other->close();
-    window->activateWindow();
-    REQUIRE(QTest::qWaitForWindowActive(window.get()));
-  }
+  walkElsewhere({});
   hold();
 }
 
-TEST_CASE_METHOD(KeyboardFixture, "keyboard: what has the focus is seen in every scheme") {
+TEST_CASE_METHOD(KeyboardFixture, "keyboard: what has the focus is marked by 3 to 1 in every scheme, on every page and window") {
   marks = true;
   for (const Scheme scheme : {Scheme::light, Scheme::dark, Scheme::sunlight, Scheme::projector}) {
     window->look()->setScheme(scheme);
@@ -141,6 +154,8 @@ TEST_CASE_METHOD(KeyboardFixture, "keyboard: what has the focus is seen in every
       open();
       walk(QStringLiteral("%1 %2").arg(int(scheme)).arg(QLatin1String(name)));
     }
+    walkElsewhere(QStringLiteral("%1 ").arg(int(scheme)));
+    window->faces()->open(QStringLiteral("bench"));
   }
   hold();
 }

@@ -70,14 +70,15 @@ void Block::paintCaption(QPainter& p, const QRectF& line) const {
   p.drawText(captionBox(line), Qt::AlignCenter | Qt::TextDontClip, m_picture.caption);
 }
 
-/// What is chosen, what has the keyboard, what would land here: an outline each, told apart by form.
+/// What is chosen, what has the keyboard, what would land here: an outline each, told apart by form: a
+/// hairline, one of three whole pixels around the same place, a dashed one.
 void Block::paintMarks(QPainter& p) const {
   const Colours& c = m_look->colours();
   // Round what is drawn, not round all that can be hit.
   const double reach = m_picture.shape.isFly
                            ? height() / 2.0
                            : std::max(kThinRing, m_picture.shape.heaviest() * m_picture.pixelsPerGrain / 2 + 4);
-  QRectF round = QRectF(rect()).adjusted(1.25, 1.25, -1.25, -1.25);
+  QRectF round = QRectF(rect()).adjusted(1.5, 1.5, -1.5, -1.5);
   const double middle = m_line.center().y() - y();
   round.setTop(std::max(round.top(), middle - reach));
   round.setBottom(std::min(round.bottom(), middle + reach));
@@ -85,9 +86,9 @@ void Block::paintMarks(QPainter& p) const {
   if (m_landing) {
     p.setPen(QPen(c.river, 2.5, Qt::DashLine));
   } else if (hasFocus()) {
-    p.setPen(QPen(c.river, 2.5));
+    p.setPen(QPen(c.river, 3));
   } else if (m_selected) {
-    p.setPen(QPen(c.river, 1.5));
+    p.setPen(QPen(c.river, 1));
   } else {
     return;
   }

@@ -229,9 +229,9 @@ void ShelfCardPainter::paint(QPainter* p, const QStyleOptionViewItem& option,
   const Colours& c = m_look->colours();
   const bool chosen = option.state & QStyle::State_Selected;
   const bool focused = chosen && option.widget != nullptr && option.widget->hasFocus();
-  const QRectF face = QRectF(option.rect).adjusted(3, 3, -3, -3);
+  const QRectF face = QRectF(option.rect).adjusted(3.5, 3.5, -3.5, -3.5);
   p->setBrush(c.card);
-  p->setPen(QPen(chosen ? c.river : c.edge, focused ? 2.5 : chosen ? 1.5 : 1));
+  p->setPen(QPen(chosen ? c.river : c.edge, focused ? 3 : 1));  // as on the line
   p->drawRoundedRect(face, 6, 6);
   const ShelfCard& card = m_model->card(index.row());
   const double margin = m_look->px(12);

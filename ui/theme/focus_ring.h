@@ -9,8 +9,9 @@
 
 namespace grainwise::ui {
 
-/// Draws a ring around the list, table or text that has the keyboard, which Qt's style marks by no more than
-/// its cursor. One that paints a mark of its own has the property `kOwnMark`.
+/// Draws a ring around what has the keyboard, which Qt's style marks by its cursor or a change of tint alone
+/// (WCAG 2.2, 2.4.7 and 1.4.11: a mark of 3 to 1). One that paints a mark of its own has the property `kOwnMark`.
+/// A button or field that was just clicked has none: the hand is there already.
 class FocusRing : public QObject {
   Q_OBJECT
  public:

@@ -120,8 +120,10 @@ void PillButton::paintEvent(QPaintEvent*) {
   if (!isEnabled()) words.setAlpha(120);
   if (hasFocus()) {
     p.setBrush(Qt::NoBrush);
-    p.setPen(QPen(c.river, 2));
-    p.drawRoundedRect(pill.adjusted(1, 1, -1, -1), round, round);
+    // On the dark of a chosen one the ring is in the colour of its words, a little inside.
+    const double inset = isChecked() ? 3 : 1;
+    p.setPen(QPen(isChecked() ? c.onPill : c.river, 2));
+    p.drawRoundedRect(pill.adjusted(inset, inset, -inset, -inset), round - inset, round - inset);
   }
   paintText(p, pill.adjusted(m_look->px(4), 0, -m_look->px(4), 0), words);
 }
