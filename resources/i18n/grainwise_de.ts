@@ -7165,6 +7165,38 @@ Fertige Kartensätze: Menü, Hilfe, Beispiele.</translation>
         <source>Where the cast lands: degrees below straight across. The steeper downstream, the sooner the line pulls the fly up.</source>
         <translation>Wo der Wurf landet: Grad stromab von genau quer. Je steiler stromab, desto eher zieht die Schnur die Fliege hoch.</translation>
     </message>
+    <message>
+        <source>No card stands above.</source>
+        <translation>Darüber steht keine Karte.</translation>
+    </message>
+    <message>
+        <source>No card stands below.</source>
+        <translation>Darunter steht keine Karte.</translation>
+    </message>
+    <message>
+        <source>The first card stands.</source>
+        <translation>Es steht die erste Karte da.</translation>
+    </message>
+    <message>
+        <source>The last card stands, with its answer.</source>
+        <translation>Es steht die letzte Karte da, mit ihrer Antwort.</translation>
+    </message>
+    <message>
+        <source>Choose a rig of the list first; the open one stays.</source>
+        <translation>Wählen Sie zuerst eine Montage in der Liste; die offene bleibt.</translation>
+    </message>
+    <message>
+        <source>Choose a tip in the table first, one that is not kept yet.</source>
+        <translation>Wählen Sie zuerst eine Spitze in der Tabelle, eine, die noch nicht behalten wird.</translation>
+    </message>
+    <message>
+        <source>Choose a tip in the table first.</source>
+        <translation>Wählen Sie zuerst eine Spitze in der Tabelle.</translation>
+    </message>
+    <message>
+        <source>No tip is packed.</source>
+        <translation>Es ist keine Spitze gepackt.</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::CutDrawing</name>

@@ -7165,6 +7165,38 @@ Series hechas: Menú, Ayuda, Ejemplos.</translation>
         <source>Where the cast lands: degrees below straight across. The steeper downstream, the sooner the line pulls the fly up.</source>
         <translation>Dónde cae el lance: grados aguas abajo desde justo de través. Cuanto más aguas abajo, antes sube la línea la mosca.</translation>
     </message>
+    <message>
+        <source>No card stands above.</source>
+        <translation>No hay ninguna ficha encima.</translation>
+    </message>
+    <message>
+        <source>No card stands below.</source>
+        <translation>No hay ninguna ficha debajo.</translation>
+    </message>
+    <message>
+        <source>The first card stands.</source>
+        <translation>Está la primera ficha.</translation>
+    </message>
+    <message>
+        <source>The last card stands, with its answer.</source>
+        <translation>Está la última ficha, con su respuesta.</translation>
+    </message>
+    <message>
+        <source>Choose a rig of the list first; the open one stays.</source>
+        <translation>Elija antes un montaje de la lista; el abierto se queda.</translation>
+    </message>
+    <message>
+        <source>Choose a tip in the table first, one that is not kept yet.</source>
+        <translation>Elija antes una punta de la tabla, una que aún no esté conservada.</translation>
+    </message>
+    <message>
+        <source>Choose a tip in the table first.</source>
+        <translation>Elija antes una punta de la tabla.</translation>
+    </message>
+    <message>
+        <source>No tip is packed.</source>
+        <translation>No hay ninguna punta preparada.</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::CutDrawing</name>

@@ -7165,6 +7165,38 @@ Ferdige kortstokker: Meny, Hjelp, Eksempler.</translation>
         <source>Where the cast lands: degrees below straight across. The steeper downstream, the sooner the line pulls the fly up.</source>
         <translation>Hvor kastet lander: grader nedstrøms fra rett over. Jo spissere nedstrøms, jo før drar lina flua opp.</translation>
     </message>
+    <message>
+        <source>No card stands above.</source>
+        <translation>Det står ikke noe kort over.</translation>
+    </message>
+    <message>
+        <source>No card stands below.</source>
+        <translation>Det står ikke noe kort under.</translation>
+    </message>
+    <message>
+        <source>The first card stands.</source>
+        <translation>Det første kortet vises.</translation>
+    </message>
+    <message>
+        <source>The last card stands, with its answer.</source>
+        <translation>Det siste kortet vises, med svaret.</translation>
+    </message>
+    <message>
+        <source>Choose a rig of the list first; the open one stays.</source>
+        <translation>Velg et oppsett i lista først; det åpne blir stående.</translation>
+    </message>
+    <message>
+        <source>Choose a tip in the table first, one that is not kept yet.</source>
+        <translation>Velg en tupp i tabellen først, en som ikke er beholdt ennå.</translation>
+    </message>
+    <message>
+        <source>Choose a tip in the table first.</source>
+        <translation>Velg en tupp i tabellen først.</translation>
+    </message>
+    <message>
+        <source>No tip is packed.</source>
+        <translation>Ingen tupp er pakket.</translation>
+    </message>
 </context>
 <context>
     <name>grainwise::ui::CutDrawing</name>

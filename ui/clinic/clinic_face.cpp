@@ -53,8 +53,7 @@ constexpr double kAspect = 16.0 / 9.0;
 constexpr int kPause_ms = 250;
 constexpr auto kEnding = ".deck.json";
 /// What there is to do with cards, once there are some.
-constexpr const char* kOfCards[] = {"cardUp",        "cardDown",  "cardTwice", "cardDelete",
-                                    "previewAnswer", "showFirst", "showHere",  "deckPrint"};
+constexpr const char* kOfCards[] = {"cardTwice", "cardDelete", "previewAnswer", "showFirst", "showHere", "deckPrint"};
 constexpr auto kFilter =
     QT_TRANSLATE_NOOP("grainwise::ui::ClinicFace", "Decks (*.deck.json);;All files (*)");
 
@@ -107,7 +106,9 @@ ClinicFace::ClinicFace(Look* look, const Shelf& shelf, QWidget* parent, const Pr
 }
 
 ClinicFace::~ClinicFace() {
-  endShow();
+  // A rig that is being changed goes with the window it stands in: the top of this one may be half gone already.
+  m_teacher->setRun(nullptr);
+  m_show.reset();
   m_document->disconnect();  // its undo stack speaks once more as it goes, after what would listen has gone
 }
 
@@ -254,7 +255,6 @@ void ClinicFace::connectParts() {
   const auto move = [this, deck](int by) {
     const int at = current();
     const int to = at + by;
-    if (at < 0 || to < 0 || to >= int(deck().cards.size())) return;
     apply(tr("Move card"), deck_edits::moved(deck(), std::size_t(at), std::size_t(to)), to);
   };
   on("cardUp", [move] { move(-1); });
@@ -334,6 +334,8 @@ void ClinicFace::refreshCard() {
   const int at = current();
   const Deck& deck = m_document->deck();
   for (const char* name : kOfCards) findChild<QPushButton*>(QLatin1String(name))->setEnabled(!deck.cards.empty());
+  findChild<QPushButton*>(QStringLiteral("cardUp"))->setEnabled(at > 0);
+  findChild<QPushButton*>(QStringLiteral("cardDown"))->setEnabled(at >= 0 && at + 1 < int(deck.cards.size()));
   if (at < 0 || at >= int(deck.cards.size())) {
     m_preview->setCard(nullptr, {});
     m_form->setCard(std::nullopt);

@@ -92,6 +92,14 @@ void DeckRun::back() {
   if (m_index > 0) arrive(m_index - 1, m_deck.cards[std::size_t(m_index - 1)].reveal.has_value());
 }
 
+bool DeckRun::canGoOn() const {
+  if (m_blank) return true;
+  const bool hasAnswer = count() > 0 && m_deck.cards[std::size_t(m_index)].reveal.has_value();
+  return m_index + 1 < count() || (hasAnswer && !m_answered);
+}
+
+bool DeckRun::canGoBack() const { return m_blank || m_answered || m_index > 0; }
+
 void DeckRun::goTo(int index) {
   if (index >= 0 && index < count() && index != m_index) arrive(index, false);
 }

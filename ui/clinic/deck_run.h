@@ -41,6 +41,9 @@ class DeckRun : public QObject {
   /// The other way round.
   void back();
   void goTo(int index);
+  /// Whether `next` and `back` have somewhere to go.
+  [[nodiscard]] bool canGoOn() const;
+  [[nodiscard]] bool canGoBack() const;
   void toggleBlank();
   void toggleNumbers();
   /// Plays what moves on the card, slowly and at its own speed in turn.

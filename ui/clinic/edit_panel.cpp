@@ -41,8 +41,9 @@ EditPanel::EditPanel(Look* look, const Shelf& shelf, const Preferences* preferen
     m_stack->addWidget(desk);
     connect(desk, &EditDesk::rigChanged, this, [this, i](const Rig& rig) { Q_EMIT rigChanged(rig, i); });
     connect(desk, &EditDesk::refused, this, &EditPanel::say);
+    connect(desk->document()->undoStack(), &QUndoStack::canUndoChanged, this, &EditPanel::enableUndo);
   }
-  auto* undo = new QPushButton(tr("Undo"), this);
+  auto* undo = m_undo = new QPushButton(tr("Undo"), this);
   undo->setObjectName(QStringLiteral("cardEditUndo"));
   auto* back = new QPushButton(tr("Put back"), this);
   back->setObjectName(QStringLiteral("putBack"));
@@ -62,6 +63,11 @@ EditPanel::EditPanel(Look* look, const Shelf& shelf, const Preferences* preferen
   connect(back, &QPushButton::clicked, this, &EditPanel::putBack);
 }
 
+EditPanel::~EditPanel() {
+  // The stacks speak once more as they go.
+  for (EditDesk* desk : m_desks) desk->document()->undoStack()->disconnect(this);
+}
+
 void EditPanel::begin(const std::vector<Rig>& rigs) {
   for (PillButton* letter : m_letters) letter->setVisible(rigs.size() > 1);
   for (std::size_t i = 0; i < rigs.size() && i < m_desks.size(); ++i) m_desks[i]->begin(rigs[i]);
@@ -78,7 +84,10 @@ int EditPanel::side() const { return m_stack->currentIndex(); }
 void EditPanel::setSide(int side) {
   m_stack->setCurrentIndex(side);
   m_letters[std::size_t(side)]->setChecked(true);
+  enableUndo();
 }
+
+void EditPanel::enableUndo() { m_undo->setEnabled(document()->undoStack()->canUndo()); }
 
 StripView* EditPanel::strip() const { return m_desks[std::size_t(side())]->strip(); }
 

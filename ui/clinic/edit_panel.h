@@ -11,6 +11,7 @@
 
 class QButtonGroup;
 class QLabel;
+class QPushButton;
 class QStackedWidget;
 
 namespace grainwise::ui {
@@ -28,6 +29,7 @@ class EditPanel : public QWidget {
  public:
   EditPanel(Look* look, const Shelf& shelf, const Preferences* preferences = nullptr,
             QWidget* parent = nullptr);
+  ~EditPanel() override;
 
   /// Starts on one rig or two, with the first.
   void begin(const std::vector<Rig>& rigs);
@@ -45,11 +47,13 @@ class EditPanel : public QWidget {
 
  private:
   void say(const QString& words);
+  void enableUndo();
 
   std::array<EditDesk*, 2> m_desks;
   std::array<PillButton*, 2> m_letters;
   QButtonGroup* m_group;
   QStackedWidget* m_stack;
+  QPushButton* m_undo;
   QLabel* m_words;
 };
 

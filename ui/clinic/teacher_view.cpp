@@ -54,8 +54,8 @@ TeacherView::TeacherView(Look* look, QWidget* parent) : QWidget(parent), m_look(
   m_buttons = new QWidget(this);
   auto* buttons = new FlowRow(kGap);
   m_buttons->setLayout(buttons);
-  auto* back = addButton(QStringLiteral("showBack"), tr("Back"));
-  auto* next = addButton(QStringLiteral("showNext"), tr("On"));
+  m_back = addButton(QStringLiteral("showBack"), tr("Back"));
+  m_on = addButton(QStringLiteral("showNext"), tr("On"));
   m_blank = addButton(QStringLiteral("showBlank"), tr("Blank (B)"));
   m_numbers = addButton(QStringLiteral("showNumbers"), tr("Hide numbers (H)"));
   m_slow = addButton(QStringLiteral("showSlow"), tr("Slow motion (S)"));
@@ -74,8 +74,8 @@ TeacherView::TeacherView(Look* look, QWidget* parent) : QWidget(parent), m_look(
   m_column->addWidget(m_buttons);
   m_tick.setInterval(kTick_ms);
   connect(&m_tick, &QTimer::timeout, this, &TeacherView::tick);
-  connect(back, &QPushButton::clicked, this, [this] { if (m_run) m_run->back(); });
-  connect(next, &QPushButton::clicked, this, [this] { if (m_run) m_run->next(); });
+  connect(m_back, &QPushButton::clicked, this, [this] { if (m_run) m_run->back(); });
+  connect(m_on, &QPushButton::clicked, this, [this] { if (m_run) m_run->next(); });
   connect(m_blank, &QPushButton::clicked, this, [this] { if (m_run) m_run->toggleBlank(); });
   connect(m_numbers, &QPushButton::clicked, this, [this] { if (m_run) m_run->toggleNumbers(); });
   connect(m_slow, &QPushButton::clicked, this, [this] { if (m_run) m_run->toggleSlow(); });
@@ -156,6 +156,8 @@ void TeacherView::follow() {
   m_numbers->setChecked(m_run->numbersHidden());
   m_slow->setChecked(m_run->slow());
   m_edit->setChecked(m_run->editing());
+  m_back->setEnabled(m_run->canGoBack());
+  m_on->setEnabled(m_run->canGoOn());
   m_edit->setEnabled(card && !card->rigs.empty());
   const QSignalBlocker quiet(m_list);
   m_list->setCurrentRow(m_run->index());

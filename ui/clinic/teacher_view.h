@@ -52,6 +52,8 @@ class TeacherView : public QWidget {
   QWidget* m_side;
   QWidget* m_buttons;
   QVBoxLayout* m_column;
+  QPushButton* m_back;
+  QPushButton* m_on;
   QPushButton* m_blank;
   QPushButton* m_numbers;
   QPushButton* m_slow;

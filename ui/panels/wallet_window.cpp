@@ -77,6 +77,7 @@ WalletWindow::WalletWindow(Look* look, RigDocument* document, AnalysisFeed* feed
   fillPools();
   fillSides();
   fillKeepMore();
+  enableButtons();
   showBusy(false);
 }
 
@@ -138,13 +139,13 @@ QWidget* WalletWindow::makeTrip() {
   m_rigList = list("walletRigs", tr("Rigs of the trip"));
   auto* rigButtons = new QHBoxLayout;
   rigButtons->addWidget(addButton("walletAddRigs", tr("Add rigs…"), [this] { addRigFiles(); }));
-  rigButtons->addWidget(addButton("walletRemoveRig", tr("Remove"), [this] {
-    const int at = m_rigList->currentRow();
-    if (at <= 0 || std::size_t(at) >= m_rigs.size()) return;  // the open rig stays
-    m_rigs.erase(m_rigs.begin() + at);
+  m_removeRig = addButton("walletRemoveRig", tr("Remove"), [this] {
+    m_rigs.erase(m_rigs.begin() + m_rigList->currentRow());
     fillRigs();
     pack();
-  }));
+  });
+  rigButtons->addWidget(m_removeRig);
+  connect(m_rigList, &QListWidget::currentRowChanged, this, &WalletWindow::enableButtons);
   column->addLayout(rigButtons);
   heading(tr("Pools"));
   m_poolList = list("walletPools", tr("Pools of the trip"));
@@ -176,6 +177,7 @@ QWidget* WalletWindow::makeTrip() {
     drop(m_keep, index);
     drop(m_leaveOut, index);
     fillSides();
+    enableButtons();
     pack();
   });
   m_keepMore = new QComboBox(side);
@@ -235,14 +237,16 @@ QWidget* WalletWindow::makeAnswer() {
       if (const auto tip = selectedTip()) (this->*what)(*tip);
     };
   };
-  buttons->addWidget(addButton("walletKeep", tr("Keep"), onTip(&WalletWindow::keep)));
-  buttons->addWidget(addButton("walletLeaveOut", tr("Leave out"), onTip(&WalletWindow::leaveOut)));
+  m_keepTip = addButton("walletKeep", tr("Keep"), onTip(&WalletWindow::keep));
+  m_leaveOutTip = addButton("walletLeaveOut", tr("Leave out"), onTip(&WalletWindow::leaveOut));
+  for (QPushButton* button : {m_keepTip, m_leaveOutTip}) buttons->addWidget(button);
+  connect(m_table->selectionModel(), &QItemSelectionModel::currentChanged, this, &WalletWindow::enableButtons);
   buttons->addStretch(1);
-  buttons->addWidget(addButton("walletCut", tr("Cut this wallet"), [this] { askToCut(); }));
-  buttons->addWidget(addButton("walletPrint", tr("Print the card…"), [this] {
-    if (m_packed) m_paper.preview(*m_packed, m_look->units());
-  }));
-  buttons->addWidget(addButton("walletCard", tr("Card as PDF…"), [this] { saveCard(); }));
+  m_ofPacked = {addButton("walletCut", tr("Cut this wallet"), [this] { askToCut(); }),
+                addButton("walletPrint", tr("Print the card…"),
+                          [this] { m_paper.preview(*m_packed, m_look->units()); }),
+                addButton("walletCard", tr("Card as PDF…"), [this] { saveCard(); })};
+  for (QPushButton* button : std::as_const(m_ofPacked)) buttons->addWidget(button);
   buttons->addWidget(addButton("walletClose", tr("Close"), [this] { close(); }));
   column->addLayout(buttons);
   return side;
@@ -289,7 +293,16 @@ void WalletWindow::addRigFiles() {
   if (!faulty.isEmpty()) m_uncovered->setText(faulty.join(QLatin1Char('\n')));
 }
 
+void WalletWindow::enableButtons() {
+  m_removeRig->setEnabled(m_rigList->currentRow() > 0);  // the open rig stays
+  const auto tip = selectedTip();
+  m_keepTip->setEnabled(tip && std::find(m_keep.begin(), m_keep.end(), *tip) == m_keep.end());
+  m_leaveOutTip->setEnabled(tip.has_value());
+  for (QPushButton* button : std::as_const(m_ofPacked)) button->setEnabled(m_packed && !m_packed->wallet.tips.empty());
+}
+
 void WalletWindow::fillRigs() {
+  const int row = m_rigList->currentRow();
   m_rigList->clear();
   for (const Rig& rig : m_rigs) {
     const auto fly = rig.flyIndex();
@@ -298,6 +311,7 @@ void WalletWindow::fillRigs() {
     m_rigList->addItem(tr("%1: %2", "rig: fly").arg(QString::fromStdString(rig.name), what));
     m_rigList->item(m_rigList->count() - 1)->setToolTip(m_rigList->item(m_rigList->count() - 1)->text());
   }
+  m_rigList->setCurrentRow(std::min(row, m_rigList->count() - 1));
 }
 
 void WalletWindow::fillPools() {
@@ -333,6 +347,7 @@ void WalletWindow::keep(std::size_t shelfIndex) {
   drop(m_keep, shelfIndex);
   m_keep.push_back(shelfIndex);
   fillSides();
+  enableButtons();
   pack();
 }
 
@@ -419,9 +434,22 @@ QString WalletWindow::titleText() const {
   return title + QLatin1Char('.');
 }
 
+/// The tip that was chosen, else the one that took its place.
+void WalletWindow::chooseTip(std::optional<std::size_t> tip, int row) {
+  if (!tip) return;
+  const auto& tips = m_packed->wallet.tips;
+  const auto there = std::find(tips.begin(), tips.end(), *tip);
+  const int to = there != tips.end() ? int(there - tips.begin()) : std::min(row, int(tips.size()) - 1);
+  if (to >= 0) m_table->setCurrentIndex(m_model->index(to, 0));
+}
+
 void WalletWindow::take(const std::shared_ptr<const void>& result) {
+  const int row = m_table->currentIndex().row();
+  const auto chosen = selectedTip();
   m_packed = std::static_pointer_cast<const PackedWallet>(result);
   m_model->setPacked(m_packed);
+  chooseTip(chosen, row);
+  enableButtons();
   showBusy(false);
   const DisplayUnits units = m_look->units();
   const Wallet& wallet = m_packed->wallet;
@@ -445,7 +473,6 @@ void WalletWindow::take(const std::shared_ptr<const void>& result) {
 }
 
 void WalletWindow::saveCard() {
-  if (!m_packed) return;
   const QString path = askCardPath();
   if (path.isEmpty()) return;
   const QString why = m_paper.write(*m_packed, m_look->units(), path);
@@ -453,7 +480,6 @@ void WalletWindow::saveCard() {
 }
 
 void WalletWindow::askToCut() {
-  if (!m_packed || m_packed->wallet.tips.empty()) return;
   const Wallet& wallet = m_packed->wallet;
   std::vector<Part> tips;
   for (const std::size_t tip : wallet.tips) tips.push_back(m_packed->question.shelf.parts[tip]);

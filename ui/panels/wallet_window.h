@@ -81,8 +81,11 @@ class WalletWindow : public QWidget, public Hearer {
   void pack();
   void stop();
   void showBusy(bool busy);
+  /// Which buttons have something to act on.
+  void enableButtons();
   [[nodiscard]] QString titleText() const;
   void take(const std::shared_ptr<const void>& result);
+  void chooseTip(std::optional<std::size_t> tip, int row);
   [[nodiscard]] WalletQuestion question() const;
   [[nodiscard]] std::optional<std::size_t> selectedTip() const;
   void applyLook();
@@ -109,6 +112,10 @@ class WalletWindow : public QWidget, public Hearer {
   QLabel* m_title;
   QLabel* m_uncovered;
   QProgressBar* m_progress;
+  QPushButton* m_removeRig;
+  QPushButton* m_keepTip;
+  QPushButton* m_leaveOutTip;
+  QList<QPushButton*> m_ofPacked;  ///< cut, print, card
   QPushButton* m_stop;  ///< stops what is computed; once stopped, starts it again
   QList<QPushButton*> m_buttons;
   QList<QLabel*> m_headings;
