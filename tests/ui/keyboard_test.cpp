@@ -7,6 +7,7 @@
 #include <QRegularExpression>
 #include <QSettings>
 #include <QStandardPaths>
+#include <QTabWidget>
 #include <QTextBrowser>
 #include <QTest>
 
@@ -14,6 +15,9 @@
 #include "tests/support/strip_bench.h"
 #include "tests/support/tab_walk.h"
 #include "ui/clinic/clinic_face.h"
+#include "ui/clinic/edit_panel.h"
+#include "ui/clinic/show_window.h"
+#include "ui/clinic/teacher_view.h"
 #include "ui/compare/compare_face.h"
 #include "ui/document/rig_document.h"
 #include "ui/panels/make_panel.h"
@@ -93,6 +97,15 @@ struct KeyboardFixture : test::UiFixture {
     window->activateWindow();
     REQUIRE(QTest::qWaitForWindowActive(window.get()));
     walk(scheme + QStringLiteral("teacher"));
+    clinic->teacher()->findChild<QPushButton*>(QStringLiteral("showEdit"))->click();
+    clinic->showWindow()->activateWindow();
+    REQUIRE(QTest::qWaitForWindowActive(clinic->showWindow()));
+    clinic->editPanel()->strip()->select(1);
+    for (const char* page : {"cardShelf", "cardPart"}) {
+      auto* pages = clinic->editPanel()->findChild<QTabWidget*>(QStringLiteral("cardPages"));
+      pages->setCurrentWidget(pages->findChild<QWidget*>(QLatin1String(page)));
+      walk(scheme + QLatin1String(page), clinic->showWindow());
+    }
     clinic->endShow();
     window->activateWindow();
     REQUIRE(QTest::qWaitForWindowActive(window.get()));

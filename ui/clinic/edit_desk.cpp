@@ -22,13 +22,14 @@ EditDesk::EditDesk(Look* look, const Shelf& shelf, const QString& letter,
   auto* ruler = new Ruler(this);
   m_strip = new StripView(look, m_document, m_feed, ruler, this);
   m_strip->setObjectName(QStringLiteral("cardStrip") + letter);
-  m_shelf = new ShelfView(look, m_document, this);
-  m_shelf->setObjectName(QStringLiteral("cardShelf") + letter);
-  m_shelf->setShelf(shelf);
-  auto* part = new PartEditor(look, m_document, m_feed, this);
-  part->setObjectName(QStringLiteral("cardPart") + letter);
+  // Before its pages: Tab goes by what was made first.
   m_pages = new QTabWidget(this);
   m_pages->setObjectName(QStringLiteral("cardPages") + letter);
+  m_shelf = new ShelfView(look, m_document, m_pages);
+  m_shelf->setObjectName(QStringLiteral("cardShelf") + letter);
+  m_shelf->setShelf(shelf);
+  auto* part = new PartEditor(look, m_document, m_feed, m_pages);
+  part->setObjectName(QStringLiteral("cardPart") + letter);
   m_pages->addTab(m_shelf, tr("Shelf"));
   m_pages->addTab(part, tr("Part"));
   auto* column = new QVBoxLayout(this);

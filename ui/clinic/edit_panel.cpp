@@ -37,11 +37,6 @@ EditPanel::EditPanel(Look* look, const Shelf& shelf, const Preferences* preferen
     button->setCheckable(true);
     m_group->addButton(button, i);
     row->addWidget(button);
-    auto* desk = m_desks[std::size_t(i)] = new EditDesk(look, shelf, i == 0 ? QString() : letter, preferences, m_stack);
-    m_stack->addWidget(desk);
-    connect(desk, &EditDesk::rigChanged, this, [this, i](const Rig& rig) { Q_EMIT rigChanged(rig, i); });
-    connect(desk, &EditDesk::refused, this, &EditPanel::say);
-    connect(desk->document()->undoStack(), &QUndoStack::canUndoChanged, this, &EditPanel::enableUndo);
   }
   auto* undo = m_undo = new QPushButton(tr("Undo"), this);
   undo->setObjectName(QStringLiteral("cardEditUndo"));
@@ -54,6 +49,15 @@ EditPanel::EditPanel(Look* look, const Shelf& shelf, const Preferences* preferen
   row->addWidget(m_words, 1);
   row->addWidget(undo);
   row->addWidget(back);
+  // Behind the buttons over them: Tab goes by what was made first.
+  for (int i = 0; i < 2; ++i) {
+    const QString letter = i == 0 ? QString() : setupLetter(Setup::b);
+    auto* desk = m_desks[std::size_t(i)] = new EditDesk(look, shelf, letter, preferences, m_stack);
+    m_stack->addWidget(desk);
+    connect(desk, &EditDesk::rigChanged, this, [this, i](const Rig& rig) { Q_EMIT rigChanged(rig, i); });
+    connect(desk, &EditDesk::refused, this, &EditPanel::say);
+    connect(desk->document()->undoStack(), &QUndoStack::canUndoChanged, this, &EditPanel::enableUndo);
+  }
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(8, 4, 8, 4);
   column->addLayout(row);
