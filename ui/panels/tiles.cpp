@@ -36,6 +36,8 @@ constexpr int kLeastWidth = 190;
 // Window pixels: margins do not grow with the type.
 constexpr int kMargin = 16;
 constexpr int kGap = 10;
+/// Where the window is narrower, at type scale 1, the two sentences stand one below the other.
+constexpr int kBothSentences = 900;
 
 }  // namespace
 
@@ -286,7 +288,6 @@ SentenceBar::SentenceBar(Look* look, AnalysisFeed* feed, QWidget* parent)
   m_stroke = new QLabel(this);
   m_stroke->setObjectName(QStringLiteral("strokeSentence"));
   m_stroke->setTextFormat(Qt::PlainText);
-  m_stroke->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
   row->addWidget(m_turnover, 1);
   row->addWidget(m_stroke, 0);
   connect(m_turnover, &QAbstractButton::clicked, this,
@@ -294,10 +295,23 @@ SentenceBar::SentenceBar(Look* look, AnalysisFeed* feed, QWidget* parent)
   connect(feed, &AnalysisFeed::analysisChanged, this, &SentenceBar::refresh);
   connect(look, &Look::changed, this, [this] {
     m_turnover->updateGeometry();
+    arrange();
     refresh();
     update();
   });
   refresh();
+}
+
+/// By the width, not by what the words are: the line under the tiles does not jump with an edit.
+void SentenceBar::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  arrange();
+}
+
+void SentenceBar::arrange() {
+  const bool beside = width() >= m_look->px(kBothSentences);
+  static_cast<QBoxLayout*>(layout())->setDirection(beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+  m_stroke->setAlignment((beside ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
 }
 
 void SentenceBar::refresh() {

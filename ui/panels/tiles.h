@@ -102,8 +102,12 @@ class SentenceBar : public QWidget {
  Q_SIGNALS:
   void whyRequested(Reading reading);
 
+ protected:
+  void resizeEvent(QResizeEvent* event) override;
+
  private:
   void refresh();
+  void arrange();
 
   Look* m_look;
   AnalysisFeed* m_feed;
