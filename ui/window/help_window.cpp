@@ -23,6 +23,7 @@ constexpr int kType = 16;
 constexpr int kListWidth = 260;
 constexpr int kTextMargin = 16;
 constexpr int kAroundWindow = 60;  ///< title bar and borders
+constexpr int kLeastWide = 700, kLeastHigh = 420;
 }  // namespace
 
 HelpWindow::HelpWindow(Look* look, QWidget* parent) : QDialog(parent), m_look(look) {
@@ -61,7 +62,7 @@ HelpWindow::HelpWindow(Look* look, QWidget* parent) : QDialog(parent), m_look(lo
   applyLook();
   m_pages->setCurrentRow(0);
   const QSize room = screen()->availableSize() - QSize(kAroundWindow, kAroundWindow);
-  resize(QSize(m_look->px(940), m_look->px(620)).boundedTo(room));
+  resize(QSize(m_look->px(940), m_look->px(620)).boundedTo(room).expandedTo(QSize(kLeastWide, kLeastHigh)));
 }
 
 void HelpWindow::fill() {
