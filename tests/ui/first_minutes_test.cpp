@@ -1,13 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <QCheckBox>
 #include <QDir>
 #include <QLineEdit>
 #include <QListWidget>
+#include <QPushButton>
 #include <QScrollBar>
 #include <QSettings>
 #include <QStyleOptionSlider>
 #include <QTemporaryDir>
 #include <QUndoStack>
 
+#include "tests/support/contrast.h"
 #include "tests/support/strip_bench.h"
 #include "ui/document/file_names.h"
 #include "ui/strip/shelf_model.h"
@@ -15,7 +18,7 @@
 #include "ui/window/main_window.h"
 
 /// What somebody meets who has never seen the program: the way from an empty line to a rig, the Shelf that goes
-/// along with it, names for what is saved, and bars that are there only where there is something to scroll.
+/// along with it, names for what is saved, and controls that are seen in every scheme and at every size.
 namespace grainwise::ui {
 namespace {
 
@@ -130,6 +133,62 @@ TEST_CASE_METHOD(test::UiFixture, "Ctrl+Y redoes as Ctrl+Shift+Z does") {
     QTest::keyClick(&window, again, with);
     CHECK(window.document()->rig() == test::twoTips());
   }
+}
+
+TEST_CASE_METHOD(test::UiFixture, "in every scheme a field, a button and a box to tick stand out from the page, and the box grows with the type") {
+  constexpr double kSeen = 3;  // WCAG 2.1 (2018), 1.4.11: what tells a control from the page
+  QWidget page;
+  auto* field = new QLineEdit(&page);
+  auto* button = new QPushButton(QStringLiteral("words"), &page);
+  auto* tick = new QCheckBox(QStringLiteral("words"), &page);
+  field->setGeometry(10, 10, 100, 32);
+  button->setGeometry(10, 50, 100, 32);
+  tick->setGeometry(10, 90, 100, 32);
+  page.resize(130, 130);
+  const auto most = [&](const QImage& image, QWidget* of) {  // contrast along a row through its middle
+    double found = 0;
+    for (int x = of->x() - 2; x < of->x() + 8; ++x) {
+      found = std::max(found, test::contrast(image.pixelColor(x, of->geometry().center().y()), image.pixelColor(2, 2)));
+    }
+    return found;
+  };
+  for (const Scheme scheme : {Scheme::dark, Scheme::projector}) {
+    Look look;
+    look.setScheme(scheme);
+    page.setPalette(look.palette());
+    const QImage image = page.grab().toImage();
+    INFO(int(scheme));
+    for (QWidget* each : {static_cast<QWidget*>(field), static_cast<QWidget*>(button), static_cast<QWidget*>(tick)}) {
+      INFO(each->metaObject()->className());
+      CHECK(most(image, each) >= kSeen);
+    }
+  }
+  Look large;
+  large.setTypeScale(2);
+  const auto box = [&] { return tick->style()->pixelMetric(QStyle::PM_IndicatorWidth, nullptr, tick); };
+  tick->setFont(Look().font(15));
+  const int small = box();
+  tick->setFont(large.font(15));
+  CHECK(box() >= small * 3 / 2);
+  const QImage empty = tick->grab().toImage();
+  tick->setChecked(true);
+  CHECK(tick->grab().toImage() != empty);
+}
+
+TEST_CASE_METHOD(test::UiFixture, "the sentence about turnover has its line to itself where the type is large") {
+  QSettings().clear();
+  MainWindow window(test::genericShelf());
+  window.startFrom(rigs::plainWinter());
+  window.resize(1366, 768);
+  window.show();
+  REQUIRE(QTest::qWaitForWindowExposed(&window));
+  auto* stroke = window.findChild<QWidget*>(QStringLiteral("strokeSentence"));
+  REQUIRE(stroke != nullptr);
+  CHECK(stroke->x() > 0);
+  window.look()->setTypeScale(2);
+  CHECK(QTest::qWaitFor([&] { return stroke->y() > stroke->height() / 2; }));
+  window.look()->setTypeScale(1);
+  CHECK(QTest::qWaitFor([&] { return stroke->y() < stroke->height() / 2; }));
 }
 
 TEST_CASE_METHOD(test::UiFixture, "a scroll bar shows a handle in the page's own ink, and nothing where there is nothing to scroll") {
