@@ -168,7 +168,7 @@ std::vector<std::pair<PartKind, QRectF>> StripView::outlines() const {
   if (begun && !growing()) return {};
   const bool empty = m_feed->rig()->parts.empty();
   const double bottom = empty ? m_fromRod->y() - 6 : bodyBottom();
-  const double top = kTagTop + kAboveOutlines;
+  const double top = begun ? bodyTop() : kTagTop + kAboveOutlines;
   const double middle = empty ? (top + bottom) / 2 : m_middle;
   const double half = std::min(middle - top, bottom - middle);
   std::vector<Outline> wanted;
@@ -182,7 +182,11 @@ std::vector<std::pair<PartKind, QRectF>> StripView::outlines() const {
   const double last = begun ? wanted.back().to : 1;
   const bool running = holds(PartKind::runningLine);
   const double left = begun && running ? headEdge() + kBeforeLine : m_ruler->left();
-  const double right = begun ? m_ruler->x(m_feed->analysis().profile.start) - kBeforeLine : m_ruler->right();
+  const double rear = m_ruler->x(m_feed->analysis().profile.start);
+  double right = begun ? rear - kBeforeLine : m_ruler->right();
+  for (const CaptionPlace& caption : m_captions) {  // words of a short part reach out over its end
+    if (begun && caption.box.right() > rear) right = std::min(right, caption.box.left() - kBeforeLine / 2);
+  }
   const auto x = [&](double share) { return left + (right - left) * (share - first) / (last - first); };
   std::vector<std::pair<PartKind, QRectF>> boxes;
   for (const Outline& outline : wanted) {
