@@ -11,6 +11,7 @@ constexpr int kType = 16;
 constexpr int kAside = 2;
 constexpr int kBefore = 14;
 constexpr int kBehind = 10;
+constexpr double kInset = 2.5;
 constexpr double kRing = 1.5;  ///< of the keyboard: it stays within its row
 constexpr int kLeastAir = 4;  ///< between the words and the pill's upper and lower edge
 }  // namespace
@@ -33,8 +34,14 @@ void PillList::paint(QPainter* p, const QStyleOptionViewItem& option, const QMod
   const bool onlyWaits = chosen && waits && waits();
   if (chosen) {
     p->setBrush(onlyWaits ? QBrush(Qt::NoBrush) : QBrush(c.pill));
-    p->setPen(focused ? QPen(c.river, 2.5) : onlyWaits ? QPen(c.slate, 1) : QPen(Qt::NoPen));
+    p->setPen(onlyWaits ? QPen(focused ? c.river : c.slate, focused ? 2.5 : 1) : QPen(Qt::NoPen));
     p->drawRoundedRect(pill, pill.height() / 2, pill.height() / 2);
+    if (focused && !onlyWaits) {  // as on a chosen tab: in the colour of its words, a little inside
+      const QRectF ring = pill.adjusted(kInset, kInset, -kInset, -kInset);
+      p->setBrush(Qt::NoBrush);
+      p->setPen(QPen(c.onPill, 2));
+      p->drawRoundedRect(ring, ring.height() / 2, ring.height() / 2);
+    }
   }
   p->setPen(chosen && !onlyWaits ? c.onPill : c.ink);
   const QRectF words = pill.adjusted(kBefore, 0, -kBehind, 0);
