@@ -30,14 +30,15 @@ Part lightTip() { return rigs::tip({rigs::sinking(5, 8, 6)}); }
 Part extension() { return rigs::head({rigs::floating(5, 12)}, Style::extension); }
 
 struct GrowingLine : StripBench {
-  /// What Enter and a click left of the middle ask for.
-  QList<PartKind> wantedOn(std::vector<Part> parts) {
+  /// What Enter and a click ask for, this at a share of the ruler, left of the middle.
+  QList<PartKind> wantedOn(std::vector<Part> parts, double share = 0.35) {
     start(rigs::rigOf(std::move(parts)));
     QList<PartKind> wanted;
-    QObject::connect(strip, &StripView::partWanted, [&](PartKind kind) { wanted << kind; });
+    const auto heard = QObject::connect(strip, &StripView::partWanted, [&](PartKind kind) { wanted << kind; });
     strip->setFocus();
     key(Qt::Key_Return);
-    QTest::mouseClick(strip, Qt::LeftButton, {}, QPoint(alongRuler(0.35), over(0).y()));
+    QTest::mouseClick(strip, Qt::LeftButton, {}, QPoint(alongRuler(share), over(0).y()));
+    QObject::disconnect(heard);
     return wanted;
   }
   [[nodiscard]] int alongRuler(double share) const {
@@ -54,7 +55,7 @@ bool inSight(const QListWidget* list) {
 
 }  // namespace
 
-TEST_CASE_METHOD(GrowingLine, "a line that grows from its fly keeps to the fly's end and asks for tip and head in turn") {
+TEST_CASE_METHOD(GrowingLine, "a line that grows keeps to the fly's end and asks for fly, tip and head in turn") {
   CHECK(wantedOn({shortLeader(), rigs::fly(10)}) == QList{PartKind::tip, PartKind::head});
   CHECK(rear() > alongRuler(0.8));
   CHECK(wantedOn({lightTip(), shortLeader(), rigs::fly(10)}) == QList{PartKind::head, PartKind::head});
@@ -68,9 +69,11 @@ TEST_CASE_METHOD(GrowingLine, "a line that grows from its fly keeps to the fly's
   CHECK(block(0)->geometry().right() < alongRuler(0.1));
   CHECK(wantedOn({rigs::short525(), lightTip(), shortLeader(), rigs::fly(10)}).isEmpty());
   CHECK(rear() < alongRuler(0.1));
-  // Without a fly it is no such line: a tip alone has the whole ruler.
-  CHECK(wantedOn({lightTip()}).isEmpty());
-  CHECK(rear() < alongRuler(0.1));
+  // Begun at another place than the fly, it leaves that one its room, too.
+  CHECK(wantedOn({shortLeader()}) == QList{PartKind::fly, PartKind::head});
+  CHECK(rear() > alongRuler(0.7));
+  CHECK(ruler.x(Station(4)) < alongRuler(0.9));
+  CHECK(wantedOn({lightTip()}, 0.95) == QList{PartKind::fly, PartKind::fly});
 }
 
 TEST_CASE_METHOD(StripBench, "the Shelf goes with a rig that is begun or opened, not with one that is edited, tried or saved") {

@@ -24,6 +24,7 @@ inline constexpr double kRunningFrom = 14;
 inline constexpr double kRearRoom = 12;
 inline constexpr int kRight = 26;
 inline constexpr double kEmptyFeet = 40;
+inline constexpr double kFlyPlace = 0.90;   ///< share of the ruler where a fly is to come
 inline constexpr double kMostGrown = 0.6;  ///< of the ruler, for a line that has no head yet
 /// A line lighter than this keeps the scale, so that a light rig does not look heavy.
 inline constexpr double kLeastScale_gr_per_ft = 8;

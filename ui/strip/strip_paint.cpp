@@ -32,10 +32,11 @@ struct Outline {
 constexpr double kAboveOutlines = 10;  // the tallest of them stands free of the top bar
 constexpr double kBeforeLine = 14;     // between the last of them and the line that is there
 
+constexpr Outline kFlyOutline{PartKind::fly, kFlyPlace, 1.00, 0.62};
 constexpr Outline kOutlines[] = {
     {PartKind::runningLine, 0.00, 0.115, 0.16}, {PartKind::head, 0.13, 0.56, 1.0},
     {PartKind::tip, 0.575, 0.765, 0.55},        {PartKind::leader, 0.78, 0.885, 0.16},
-    {PartKind::fly, 0.90, 1.00, 0.62},
+    kFlyOutline,
 };
 
 QStringList outlineWords(PartKind kind) {
@@ -156,13 +157,15 @@ bool StripView::holds(PartKind kind) const {
                      [kind](const Part& part) { return part.kind == kind && part.style != Style::extension; });
 }
 
-/// Built from the fly, and no head yet: the line keeps its place at the fly's end, with room for what is to come.
-bool StripView::growing() const { return !m_guest && holds(PartKind::fly) && !holds(PartKind::head); }
+/// Begun, and no head yet: the line keeps its place at the fly's end, with room for what is to come.
+bool StripView::growing() const {
+  return !m_guest && !holds(PartKind::head) && (holds(PartKind::fly) || profileLength() > Feet(0));
+}
 
 /// Where a head begins behind a running line.
 double StripView::headEdge() const { return kLeftPlain + m_look->px(kRunningPerType); }
 
-/// Where to drop what is still to come: on an empty line, and on one that grows from its fly until it has a head.
+/// Where to drop what is still to come: on an empty line, and on one that is begun until it has a head.
 std::vector<std::pair<PartKind, QRectF>> StripView::outlines() const {
   const bool begun = profileLength() > Feet(0);
   if (begun && !growing()) return {};
@@ -189,9 +192,13 @@ std::vector<std::pair<PartKind, QRectF>> StripView::outlines() const {
   }
   const auto x = [&](double share) { return left + (right - left) * (share - first) / (last - first); };
   std::vector<std::pair<PartKind, QRectF>> boxes;
-  for (const Outline& outline : wanted) {
-    boxes.emplace_back(outline.kind, QRectF(x(outline.from), middle - half * outline.tall,
-                                            x(outline.to) - x(outline.from), 2 * half * outline.tall));
+  const auto add = [&](const Outline& outline, double from, double to) {
+    boxes.emplace_back(outline.kind, QRectF(from, middle - half * outline.tall, to - from, 2 * half * outline.tall));
+  };
+  for (const Outline& outline : wanted) add(outline, x(outline.from), x(outline.to));
+  if (begun && !holds(PartKind::fly)) {
+    const double wide = m_ruler->right() - m_ruler->left();
+    add(kFlyOutline, m_ruler->left() + wide * kFlyOutline.from, m_ruler->right());
   }
   return boxes;
 }

@@ -249,7 +249,8 @@ void StripView::setRuler() {
   const double left = kLeftPlain + m_look->px(kLeftPerType);
   const double right = std::max(left + 100, double(width() - kRight));
   const double from = running ? headEdge() : left + kRearRoom;
-  const double to = std::max(from + 50, right - flyRoom());
+  const double fly = growing() && !holds(PartKind::fly) ? (1 - kFlyPlace) * (right - left) + kRearRoom : flyRoom();
+  const double to = std::max(from + 50, right - fly);
   const double length = profileLength().value();
   const double feet = growing() ? std::max(kEmptyFeet, length / kMostGrown) : length > 0 ? length : kEmptyFeet;
   const double perFoot = (to - from) / feet;
