@@ -56,6 +56,9 @@ bool inSight(const QListWidget* list) {
 }  // namespace
 
 TEST_CASE_METHOD(GrowingLine, "a line that grows keeps to the fly's end and asks for fly, tip and head in turn") {
+  ruler.setCursor(Station(10));
+  start(rigs::rigOf({shortLeader(), rigs::fly(10)}));
+  CHECK(ruler.cursor() == Station(4));  // on the line
   CHECK(wantedOn({shortLeader(), rigs::fly(10)}) == QList{PartKind::tip, PartKind::head});
   CHECK(rear() > alongRuler(0.8));
   CHECK(wantedOn({lightTip(), shortLeader(), rigs::fly(10)}) == QList{PartKind::head, PartKind::head});

@@ -197,8 +197,9 @@ std::vector<std::pair<PartKind, QRectF>> StripView::outlines() const {
   };
   for (const Outline& outline : wanted) add(outline, x(outline.from), x(outline.to));
   if (begun && !holds(PartKind::fly)) {
-    const double wide = m_ruler->right() - m_ruler->left();
-    add(kFlyOutline, m_ruler->left() + wide * kFlyOutline.from, m_ruler->right());
+    double from = m_ruler->left() + (m_ruler->right() - m_ruler->left()) * kFlyOutline.from;
+    for (const CaptionPlace& caption : m_captions) from = std::max(from, caption.box.right() + kBeforeLine / 2);
+    add(kFlyOutline, from, m_ruler->right());
   }
   return boxes;
 }

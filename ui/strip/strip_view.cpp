@@ -257,6 +257,8 @@ void StripView::setRuler() {
   const double rear = growing() ? to - length * perFoot : from;
   m_ruler->setRange(profile.start - Feet((rear - left) / perFoot),
                     profile.start + Feet((right - rear) / perFoot), left, right);
+  // A short beginning takes the cursor along, which else would stand where the fly is to come.
+  if (growing() && !m_document->previewing() && m_ruler->cursor() > profile.end) m_ruler->setCursor(profile.end);
 }
 
 /// Whether some part of the last six feet is too small to be hit on the true ruler.
