@@ -15,6 +15,7 @@
 #include "ui/document/file_names.h"
 #include "ui/strip/shelf_model.h"
 #include "ui/theme/house_style.h"
+#include "ui/theme/pill_list.h"
 #include "ui/window/main_window.h"
 
 /// What somebody meets who has never seen the program: the way from an empty line to a rig, the Shelf that goes
@@ -179,6 +180,23 @@ TEST_CASE_METHOD(test::UiFixture, "in every scheme a field, a button and a box t
   const QImage empty = tick->grab().toImage();
   tick->setChecked(true);
   CHECK(tick->grab().toImage() != empty);
+}
+
+TEST_CASE_METHOD(test::UiFixture, "a press beside the rows of a list leaves its chosen row marked") {
+  Look look;
+  QListWidget list;
+  list.setItemDelegate(new PillList(&look, 30, 0, &list));
+  list.addItems({QStringLiteral("one"), QStringLiteral("two")});
+  list.setCurrentRow(0);
+  list.resize(200, 200);
+  list.show();
+  REQUIRE(QTest::qWaitForWindowExposed(&list));
+  QTest::mouseClick(list.viewport(), Qt::LeftButton, {}, QPoint(100, 180));
+  CHECK(list.currentRow() == 0);
+  CHECK(list.item(0)->isSelected());
+  QTest::mouseClick(list.viewport(), Qt::LeftButton, {}, list.visualItemRect(list.item(1)).center());
+  CHECK(list.item(1)->isSelected());
+  CHECK_FALSE(list.item(0)->isSelected());
 }
 
 TEST_CASE_METHOD(test::UiFixture, "the sentence about turnover has its line to itself where the type is large") {

@@ -40,6 +40,7 @@
 #include "ui/panels/elided_choice.h"
 #include "ui/text/problem_words.h"
 #include "ui/theme/ground.h"
+#include "ui/theme/pill_list.h"
 #include "ui/theme/tab_order.h"
 
 namespace grainwise::ui {
@@ -128,6 +129,7 @@ void ClinicFace::layOut() {
   m_list = new QListWidget(m_desk);
   m_list->setObjectName(QStringLiteral("deckCards"));
   m_list->setAccessibleName(tr("Cards of the deck"));
+  keepChosen(m_list);
   const auto fit = [this] {
     m_list->setFont(m_look->font(16));
     if (m_words != nullptr) say(said());

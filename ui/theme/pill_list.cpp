@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/theme/pill_list.h"
 
+#include <QListWidget>
 #include <QPainter>
 #include <QWidget>
 #include <algorithm>
@@ -15,6 +16,18 @@ constexpr double kInset = 2.5;
 constexpr double kRing = 1.5;  ///< of the keyboard: it stays within its row
 constexpr int kLeastAir = 4;  ///< between the words and the pill's upper and lower edge
 }  // namespace
+
+void keepChosen(QListWidget* list) {
+  QObject::connect(list, &QListWidget::itemSelectionChanged, list, [list] {
+    QListWidgetItem* current = list->currentItem();
+    if (current != nullptr && list->selectedItems().isEmpty()) current->setSelected(true);
+  });
+}
+
+PillList::PillList(Look* look, int height, int least, QListWidget* list)
+    : QStyledItemDelegate(list), m_look(look), m_height(height), m_least(least) {
+  keepChosen(list);
+}
 
 int PillList::beside() { return 2 * kAside + kBefore + kBehind; }
 

@@ -6,15 +6,19 @@
 
 #include "ui/theme/look.h"
 
+class QListWidget;
+
 namespace grainwise::ui {
+
+/// A press beside the rows does not take the mark off the chosen one, which is still what is shown.
+void keepChosen(QListWidget* list);
 
 /// Rows of a list of groups or tasks: quiet words, the chosen one on a pill like the drawer's tabs. Where the
 /// keyboard is in the list, the pill has a ring.
 class PillList : public QStyledItemDelegate {
  public:
   /// `height` of a row in pixels at type scale 1, never under `least`.
-  PillList(Look* look, int height, int least, QObject* parent)
-      : QStyledItemDelegate(parent), m_look(look), m_height(height), m_least(least) {}
+  PillList(Look* look, int height, int least, QListWidget* list);
 
   [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override;
   void paint(QPainter* p, const QStyleOptionViewItem& option, const QModelIndex& index) const override;
