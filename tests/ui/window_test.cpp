@@ -288,4 +288,24 @@ TEST_CASE_METHOD(WindowFixture, "every control that takes the keyboard has a nam
   }
 }
 
+TEST_CASE_METHOD(WindowFixture, "everything in a window goes before the look that it is drawn with") {
+  for (const char* name : {"wallet", "help", "face_compare", "face_clinic"}) {
+    auto* action = window->findChild<QAction*>(QString::fromLatin1(name));
+    REQUIRE(action);
+    action->trigger();
+  }
+  const QWidgetList inside = window->findChildren<QWidget*>();
+  CHECK(inside.size() > 100);
+  bool lookGone = false;
+  int early = 0, late = 0;
+  QObject::connect(window->look(), &QObject::destroyed, qApp, [&] { lookGone = true; });
+  for (const QWidget* widget : inside) {
+    QObject::connect(widget, &QObject::destroyed, qApp, [&] { ++(lookGone ? late : early); });
+  }
+  window.reset();
+  CHECK(lookGone);
+  CHECK(late == 0);
+  CHECK(early == inside.size());
+}
+
 }  // namespace grainwise::ui

@@ -11,6 +11,7 @@
 #include <QMenu>
 #include <QMessageBox>
 #include <QMimeData>
+#include <QPointer>
 #include <QScreen>
 #include <QUndoGroup>
 #include <QVBoxLayout>
@@ -185,6 +186,13 @@ MainWindow::MainWindow(const Shelf& shelf, QWidget* parent) : QMainWindow(parent
   const QSize room = screen()->availableSize() - QSize(kFrameWidth, kFrameHeight);
   resize(QSize(1366, 768).boundedTo(room.expandedTo(kLeastAtFirst)));
   restoreGeometry(m_settings.geometry());
+}
+
+/// Pages and windows go while the look and the rig are still there: some speak or draw once more as they go.
+MainWindow::~MainWindow() {
+  QList<QPointer<QWidget>> inside;
+  for (QWidget* child : findChildren<QWidget*>(QString(), Qt::FindDirectChildrenOnly)) inside.append(child);
+  for (const QPointer<QWidget>& child : std::as_const(inside)) delete child;
 }
 
 void MainWindow::connectActions() {

@@ -40,6 +40,7 @@ class MainWindow : public QMainWindow, public Hearer {
   Q_OBJECT
  public:
   explicit MainWindow(const Shelf& shelf, QWidget* parent = nullptr);
+  ~MainWindow() override;
 
   /// Opens a rig file, a deck in the Clinic, a shelf among the own parts, pools and spools on their pages.
   /// On problems what is open stays as it was, and they are listed.
