@@ -33,11 +33,11 @@ constexpr int kAxisType = 14;
 constexpr int kWidth = 1366;
 constexpr int kLeastWidth = 400;
 /// Columns in which a dense line is thinned, in window pixels.
-constexpr double kColumn_px = 4;
+constexpr double kColumn_px = 8;
 /// The grains so far only rise: so many columns together show it as well.
-constexpr double kSoFarColumns = 4;
-/// Up to so many points the line is smoothed.
-constexpr qsizetype kSmooth = 600;
+constexpr double kSoFarColumns = 2;
+/// Columns of the area that are filled at once as far as all of them reach.
+constexpr std::size_t kTogether = 64;
 constexpr double kStep_ft = 0.5;
 constexpr double kFineStep_ft = 0.1;
 /// Of the river's colour in the area under the line.
@@ -196,10 +196,15 @@ void ProfileChart::setAxes(double highest, double total) {
   if (m_grains->max() != grains) m_grains->setRange(0, grains);
 }
 
-/// A line of so many points that they lie a few pixels apart is drawn fine and without smoothing.
+/// A dense line is drawn fine and without smoothing.
 void ProfileChart::smooth(bool smooth) {
   m_view->setRenderHint(QPainter::Antialiasing, smooth);
-  m_line->setPen(QPen(m_look->colours().river, smooth ? 2.2 : 1.0, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin));
+  QPen dashes(m_look->colours().slate, smooth ? 1.4 : 1.0, Qt::CustomDashLine, Qt::FlatCap);
+  dashes.setDashPattern({4, 3});
+  m_soFar->setPen(dashes);
+  // Qt finds the angle of every corner for a join that is not the plain one.
+  m_line->setPen(QPen(m_look->colours().river, smooth ? 2.2 : 1.0, Qt::SolidLine, Qt::FlatCap,
+                      smooth ? Qt::MiterJoin : Qt::BevelJoin));
 }
 
 void ProfileChart::refresh() {
@@ -215,7 +220,7 @@ void ProfileChart::refresh() {
   m_mass->setVisible(!a.rows.empty());  // no figures beside nothing
   fit();
   setAxes(highest, a.totals.mass.value());
-  smooth(m_masses.size() <= kSmooth);
+  smooth(!isDense(a));
   m_line->replace(m_masses);
   m_soFar->replace(thinned(grainPoints(a), kSoFarColumns * column_ft));
   cursorChanged();
@@ -229,9 +234,6 @@ void ProfileChart::cursorChanged() {
 
 void ProfileChart::applyLook() {
   const Colours& c = m_look->colours();
-  QPen dashes(c.slate, 1.4, Qt::CustomDashLine, Qt::FlatCap);
-  dashes.setDashPattern({4, 3});
-  m_soFar->setPen(dashes);
   m_mass->setLabelsColor(c.slate);
   m_mass->setLabelsFont(m_look->font(kAxisType));
   m_chart->layout()->invalidate();  // for the room that the labels take
@@ -240,30 +242,43 @@ void ProfileChart::applyLook() {
   refresh();
 }
 
-/// Column by column, as many together as are of one height; its edge lies under the line.
-void ProfileChart::paintArea(QPainter& p, const QRectF& plot) const {
-  if (m_masses.isEmpty()) return;
-  const QColor colour = laidOn(m_look->colours().paper, m_look->colours().river, kWash);
+/// The upper edge of the area in every column of the plot that the line reaches, from `from` on.
+std::vector<int> ProfileChart::areaTops(const QRectF& plot, int from) const {
   const double left = m_ruler->x(Station(0));
   const double perFoot = m_ruler->pixelsPerFoot();
   const auto xOf = [&](const QPointF& point) { return left + point.x() * perFoot; };
-  const int bottom = int(std::round(plot.bottom()));
   const int end = int(std::round(xOf(m_masses.last())));
-  int from = int(std::round(xOf(m_masses.first())));
-  int top = bottom;
+  std::vector<int> tops;
   qsizetype i = 0;
-  for (int x = from; x <= end; ++x) {
+  for (int x = from; x < end; ++x) {
     while (i + 2 < m_masses.size() && xOf(m_masses[i + 1]) < x + 0.5) ++i;
     const QPointF& a = m_masses[i];
     const QPointF& b = m_masses[std::min(i + 1, m_masses.size() - 1)];
     const double wide = xOf(b) - xOf(a);
     const double share = wide > 0 ? std::clamp((x + 0.5 - xOf(a)) / wide, 0.0, 1.0) : 1.0;
     const double value = a.y() + (b.y() - a.y()) * share;
-    const int y = int(std::round(plot.bottom() - plot.height() * value / m_mass->max()));
-    if (y == top && x < end) continue;
-    p.fillRect(QRect(from, top, x - from, bottom - top), colour);
-    from = x;
-    top = y;
+    tops.push_back(int(std::round(plot.bottom() - plot.height() * value / m_mass->max())));
+  }
+  return tops;
+}
+
+/// As many columns at once as reach one height, and what rises above it column by column: tall narrow
+/// rectangles are slow to fill. Its edge lies under the line.
+void ProfileChart::paintArea(QPainter& p, const QRectF& plot) const {
+  if (m_masses.isEmpty()) return;
+  const QColor colour = laidOn(m_look->colours().paper, m_look->colours().river, kWash);
+  const int bottom = int(std::round(plot.bottom()));
+  const int left = int(std::round(m_ruler->x(Station(m_masses.first().x()))));
+  const std::vector<int> tops = areaTops(plot, left);
+  for (std::size_t from = 0; from < tops.size(); from += kTogether) {
+    const std::size_t end = std::min(from + kTogether, tops.size());
+    const int lowest = *std::max_element(tops.begin() + std::ptrdiff_t(from), tops.begin() + std::ptrdiff_t(end));
+    p.fillRect(QRect(left + int(from), lowest, int(end - from), bottom - lowest), colour);
+    for (std::size_t i = from; i < end;) {
+      const std::size_t first = i;
+      while (i < end && tops[i] == tops[first]) ++i;
+      p.fillRect(QRect(left + int(first), tops[first], int(i - first), lowest - tops[first]), colour);
+    }
   }
 }
 

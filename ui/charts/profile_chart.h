@@ -4,6 +4,7 @@
 #include <QList>
 #include <QPointF>
 #include <QWidget>
+#include <vector>
 
 #include "core/units/station.h"
 #include "ui/theme/look.h"
@@ -64,6 +65,7 @@ class ProfileChart : public QWidget {
   void place();
   void fit();
   void smooth(bool smooth);
+  [[nodiscard]] std::vector<int> areaTops(const QRectF& plot, int from) const;
   void paintArea(QPainter& p, const QRectF& plot) const;
   void paintGrid(QPainter& p, const QRectF& plot) const;
   void cursorChanged();

@@ -11,8 +11,6 @@ namespace {
 
 /// Pieces that a curved stretch is drawn in: the chord of a parabola is then within 1/64 of its rise.
 constexpr int kPieces = 8;
-/// Rows beyond which the stretch between two of them is a few pixels and its curve is not seen.
-constexpr std::size_t kManyRows = 400;
 /// Points that are drawn well within a frame without thinning.
 constexpr qsizetype kFewPoints = 600;
 
@@ -30,7 +28,7 @@ void addBetween(QList<QPointF>& points, const ProfileRow& from, const ProfileRow
 template <class OfRow, class At>
 QList<QPointF> pointsOf(const Analysis& a, OfRow ofRow, At at) {
   QList<QPointF> points;
-  const bool curved = a.rows.size() <= kManyRows;
+  const bool curved = !isDense(a);
   points.reserve(static_cast<qsizetype>(a.rows.size()) * (curved ? kPieces : 1));
   for (std::size_t i = 0; i < a.rows.size(); ++i) {
     points.append({a.rows[i].at.feet(), ofRow(a.rows[i])});
@@ -41,6 +39,11 @@ QList<QPointF> pointsOf(const Analysis& a, OfRow ofRow, At at) {
 }
 
 }  // namespace
+
+bool isDense(const Analysis& a) {
+  constexpr std::size_t kManyRows = 400;
+  return a.rows.size() > kManyRows;
+}
 
 QList<QPointF> massPoints(const Analysis& a, DisplayUnits units) {
   const auto shown = [units](GrainsPerFoot mass) {

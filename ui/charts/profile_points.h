@@ -11,6 +11,9 @@
 /// curved ones a few points of the curve itself; both sides of a step stand at one x.
 namespace grainwise::ui {
 
+/// So many rows that the stretch between two of them is a few pixels: its curve is not seen.
+bool isDense(const Analysis& analysis);
+
 /// Mass per length, in the unit that is shown.
 QList<QPointF> massPoints(const Analysis& analysis, DisplayUnits units);
 /// Grains so far, point masses as steps.

@@ -8,8 +8,10 @@
 #include <QPainter>
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <tuple>
 
+#include "ui/theme/text_width.h"
 #include "ui/work/analysis_feed.h"
 
 namespace grainwise::ui {
@@ -68,7 +70,7 @@ void Tile::setWords(const TileWords& words) {
 
 int Tile::wordsWidth() const {
   const auto wide = [this](int type, bool bold, const QString& text) {
-    return text.isEmpty() ? 0 : QFontMetrics(m_look->font(type, bold)).horizontalAdvance(text) + 1;
+    return text.isEmpty() ? 0 : int(std::ceil(textWidth(text, m_look->font(type, bold)))) + 1;
   };
   const int between = m_look->px(kBetweenWords);
   const int title =

@@ -5,6 +5,7 @@
 #include <QPainter>
 
 #include "ui/text/words.h"
+#include "ui/theme/text_width.h"
 
 namespace grainwise::ui {
 namespace {
@@ -23,7 +24,9 @@ JunctionTag::JunctionTag(Look* look, QWidget* parent) : QWidget(parent), m_look(
 
 void JunctionTag::setJunction(const Junction& junction, const QString& spoken) {
   m_junction = junction;
-  const QString tag = words(Room::whole);
+  const DisplayUnits units = m_look->units();
+  m_words = {junctionTag(junction, units), junctionFigures(junction, units), QString()};
+  const QString& tag = words(Room::whole);
   const QString name = tr("%1, %2").arg(tag, gradeWord(grade(junction.verdict)));
   if (accessibleName() != name) setAccessibleName(name);
   if (accessibleDescription() != spoken) setAccessibleDescription(spoken);
@@ -37,21 +40,9 @@ void JunctionTag::setRoom(Room room) {
   update();
 }
 
-QString JunctionTag::words(Room room) const {
-  switch (room) {
-    case Room::whole:
-      return junctionTag(m_junction, m_look->units());
-    case Room::figures:
-      return junctionFigures(m_junction, m_look->units());
-    case Room::glyph:
-      break;
-  }
-  return {};
-}
-
 double JunctionTag::widthFor(Room room) const {
   if (room == Room::glyph) return heightFor(*m_look);
-  const double text = QFontMetricsF(m_look->font(kType)).horizontalAdvance(words(room));
+  const double text = textWidth(words(room), m_look->font(kType));
   return std::ceil(text) + m_look->px(kWordsAt) + m_look->px(kWordsEnd);
 }
 

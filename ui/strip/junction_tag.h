@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QWidget>
+#include <array>
 
 #include "core/mass/junctions.h"
 #include "ui/theme/look.h"
@@ -34,10 +35,11 @@ class JunctionTag : public QWidget {
   void focusOutEvent(QFocusEvent* event) override;
 
  private:
-  [[nodiscard]] QString words(Room room) const;
+  [[nodiscard]] const QString& words(Room room) const { return m_words[std::size_t(room)]; }
 
   Look* m_look;
   Junction m_junction;
+  std::array<QString, 3> m_words;  ///< by room; a glyph alone has none
   Room m_room = Room::whole;
 };
 

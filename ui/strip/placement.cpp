@@ -8,6 +8,8 @@ namespace grainwise::ui {
 namespace {
 
 constexpr int kLeftOut = 3;
+/// Tags that would fill the row so many times over do not begin as long as that.
+constexpr double kCrowd = 3;
 /// A joint must stand this far inside its tag, so that its dotted line meets it.
 constexpr double kInside = 8;
 /// A caption stays at its stretch: at least this much of it (or all of a narrower one) is shared.
@@ -76,11 +78,22 @@ std::size_t lightest(const std::vector<TagWish>& wishes, const std::vector<TagPl
                            });
 }
 
+/// The form in which all of them come near to finding room: nothing longer is tried for any.
+int roomOfMost(const std::vector<TagWish>& wishes, double row, double gap) {
+  int room = 0;
+  for (; room + 1 < kLeftOut; ++room) {
+    double all = 0;
+    for (const TagWish& wish : wishes) all += wish.widths[std::size_t(room)] + gap;
+    if (all <= kCrowd * row) break;
+  }
+  return room;
+}
+
 }  // namespace
 
 std::vector<TagPlace> placeTags(const std::vector<TagWish>& wishes, double left, double right,
                                 double gap) {
-  std::vector<TagPlace> places(wishes.size());
+  std::vector<TagPlace> places(wishes.size(), TagPlace{roomOfMost(wishes, right - left, gap), 0});
   for (;;) {
     std::vector<std::size_t> shown;
     std::vector<double> wanted;

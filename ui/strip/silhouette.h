@@ -24,6 +24,8 @@ struct Silhouette {
     bool sinks = false;
     double rate = 0;  ///< in/s as rated, for how tight the hatch is; 0 for what does not sink
     bool nylon = false;
+    /// gr/ft at a share of the part's length, that of its nearer end outside of it.
+    [[nodiscard]] double massAt(double share) const;
     bool operator==(const Piece&) const = default;
   };
   std::vector<Piece> pieces;

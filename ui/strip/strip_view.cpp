@@ -19,6 +19,7 @@
 #include "ui/strip/strip_overlay.h"
 #include "ui/text/quantities.h"
 #include "ui/text/words.h"
+#include "ui/theme/text_width.h"
 #include "ui/work/analysis_feed.h"
 
 namespace grainwise::ui {
@@ -66,7 +67,6 @@ StripView::StripView(Look* look, RigDocument* document, AnalysisFeed* feed, Rule
     updateGeometry();
     layOut(false);
   });
-  layOut(false);
 }
 
 StripView::~StripView() = default;
@@ -377,14 +377,15 @@ void StripView::fitInside(Block* block, std::size_t part) {
   Block::Picture picture;
   picture.shape = m_shapes[part];
   picture.pixelsPerGrain = m_pixelsPerGrain;
-  const QFontMetricsF metrics(m_look->font(kInsideType, true));
+  const QFont font = m_look->font(kInsideType, true);
+  const QFontMetricsF metrics(font);
   const double wide = m_slideTo[part].width();
   const double tall = metrics.height() - 2;
   const bool room = !picture.shape.isFly && !picture.shape.runsOn &&
                     picture.shape.heaviest() * m_pixelsPerGrain >= tall && wide > kLeastInside;
   const QStringList choices = room ? captionsOf(part) : QStringList();
   for (const QString& words : choices) {
-    const double share = (metrics.horizontalAdvance(words) + 2 * kInsideMargin) / wide;
+    const double share = (textWidth(words, font) + 2 * kInsideMargin) / wide;
     if (share > 1) continue;
     const auto fits = [&](double middle) {
       const double from = middle - share / 2;
@@ -519,7 +520,7 @@ double StripView::halfLine(double from, double to) const {
 
 /// What stands beside the line: all that has no caption inside, from the fly back. Leaders and tippets
 /// in a row that are too short for their own words share one caption.
-std::vector<CaptionWish> StripView::captionWishes(const QFontMetricsF& metrics) const {
+std::vector<CaptionWish> StripView::captionWishes(const QFont& font) const {
   const auto& parts = m_feed->rig()->parts;
   const auto beside = [&](std::size_t i) {
     return m_blocks[qsizetype(i)]->picture().caption.isEmpty() && !(m_lensShown && m_lens->shows(i));
@@ -529,7 +530,7 @@ std::vector<CaptionWish> StripView::captionWishes(const QFontMetricsF& metrics) 
            !parts[i].isCoatedLeader();
   };
   const auto tight = [&](std::size_t i) {
-    return metrics.horizontalAdvance(captionsOf(i).front()) + kInsideMargin > m_slideTo[i].width();
+    return textWidth(captionsOf(i).front(), font) + kInsideMargin > m_slideTo[i].width();
   };
   std::vector<CaptionWish> wishes;
   for (std::size_t i = parts.size(); i-- > 0;) {
@@ -555,13 +556,14 @@ std::vector<CaptionWish> StripView::captionWishes(const QFontMetricsF& metrics) 
 
 /// Captions that do not fit inside their block.
 void StripView::fitCaptions() {
-  const QFontMetricsF metrics(m_look->font(kOutsideType));
+  const QFont font = m_look->font(kOutsideType);
+  const QFontMetricsF metrics(font);
   CaptionRoom room;
   room.body = QRectF(6, bodyTop() - 2, width() - 12, ruleTop() - bodyTop());
   room.middle = m_middle;
   room.height = std::ceil(metrics.height());
   room.halfLine = [this](double from, double to) { return halfLine(from, to); };
-  room.width = [&](const QString& words) { return metrics.horizontalAdvance(words) + 2; };
+  room.width = [&](const QString& words) { return textWidth(words, font) + 2; };
   room.elided = [&](const QString& words, double wide) {
     return metrics.elidedText(words, Qt::ElideRight, wide - 2);
   };
@@ -569,7 +571,7 @@ void StripView::fitCaptions() {
     if (tag->isVisibleTo(this)) room.uprights.push_back(m_ruler->x(tag->junction().at));
   }
   if (m_lensShown) room.taken.push_back(QRectF(m_lens->geometry()).adjusted(-4, -2, 4, 2));
-  const std::vector<CaptionWish> wishes = captionWishes(metrics);
+  const std::vector<CaptionWish> wishes = captionWishes(font);
   m_captions.clear();
   for (const auto& caption : placeCaptions(wishes, room)) {
     if (caption) m_captions.push_back(*caption);

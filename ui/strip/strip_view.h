@@ -112,7 +112,7 @@ class StripView : public QWidget {
   void fitTags();
   void fitLens();
   void fitCaptions();
-  [[nodiscard]] std::vector<CaptionWish> captionWishes(const QFontMetricsF& metrics) const;
+  [[nodiscard]] std::vector<CaptionWish> captionWishes(const QFont& font) const;
   void fitTabOrder();
   void fitFromRod(bool empty);
   void place(double share);

@@ -2,8 +2,10 @@
 #include "ui/theme/pill_button.h"
 
 #include <QAccessibleWidget>
-#include <QFontMetrics>
 #include <QPainter>
+#include <cmath>
+
+#include "ui/theme/text_width.h"
 
 namespace grainwise::ui {
 namespace {
@@ -72,8 +74,7 @@ void PillButton::setGivesWay(bool gives) {
 }
 
 QSize PillButton::sizeHint() const {
-  const QFontMetrics widest(m_look->font(kTextPixels, m_form == Form::pill));
-  const int words = widest.horizontalAdvance(text());
+  const int words = int(std::ceil(textWidth(text(), m_look->font(kTextPixels, m_form == Form::pill))));
   const int padding = m_look->px(m_form == Form::sentence ? 20 : 28);
   return {std::max(m_look->px(44), words + padding), m_look->px(44)};
 }
