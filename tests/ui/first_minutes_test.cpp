@@ -95,6 +95,11 @@ TEST_CASE_METHOD(StripBench, "the Shelf goes with a rig that is begun or opened,
   document.apply(QStringLiteral("step"), test::twoTips());
   document.undoStack()->undo();
   CHECK(shownGroup(*shelf) == leaders);
+  for (const Rig& rig : {test::twoTips(), rigs::plainWinter()}) {  // there and back in one gesture
+    document.apply(QStringLiteral("length"), rig, QStringLiteral("length"));
+  }
+  CHECK(document.undoStack()->count() == 0);
+  CHECK(shownGroup(*shelf) == leaders);
   const QTemporaryDir folder;
   REQUIRE(document.saveAs(folder.filePath(QStringLiteral("a.rig.json"))).empty());
   CHECK(shownGroup(*shelf) == leaders);

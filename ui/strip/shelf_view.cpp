@@ -185,10 +185,11 @@ void ShelfView::showKind(PartKind kind) {
   enterCards();
 }
 
-/// A rig that was opened or begun, not one that was edited or is only tried.
+/// A rig that was opened or begun, not one that was edited, also back to what it was, or is only tried.
 void ShelfView::chooseForNewRig() {
   const auto rig = m_document->shown();
-  if (m_document->previewing() || m_document->undoStack()->count() > 0 || m_chosenFor.lock() == rig) return;
+  if (m_document->previewing() || m_document->undoStack()->count() > 0) return;
+  if (m_chosenFor != nullptr && *m_chosenFor == *rig) return;
   m_chosenFor = rig;
   chooseGroup();
 }

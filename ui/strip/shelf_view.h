@@ -62,7 +62,7 @@ class ShelfView : public QWidget {
   QListView* m_cards;
   QLabel* m_nothing;
   ShelfModel* m_model;
-  std::weak_ptr<const Rig> m_chosenFor;  ///< the rig that was opened when the group was chosen
+  std::shared_ptr<const Rig> m_chosenFor;  ///< the rig that was opened when the group was chosen
   QMap<PartKind, int> m_firstOf;  ///< the first group with a part of the kind, leaders the bare ones
 };
 
