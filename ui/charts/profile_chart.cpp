@@ -33,9 +33,9 @@ constexpr int kAxisType = 14;
 constexpr int kWidth = 1366;
 constexpr int kLeastWidth = 400;
 /// Columns in which a dense line is thinned, in window pixels.
-constexpr double kColumn_px = 8;
+constexpr double kColumn_px = 12;
 /// The grains so far only rise: so many columns together show it as well.
-constexpr double kSoFarColumns = 2;
+constexpr double kSoFarColumns = 1.5;
 /// Columns of the area that are filled at once as far as all of them reach.
 constexpr std::size_t kTogether = 64;
 constexpr double kStep_ft = 0.5;
@@ -242,20 +242,21 @@ void ProfileChart::applyLook() {
   refresh();
 }
 
-/// The upper edge of the area in every column of the plot that the line reaches, from `from` on.
-std::vector<int> ProfileChart::areaTops(const QRectF& plot, int from) const {
+/// The upper edge of the area in every column of the plot that the line reaches, `column` px wide, from `from` on.
+std::vector<int> ProfileChart::areaTops(const QRectF& plot, int from, int column) const {
   const double left = m_ruler->x(Station(0));
   const double perFoot = m_ruler->pixelsPerFoot();
   const auto xOf = [&](const QPointF& point) { return left + point.x() * perFoot; };
   const int end = int(std::round(xOf(m_masses.last())));
   std::vector<int> tops;
   qsizetype i = 0;
-  for (int x = from; x < end; ++x) {
-    while (i + 2 < m_masses.size() && xOf(m_masses[i + 1]) < x + 0.5) ++i;
+  for (int x = from; x < end; x += column) {
+    const double middle = x + column / 2.0;
+    while (i + 2 < m_masses.size() && xOf(m_masses[i + 1]) < middle) ++i;
     const QPointF& a = m_masses[i];
     const QPointF& b = m_masses[std::min(i + 1, m_masses.size() - 1)];
     const double wide = xOf(b) - xOf(a);
-    const double share = wide > 0 ? std::clamp((x + 0.5 - xOf(a)) / wide, 0.0, 1.0) : 1.0;
+    const double share = wide > 0 ? std::clamp((middle - xOf(a)) / wide, 0.0, 1.0) : 1.0;
     const double value = a.y() + (b.y() - a.y()) * share;
     tops.push_back(int(std::round(plot.bottom() - plot.height() * value / m_mass->max())));
   }
@@ -269,15 +270,19 @@ void ProfileChart::paintArea(QPainter& p, const QRectF& plot) const {
   const QColor colour = laidOn(m_look->colours().paper, m_look->colours().river, kWash);
   const int bottom = int(std::round(plot.bottom()));
   const int left = int(std::round(m_ruler->x(Station(m_masses.first().x()))));
-  const std::vector<int> tops = areaTops(plot, left);
+  const int column = isDense(m_feed->analysis()) ? 2 : 1;
+  const std::vector<int> tops = areaTops(plot, left, column);
+  const auto fill = [&](std::size_t from, std::size_t end, int top, int to) {
+    p.fillRect(QRect(left + int(from) * column, top, int(end - from) * column, to - top), colour);
+  };
   for (std::size_t from = 0; from < tops.size(); from += kTogether) {
     const std::size_t end = std::min(from + kTogether, tops.size());
     const int lowest = *std::max_element(tops.begin() + std::ptrdiff_t(from), tops.begin() + std::ptrdiff_t(end));
-    p.fillRect(QRect(left + int(from), lowest, int(end - from), bottom - lowest), colour);
+    fill(from, end, lowest, bottom);
     for (std::size_t i = from; i < end;) {
       const std::size_t first = i;
       while (i < end && tops[i] == tops[first]) ++i;
-      p.fillRect(QRect(left + int(first), tops[first], int(i - first), lowest - tops[first]), colour);
+      fill(first, i, tops[first], lowest);
     }
   }
 }

@@ -65,7 +65,7 @@ class ProfileChart : public QWidget {
   void place();
   void fit();
   void smooth(bool smooth);
-  [[nodiscard]] std::vector<int> areaTops(const QRectF& plot, int from) const;
+  [[nodiscard]] std::vector<int> areaTops(const QRectF& plot, int from, int column) const;
   void paintArea(QPainter& p, const QRectF& plot) const;
   void paintGrid(QPainter& p, const QRectF& plot) const;
   void cursorChanged();

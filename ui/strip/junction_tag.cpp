@@ -25,7 +25,9 @@ JunctionTag::JunctionTag(Look* look, QWidget* parent) : QWidget(parent), m_look(
 void JunctionTag::setJunction(const Junction& junction, const QString& spoken) {
   m_junction = junction;
   const DisplayUnits units = m_look->units();
-  m_words = {junctionTag(junction, units), junctionFigures(junction, units), QString()};
+  const Said said{junction.rodSideMean, junction.flySideMean, junction.verdict, units, QLocale()};
+  if (m_said != said) m_words = {junctionTag(junction, units), junctionFigures(junction, units), QString()};
+  m_said = said;
   const QString& tag = words(Room::whole);
   const QString name = tr("%1, %2").arg(tag, gradeWord(grade(junction.verdict)));
   if (accessibleName() != name) setAccessibleName(name);
@@ -68,8 +70,25 @@ void JunctionTag::focusOutEvent(QFocusEvent* event) {
   update();
 }
 
+JunctionTag::Drawn JunctionTag::toDraw() const {
+  const Colours& c = m_look->colours();
+  return {words(m_room), grade(m_junction.verdict), size(), m_look->font(kType), c.card, c.slate, c.river, c.ink,
+          devicePixelRatioF(), hasFocus()};
+}
+
 void JunctionTag::paintEvent(QPaintEvent*) {
-  QPainter p(this);
+  if (const Drawn now = toDraw(); m_drawn != now) {
+    m_picture = QPixmap(size() * now.scale);
+    m_picture.setDevicePixelRatio(now.scale);
+    m_picture.fill(Qt::transparent);
+    QPainter p(&m_picture);
+    draw(p);
+    m_drawn = now;
+  }
+  QPainter(this).drawPixmap(0, 0, m_picture);
+}
+
+void JunctionTag::draw(QPainter& p) const {
   p.setRenderHint(QPainter::Antialiasing);
   const Colours& c = m_look->colours();
   const double edge = hasFocus() ? 2.0 : 0.9;

@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QLocale>
+#include <QPixmap>
 #include <QWidget>
 #include <array>
+#include <optional>
 
 #include "core/mass/junctions.h"
 #include "ui/theme/look.h"
@@ -35,10 +38,34 @@ class JunctionTag : public QWidget {
   void focusOutEvent(QFocusEvent* event) override;
 
  private:
+  /// What the words are made of: most joints stay as they are at an edit.
+  struct Said {
+    GrainsPerFoot rodSideMean, flySideMean;
+    JunctionVerdict verdict;
+    DisplayUnits units;
+    QLocale locale;
+    bool operator==(const Said&) const = default;
+  };
+  /// What a picture of the badge is made of.
+  struct Drawn {
+    QString words;
+    Grade grade;
+    QSize size;
+    QFont font;
+    QColor card, slate, river, ink;
+    double scale;
+    bool focus;
+    bool operator==(const Drawn&) const = default;
+  };
+  [[nodiscard]] Drawn toDraw() const;
+  void draw(QPainter& p) const;
   [[nodiscard]] const QString& words(Room room) const { return m_words[std::size_t(room)]; }
 
   Look* m_look;
   Junction m_junction;
+  std::optional<Said> m_said;
+  std::optional<Drawn> m_drawn;
+  QPixmap m_picture;               ///< of `m_drawn`: rounded edges are slow to smooth
   std::array<QString, 3> m_words;  ///< by room; a glyph alone has none
   Room m_room = Room::whole;
 };

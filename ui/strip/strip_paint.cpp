@@ -13,6 +13,7 @@
 #include "ui/strip/strip_view.h"
 #include "ui/text/quantities.h"
 #include "ui/text/words.h"
+#include "ui/theme/text_width.h"
 #include "ui/theme/ground.h"
 #include "ui/work/analysis_feed.h"
 
@@ -105,7 +106,7 @@ void StripView::paintRule(QPainter& p) const {
     if (!labelled) continue;
     QString words = QLocale().toString(value, 'g', 5);
     if (i == 0) words += QLatin1Char(' ') + lengthUnit(units);
-    const double wide = metrics.horizontalAdvance(words);
+    const double wide = textWidth(words, font);
     if (x + wide / 2 > width() - 4) continue;
     p.drawText(QRectF(x - wide / 2 - 4, y + 9, wide + 8, metrics.height()), Qt::AlignCenter, words);
   }
