@@ -111,6 +111,8 @@ void ProfileChart::makeAxesAndSeries() {
   // Labels that are never seen would be laid out all the same: as few as can be.
   m_feet->setTickCount(2);
   m_grains->setTickCount(2);
+  // Before the chart gives them a type of its own, which would be loaded for nothing.
+  for (QValueAxis* axis : {m_feet, m_mass, m_grains}) axis->setLabelsFont(m_look->font(kAxisType));
   m_chart->addAxis(m_feet, Qt::AlignBottom);
   m_chart->addAxis(m_mass, Qt::AlignLeft);
   m_chart->addAxis(m_grains, Qt::AlignRight);

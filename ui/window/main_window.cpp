@@ -122,6 +122,7 @@ MainWindow::MainWindow(const Shelf& shelf, QWidget* parent) : QMainWindow(parent
   m_own = new OwnStore(carriedShelf() != nullptr ? *carriedShelf() : shelf, {}, this);
   connect(m_own, &OwnStore::ownChanged, this, [this] { m_shelf = m_own->all(); });
   m_desk = new SettingsDesk(&m_settings, &m_look, m_preferences, m_own, this);
+  QApplication::setFont(m_look.font(15));  // now, or the first words are set in a type that nothing uses
   m_autosave->keepPaceOf(m_preferences);
   m_undo = new QUndoGroup(this);
   m_undo->addStack(m_document->undoStack());
