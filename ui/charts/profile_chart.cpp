@@ -32,10 +32,10 @@ constexpr int kBottom = 11;
 constexpr int kAxisType = 14;
 constexpr int kWidth = 1366;
 constexpr int kLeastWidth = 400;
-/// Columns in which a dense line is thinned, in window pixels.
-constexpr double kColumn_px = 12;
-/// The grains so far only rise: so many columns together show it as well.
-constexpr double kSoFarColumns = 1.5;
+/// Columns in which a line of many points is thinned, in window pixels; one so dense that only its upper and
+/// lower edge are seen, and the grains so far, which only rise, in wider ones.
+constexpr double kColumn_px = 6;
+constexpr double kWideColumn_px = 16;
 /// Columns of the area that are filled at once as far as all of them reach.
 constexpr std::size_t kTogether = 64;
 constexpr double kStep_ft = 0.5;
@@ -212,7 +212,8 @@ void ProfileChart::smooth(bool smooth) {
 void ProfileChart::refresh() {
   const Analysis& a = m_feed->analysis();
   m_drawn = m_feed->runs();
-  const double column_ft = kColumn_px / m_ruler->pixelsPerFoot();
+  const double perPixel_ft = 1 / m_ruler->pixelsPerFoot();
+  const double column_ft = (isDense(a) ? kWideColumn_px : kColumn_px) * perPixel_ft;
   m_masses = thinned(massPoints(a, m_look->units()), column_ft);
   double highest = shownValue(kLeastHighest.value(), Measure::lineMass, m_look->units());
   for (const QPointF& point : std::as_const(m_masses)) highest = std::max(highest, point.y());
@@ -224,7 +225,7 @@ void ProfileChart::refresh() {
   setAxes(highest, a.totals.mass.value());
   smooth(!isDense(a));
   m_line->replace(m_masses);
-  m_soFar->replace(thinned(grainPoints(a), kSoFarColumns * column_ft));
+  m_soFar->replace(thinned(grainPoints(a), kWideColumn_px * perPixel_ft));
   cursorChanged();
   update();
 }

@@ -115,6 +115,7 @@ void StripView::paintRule(QPainter& p) const {
 
 /// A dotted line from each tag down through its joint.
 void StripView::paintJoints(QPainter& p) const {
+  p.setRenderHint(QPainter::Antialiasing, false);
   p.setPen(QPen(m_look->colours().slate, 1, Qt::DotLine));
   const double from = kTagTop + JunctionTag::heightFor(*m_look);
   for (const JunctionTag* tag : m_tags) {
@@ -122,6 +123,7 @@ void StripView::paintJoints(QPainter& p) const {
     const double x = std::round(m_ruler->x(tag->junction().at)) + 0.5;
     p.drawLine(QPointF(x, from), QPointF(x, m_middle + halfLine(x - 1, x + 1) + 10));
   }
+  p.setRenderHint(QPainter::Antialiasing);
 }
 
 /// From the last six feet to the lens that shows them.

@@ -17,11 +17,16 @@ namespace {
 /// A name longer than this is no caption; what the part is says more in the same room.
 constexpr qsizetype kMostCaption = 20;
 
-/// The part by itself: what it weighs and how its mass runs, label and scale applied.
-MassProfile aloneProfile(const Part& part) {
-  Rig alone;
-  alone.parts.push_back(part);
-  return massProfile(alone);
+/// The part by itself: what it weighs and how its mass runs, label and scale applied. Several words are made of
+/// one part after the other: the last is kept. From the window's thread only.
+const MassProfile& aloneProfile(const Part& part) {
+  static Rig alone;
+  static MassProfile kept;
+  if (alone.parts.empty() || !(alone.parts.front() == part)) {
+    alone.parts = {part};
+    kept = massProfile(alone);
+  }
+  return kept;
 }
 
 QString nameOf(const Part& part) {
@@ -63,7 +68,7 @@ QString headCaption(const Part& part, DisplayUnits units) {
 }
 
 QString tipCaption(const Part& part, DisplayUnits units) {
-  const MassProfile profile = aloneProfile(part);
+  const MassProfile& profile = aloneProfile(part);
   QStringList words{lengthText(part.length(), units)};
   const QString share = sinkShare(part, profile);
   if (!share.isEmpty()) words.append(share);
@@ -261,7 +266,7 @@ QString partSpoken(const Part& part, DisplayUnits units) {
     return units.grams ? Words::tr("fly, %1 grams").arg(massNumber(wet, units))
                        : Words::tr("fly, %1 grains").arg(massNumber(wet, units));
   }
-  const MassProfile profile = aloneProfile(part);
+  const MassProfile& profile = aloneProfile(part);
   const Feet length = part.length();
   const double shown = shownValue(length.value(), Measure::length, units);
   const QString lineMass = lineMassNumber(profile.places.front().line / length, units);
