@@ -15,6 +15,7 @@
 #include <QTest>
 
 #include "core/analysis/rule_table.h"
+#include "tests/support/sample_window.h"
 #include "tests/support/strip_bench.h"
 #include "tests/support/tab_walk.h"
 #include "ui/clinic/clinic_face.h"
@@ -64,12 +65,7 @@ struct EveryButton : test::UiFixture {
   void start() {
     window.reset();
     QApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
-    QSettings().clear();
-    window = std::make_unique<MainWindow>(test::genericShelf());
-    window->look()->setReduceMotion(true);
-    window->askUnsaved = [] { return MainWindow::Unsaved::discard; };
-    window->startFrom(test::sampleRig("01-plain-winter.rig.json"));
-    window->resize(1366, 768);
+    window = test::sampleWindow();
     window->show();
     REQUIRE(QTest::qWaitForWindowExposed(window.get()));
   }

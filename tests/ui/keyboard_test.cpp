@@ -12,6 +12,7 @@
 #include <QTest>
 
 #include "tests/support/pages.h"
+#include "tests/support/sample_window.h"
 #include "tests/support/strip_bench.h"
 #include "tests/support/tab_walk.h"
 #include "ui/clinic/clinic_face.h"
@@ -35,12 +36,7 @@ namespace {
 
 struct KeyboardFixture : test::UiFixture {
   KeyboardFixture() {
-    QSettings().clear();
-    window = std::make_unique<MainWindow>(test::genericShelf());
-    window->look()->setReduceMotion(true);
-    window->askUnsaved = [] { return MainWindow::Unsaved::discard; };
-    window->startFrom(test::sampleRig("01-plain-winter.rig.json"));
-    window->resize(1366, 768);
+    window = test::sampleWindow();
     window->show();
     window->activateWindow();
     REQUIRE(QTest::qWaitForWindowActive(window.get()));

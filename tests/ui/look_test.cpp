@@ -8,6 +8,7 @@
 #include <QTest>
 
 #include "tests/support/pages.h"
+#include "tests/support/sample_window.h"
 #include "tests/support/strip_bench.h"
 #include "tests/support/tab_walk.h"
 #include "ui/charts/cast_view.h"
@@ -63,12 +64,7 @@ void note(Worn& worn, const QWidget* top) {
 
 struct Desk {
   Desk() {
-    QSettings().clear();
-    window = std::make_unique<MainWindow>(test::genericShelf());
-    window->look()->setReduceMotion(true);
-    window->askUnsaved = [] { return MainWindow::Unsaved::discard; };
-    window->startFrom(test::sampleRig("01-plain-winter.rig.json"));
-    window->resize(1366, 768);
+    window = test::sampleWindow();
   }
   void show() {
     window->show();
