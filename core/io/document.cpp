@@ -21,6 +21,19 @@ void append(Problems& all, Problems more) {
   for (Problem& p : more) all.push_back(std::move(p));
 }
 
+/// Block by block: most files are far smaller than the largest, and a pipe does not tell its size.
+std::string readUpTo(std::istream& file, std::size_t most) {
+  constexpr std::size_t kBlock = 1 << 16;
+  std::string text;
+  while (file && text.size() < most) {
+    const std::size_t had = text.size();
+    text.resize(std::min(had + kBlock, most));
+    file.read(text.data() + had, static_cast<std::streamsize>(text.size() - had));
+    text.resize(had + static_cast<std::size_t>(file.gcount()));
+  }
+  return text;
+}
+
 }  // namespace
 
 Result<std::string> loadText(const std::filesystem::path& path) {
@@ -33,14 +46,12 @@ Result<std::string> loadText(const std::filesystem::path& path) {
     return tl::unexpected(Problems{fileProblem(path, Problem::tr("this is a folder"), Problem::tr("name a file in it"))});
   }
   std::ifstream file(path, std::ios::binary);
-  std::string text(static_cast<std::size_t>(limits::kFileBytes) + 1, '\0');
-  if (file) file.read(text.data(), static_cast<std::streamsize>(text.size()));
+  std::string text = readUpTo(file, static_cast<std::size_t>(limits::kFileBytes) + 1);
   if (!file.is_open() || file.bad()) {
     return tl::unexpected(Problems{fileProblem(
         path, Problem::tr("the file cannot be read"),
         Problem::tr("check who may read it and that it is a plain file"))});
   }
-  text.resize(static_cast<std::size_t>(file.gcount()));
   return text;
 }
 
