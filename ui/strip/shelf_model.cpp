@@ -4,6 +4,7 @@
 #include <QListView>
 #include <QMimeData>
 #include <QPainter>
+#include <QPixmapCache>
 #include <QRegularExpression>
 #include <algorithm>
 
@@ -19,6 +20,7 @@ namespace {
 constexpr int kCardHeight = 58;
 constexpr int kLeastWidth = 300;
 constexpr int kShapeWidth = 84;
+constexpr double kCardEdge = 3.5;  ///< from its cell
 constexpr double kShapeHeight = 36;
 /// A single group of light things keeps this scale, so that they do not look heavy.
 constexpr double kLeastHeaviest_gr_per_ft = 6;
@@ -69,6 +71,26 @@ QStringList lineFigures(const ShelfCard& card, DisplayUnits units) {
     default:
       return {length, diameterWords(part, units), mass, sinkWords(part, units)};
   }
+}
+
+/// An empty card. Many of one size are shown at once, and rounded edges are slow to smooth: kept.
+QPixmap emptyCard(const QSize& size, const QColor& fill, const QPen& edge, double scale) {
+  const QString key = QStringLiteral("shelf card %1 %2 %3 %4 %5 %6")
+                          .arg(size.width()).arg(size.height())
+                          .arg(fill.name(), edge.color().name()).arg(edge.widthF()).arg(scale);
+  QPixmap picture;
+  if (QPixmapCache::find(key, &picture)) return picture;
+  picture = QPixmap((QSizeF(size) * scale).toSize());
+  picture.setDevicePixelRatio(scale);
+  picture.fill(Qt::transparent);
+  QPainter p(&picture);
+  p.setRenderHint(QPainter::Antialiasing);
+  p.setBrush(fill);
+  p.setPen(edge);
+  p.drawRoundedRect(QRectF(QPointF(), size).adjusted(kCardEdge, kCardEdge, -kCardEdge, -kCardEdge), 6, 6);
+  p.end();
+  QPixmapCache::insert(key, picture);
+  return picture;
 }
 
 }  // namespace
@@ -229,10 +251,9 @@ void ShelfCardPainter::paint(QPainter* p, const QStyleOptionViewItem& option,
   const Colours& c = m_look->colours();
   const bool chosen = option.state & QStyle::State_Selected;
   const bool focused = chosen && option.widget != nullptr && option.widget->hasFocus();
-  const QRectF face = QRectF(option.rect).adjusted(3.5, 3.5, -3.5, -3.5);
-  p->setBrush(c.card);
-  p->setPen(QPen(chosen ? c.river : c.edge, focused ? 3 : 1));  // as on the line
-  p->drawRoundedRect(face, 6, 6);
+  const QRectF face = QRectF(option.rect).adjusted(kCardEdge, kCardEdge, -kCardEdge, -kCardEdge);
+  const QPen edge(chosen ? c.river : c.edge, focused ? 3 : 1);  // as on the line
+  p->drawPixmap(option.rect.topLeft(), emptyCard(option.rect.size(), c.card, edge, p->device()->devicePixelRatioF()));
   const ShelfCard& card = m_model->card(index.row());
   const double margin = m_look->px(12);
   const QRectF shape(face.left() + margin, face.top() + 4, m_look->px(kShapeWidth), face.height() - 8);
