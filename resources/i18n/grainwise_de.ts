@@ -8362,8 +8362,8 @@ Winterspitze, 113.5, 10</translation>
         <translation>Wiederholen</translation>
     </message>
     <message>
-        <source>A−</source>
-        <translation>A−</translation>
+        <source>A–</source>
+        <translation>A–</translation>
     </message>
     <message>
         <source>A+</source>

@@ -8362,8 +8362,8 @@ punta de invierno, 113.5, 10</translation>
         <translation>Rehacer</translation>
     </message>
     <message>
-        <source>A−</source>
-        <translation>A−</translation>
+        <source>A–</source>
+        <translation>A–</translation>
     </message>
     <message>
         <source>A+</source>

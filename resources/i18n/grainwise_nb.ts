@@ -8362,8 +8362,8 @@ vintertupp, 113.5, 10</translation>
         <translation>Gjør om</translation>
     </message>
     <message>
-        <source>A−</source>
-        <translation>A−</translation>
+        <source>A–</source>
+        <translation>A–</translation>
     </message>
     <message>
         <source>A+</source>

@@ -233,4 +233,14 @@ TEST_CASE_METHOD(test::UiFixture, "with reduced motion no page moves by itself; 
   });
 }
 
+TEST_CASE_METHOD(test::UiFixture, "what has no type of its own is set in the window's, from its first words on") {
+  QApplication::setFont(QFont(QStringLiteral("Sans Serif"), 9));  // as the desktop has it
+  const auto window = test::sampleWindow();
+  const QLabel plain(window->centralWidget());
+  CHECK(plain.font().families() == window->look()->font(15).families());
+  CHECK(plain.font().pixelSize() == window->look()->px(15));
+  window->look()->setTypeScale(1.5);
+  CHECK(plain.font().pixelSize() == window->look()->px(15));
+}
+
 }  // namespace grainwise::ui

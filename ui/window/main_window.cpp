@@ -122,7 +122,10 @@ MainWindow::MainWindow(const Shelf& shelf, QWidget* parent) : QMainWindow(parent
   m_own = new OwnStore(carriedShelf() != nullptr ? *carriedShelf() : shelf, {}, this);
   connect(m_own, &OwnStore::ownChanged, this, [this] { m_shelf = m_own->all(); });
   m_desk = new SettingsDesk(&m_settings, &m_look, m_preferences, m_own, this);
-  QApplication::setFont(m_look.font(15));  // now, or the first words are set in a type that nothing uses
+  // Now, or the first words are set in a type that nothing uses; the pages take theirs from this window, which
+  // is older than the new type.
+  QApplication::setFont(m_look.font(15));
+  setFont(QApplication::font());
   m_autosave->keepPaceOf(m_preferences);
   m_undo = new QUndoGroup(this);
   m_undo->addStack(m_document->undoStack());
@@ -136,7 +139,7 @@ MainWindow::MainWindow(const Shelf& shelf, QWidget* parent) : QMainWindow(parent
   m_top = new TopBar(&m_look, m_document, m_actions->menu(), m_actions->unitsMenu(), whole);
   m_top->addActionButton(m_actions->undo, tr("Undo"));
   m_top->addActionButton(m_actions->redo, tr("Redo"));
-  m_top->addActionButton(m_actions->smaller, tr("A−"));
+  m_top->addActionButton(m_actions->smaller, tr("A–"));  // a dash: the first type has no minus
   m_top->addActionButton(m_actions->larger, tr("A+"));
   column->addWidget(m_top);
   m_notice = new NoticeBar(&m_look, whole);
@@ -272,6 +275,7 @@ void MainWindow::connectActions() {
 void MainWindow::applyLook() {
   m_system.wear();
   QApplication::setFont(m_look.font(15));
+  setFont(QApplication::font());
   for (QMenu* menu : findChildren<QMenu*>()) menu->setFont(m_look.font(15));
 }
 
