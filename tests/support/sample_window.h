@@ -16,7 +16,7 @@ inline std::unique_ptr<ui::MainWindow> sampleWindow() {
   auto window = std::make_unique<ui::MainWindow>(genericShelf());
   window->look()->setReduceMotion(true);
   window->askUnsaved = [] { return ui::MainWindow::Unsaved::discard; };
-  window->startFrom(sampleRig("01-plain-winter.rig.json"));
+  window->startFrom(sampleRig("01-plain-winter"));
   window->resize(1366, 768);
   return window;
 }

@@ -6,9 +6,9 @@
 #include <QVBoxLayout>
 #include <memory>
 
-#include "core/io/rig_file.h"
 #include "core/io/shelf_file.h"
 #include "tests/support/rig_parts.h"
+#include "tests/support/sample_rig.h"
 #include "tests/support/ui_support.h"
 #include "ui/document/rig_document.h"
 #include "ui/strip/block.h"
@@ -19,9 +19,6 @@
 
 namespace grainwise::test {
 
-inline Rig sampleRig(const char* file) {
-  return loadRig(std::string(GRAINWISE_SOURCE_DIR "/sample-rigs/") + file).value();
-}
 inline Shelf genericShelf() {
   return loadShelf(GRAINWISE_SOURCE_DIR "/resources/shelf/generic.shelf.json").value();
 }

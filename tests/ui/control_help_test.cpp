@@ -48,7 +48,7 @@ struct HelpFixture : test::UiFixture {
     QSettings().clear();
     window = std::make_unique<MainWindow>(test::genericShelf());
     window->askUnsaved = [] { return MainWindow::Unsaved::discard; };
-    window->startFrom(test::sampleRig("01-plain-winter.rig.json"));
+    window->startFrom(test::sampleRig("01-plain-winter"));
     window->resize(1366, 768);
     window->show();
     REQUIRE(QTest::qWaitForWindowExposed(window.get()));

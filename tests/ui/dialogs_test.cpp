@@ -60,7 +60,7 @@ struct DialogFixture : Pseudo, test::UiFixture {};
 TEST_CASE_METHOD(DialogFixture, "every dialog goes through translation, and Escape calls it off") {
   QSettings().clear();
   MainWindow window(test::genericShelf());
-  window.startFrom(test::sampleRig("01-plain-winter.rig.json"));
+  window.startFrom(test::sampleRig("01-plain-winter"));
   window.show();
   REQUIRE(QTest::qWaitForWindowExposed(&window));
   for (const char* face : {"clinic", "bench"}) window.faces()->open(QLatin1String(face));

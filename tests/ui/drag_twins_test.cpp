@@ -153,7 +153,7 @@ TEST_CASE_METHOD(test::UiFixture, "twins: Alt+Down copies a part from A to B as 
   MainWindow window(test::genericShelf());
   window.look()->setReduceMotion(true);
   window.askUnsaved = [] { return MainWindow::Unsaved::discard; };
-  window.startFrom(test::sampleRig("01-plain-winter.rig.json"));
+  window.startFrom(test::sampleRig("01-plain-winter"));
   window.resize(1366, 768);
   window.show();
   window.activateWindow();

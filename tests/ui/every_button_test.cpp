@@ -250,7 +250,7 @@ TEST_CASE_METHOD(EveryButton, "every button: each of the wallet does something t
                         test::write(path, "a card");
                         return QString();
                       }});
-    wallet->addRig(test::sampleRig("04-small-river.rig.json"));
+    wallet->addRig(test::sampleRig("04-small-river"));
     REQUIRE(QTest::qWaitFor([&] { return !wallet->busy() && wallet->packed() != nullptr; }, kAnswer_ms));
     REQUIRE_FALSE(wallet->packed()->wallet.tips.empty());
     if (chosen) {

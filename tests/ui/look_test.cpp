@@ -226,7 +226,7 @@ TEST_CASE_METHOD(test::UiFixture, "with reduced motion no page moves by itself; 
   desk.window->bench()->openCast();
   CHECK(QTest::qWaitFor([&] { return movers(desk.window.get()).contains(QStringLiteral("cast")); }, kWait_ms));
   desk.window->look()->setReduceMotion(true);
-  desk.window->startFrom(test::sampleRig("wrong-hinge.rig.json"));
+  desk.window->startFrom(test::sampleRig("wrong-hinge"));
   desk.visit([&](const QString& page, const QWidget* top) {
     INFO(page.toStdString());
     CHECK(QTest::qWaitFor([&] { return movers(top).isEmpty(); }, kWait_ms));

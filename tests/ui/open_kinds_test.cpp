@@ -38,7 +38,7 @@ struct OpenFixture : test::UiFixture {
     QSettings().clear();
     window = std::make_unique<MainWindow>(test::genericShelf());
     window->askUnsaved = [] { return MainWindow::Unsaved::discard; };
-    window->startFrom(test::sampleRig("01-plain-winter.rig.json"));
+    window->startFrom(test::sampleRig("01-plain-winter"));
     window->show();
     REQUIRE(QTest::qWaitForWindowExposed(window.get()));
   }

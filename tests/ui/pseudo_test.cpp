@@ -42,12 +42,12 @@ constexpr QSize kScreen(1366, 768);
 /// What runs in the background has its picture by then, or says that it is working on it.
 constexpr int kSettle_ms = 60;
 constexpr int kMostSettle_ms = 3000;
-const QStringList kRigs{QStringLiteral("01-plain-winter.rig.json"), QStringLiteral("wrong-hinge.rig.json"),
-                        QStringLiteral("wrong-fat-fly.rig.json"), QStringLiteral("wrong-no-grip.rig.json")};
+const QStringList kRigs{QStringLiteral("01-plain-winter"), QStringLiteral("wrong-hinge"),
+                        QStringLiteral("wrong-fat-fly"), QStringLiteral("wrong-no-grip")};
 
 /// A rig whose own names are no words, so that every word on screen is the program's.
-Rig namelessRig(const QString& file) {
-  Rig rig = test::sampleRig(file.toLatin1().constData());
+Rig namelessRig(const QString& name) {
+  Rig rig = test::sampleRig(name.toStdString());
   rig.name = "Qq 1";
   rig.notes.reset();
   if (rig.water && rig.water->name) rig.water->name = "Qq 2";
@@ -212,7 +212,7 @@ TEST_CASE_METHOD(test::UiFixture, "the reader of the window sees what is untrans
 }
 
 TEST_CASE_METHOD(PseudoFixture, "every page of the bench goes through translation, and has room for it") {
-  for (const QString& file : kRigs) readBench(file);
+  for (const QString& name : kRigs) readBench(name);
   window->startFrom(Rig{});
   for (const auto& [name, open] : benchPages()) {
     open();

@@ -256,7 +256,7 @@ TEST_CASE_METHOD(StripBench, "files and other things are left to the window") {
 }
 
 TEST_CASE_METHOD(StripBench, "parts in the lens are dragged and dropped on as on the line") {
-  start(test::sampleRig("07-old-winter.rig.json"));
+  start(test::sampleRig("07-old-winter"));
   Lens* lens = strip->lens();
   REQUIRE(lens->isVisible());
   const std::size_t tippet = 4;

@@ -55,7 +55,7 @@ struct OutFixture : test::UiFixture {
     window->askUnsaved = [] { return MainWindow::Unsaved::discard; };
     window->look()->setReduceMotion(true);
     window->pools()->start(loadPools(GRAINWISE_SOURCE_DIR "/sample-rigs/corrow.pools.json").value());
-    window->startFrom(test::sampleRig("01-plain-winter.rig.json"));
+    window->startFrom(test::sampleRig("01-plain-winter"));
     window->resize(1366, 768);
     window->show();
     REQUIRE(QTest::qWaitForWindowExposed(window.get()));
