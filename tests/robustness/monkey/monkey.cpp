@@ -9,6 +9,7 @@
 #include <QMenu>
 #include <QTest>
 #include <QUndoStack>
+#include <cstdio>
 
 #include "core/io/rig_file.h"
 #include "core/model/check.h"
@@ -29,6 +30,7 @@ constexpr int kRemembered = 25;  // gestures told when something breaks
 constexpr int kShortStack = 12;  // undone and redone after every gesture, longer ones now and then
 constexpr int kLongStackEvery = 40;
 constexpr int kGesturesPerWindow = 1500;
+constexpr int kTold = 10000;
 constexpr double kMostGrowth =
     1.25;  // of the heap between warm windows: glyphs and settings may still come
 constexpr std::size_t kGrowthBytes = 8u << 20;
@@ -212,7 +214,10 @@ QString Monkey::play(int times) {
   int all = 0;
   for (const Gesture& g : gestures()) all += g.weight;
   for (int i = 0; i < times; ++i) {
-    ++m_number;
+    if (++m_number % kTold == 0) {
+      std::printf("%d gestures\n", m_number);
+      std::fflush(stdout);
+    }
     int at = int(below(std::size_t(all)));
     std::size_t which = 0;
     while (at >= gestures()[which].weight) at -= gestures()[which++].weight;

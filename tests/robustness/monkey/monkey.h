@@ -7,6 +7,7 @@
 #include <QString>
 #include <QStringList>
 #include <QTemporaryDir>
+#include <QTest>
 #include <QTimer>
 #include <deque>
 #include <map>
@@ -43,6 +44,8 @@ class Monkey : public QObject {
   static const std::vector<Gesture>& gestures();
 
   // monkey_hands.cpp: the gestures
+  void press(QWidget* on, const QPoint& at, Qt::KeyboardModifiers with,
+             std::initializer_list<QTest::MouseAction> actions);
   void click();
   void doubleClick();
   void rightClick();

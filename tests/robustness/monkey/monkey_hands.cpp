@@ -87,11 +87,13 @@ QWidget* Monkey::anyWindow() {
   return others.isEmpty() ? m_window.get() : others.at(int(below(std::size_t(others.size()))));
 }
 
+/// None that lets the pointer through: no click reaches it.
 QWidget* Monkey::anyWidget(QWidget* window) {
   const QList<QWidget*> children = window->findChildren<QWidget*>();
   for (int tries = 0; tries < 30; ++tries) {
     QWidget* child = children.value(int(below(std::size_t(children.size()))));
-    if (child && child->isVisible() && child->window() == window) return child;
+    if (child == nullptr || !child->isVisible() || child->window() != window) continue;
+    if (!child->testAttribute(Qt::WA_TransparentForMouseEvents)) return child;
   }
   return window;
 }
@@ -135,17 +137,27 @@ QByteArray Monkey::anyPart() {
   return QByteArray::fromStdString(text);
 }
 
+/// One after the other on a widget; on the window where a press has taken that away.
+void Monkey::press(QWidget* on, const QPoint& at, Qt::KeyboardModifiers with,
+                   std::initializer_list<QTest::MouseAction> actions) {
+  const QPointer<QWidget> still(on);
+  for (const QTest::MouseAction action : actions) {
+    QTest::mouseEvent(action, still ? still.data() : m_window.get(), Qt::LeftButton, with, at);
+  }
+}
+
 void Monkey::click() {
   QWidget* on = anyWidget();
   done(QStringLiteral("  on %1 \"%2\"")
            .arg(QLatin1String(on->metaObject()->className()), on->objectName()));
-  QTest::mouseClick(on, Qt::LeftButton, oneIn(8) ? Qt::ShiftModifier : Qt::NoModifier,
-                    anyPoint(on));
+  const Qt::KeyboardModifiers with = oneIn(8) ? Qt::ShiftModifier : Qt::NoModifier;
+  press(on, anyPoint(on), with, {QTest::MousePress, QTest::MouseRelease});
 }
 
 void Monkey::doubleClick() {
   QWidget* on = anyWidget();
-  QTest::mouseDClick(on, Qt::LeftButton, {}, anyPoint(on));
+  press(on, anyPoint(on), Qt::NoModifier,
+        {QTest::MousePress, QTest::MouseRelease, QTest::MouseDClick, QTest::MouseRelease});
 }
 
 void Monkey::rightClick() {
