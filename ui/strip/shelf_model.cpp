@@ -4,7 +4,6 @@
 #include <QListView>
 #include <QMimeData>
 #include <QPainter>
-#include <QPixmapCache>
 #include <QRegularExpression>
 #include <algorithm>
 
@@ -71,26 +70,6 @@ QStringList lineFigures(const ShelfCard& card, DisplayUnits units) {
     default:
       return {length, diameterWords(part, units), mass, sinkWords(part, units)};
   }
-}
-
-/// An empty card. Many of one size are shown at once, and rounded edges are slow to smooth: kept.
-QPixmap emptyCard(const QSize& size, const QColor& fill, const QPen& edge, double scale) {
-  const QString key = QStringLiteral("shelf card %1 %2 %3 %4 %5 %6")
-                          .arg(size.width()).arg(size.height())
-                          .arg(fill.name(), edge.color().name()).arg(edge.widthF()).arg(scale);
-  QPixmap picture;
-  if (QPixmapCache::find(key, &picture)) return picture;
-  picture = QPixmap((QSizeF(size) * scale).toSize());
-  picture.setDevicePixelRatio(scale);
-  picture.fill(Qt::transparent);
-  QPainter p(&picture);
-  p.setRenderHint(QPainter::Antialiasing);
-  p.setBrush(fill);
-  p.setPen(edge);
-  p.drawRoundedRect(QRectF(QPointF(), size).adjusted(kCardEdge, kCardEdge, -kCardEdge, -kCardEdge), 6, 6);
-  p.end();
-  QPixmapCache::insert(key, picture);
-  return picture;
 }
 
 }  // namespace
@@ -217,6 +196,20 @@ QMimeData* ShelfModel::mimeData(const QModelIndexList& indexes) const {
   return mimeOf({dragged, std::nullopt});
 }
 
+const QPixmap& KeptCard::drawn(const Drawn& now) {
+  if (now == m_drawn) return m_picture;
+  m_drawn = now;
+  m_picture = QPixmap((QSizeF(now.size) * now.scale).toSize());
+  m_picture.setDevicePixelRatio(now.scale);
+  m_picture.fill(Qt::transparent);
+  QPainter p(&m_picture);
+  p.setRenderHint(QPainter::Antialiasing);
+  p.setBrush(now.fill);
+  p.setPen(QPen(now.edge, now.pen));
+  p.drawRoundedRect(QRectF(QPointF(), now.size).adjusted(kCardEdge, kCardEdge, -kCardEdge, -kCardEdge), 6, 6);
+  return m_picture;
+}
+
 int ShelfCardPainter::heightFor(const Look& look) { return look.px(kCardHeight); }
 int ShelfCardPainter::leastWidthFor(const Look& look) { return look.px(kLeastWidth); }
 
@@ -252,8 +245,10 @@ void ShelfCardPainter::paint(QPainter* p, const QStyleOptionViewItem& option,
   const bool chosen = option.state & QStyle::State_Selected;
   const bool focused = chosen && option.widget != nullptr && option.widget->hasFocus();
   const QRectF face = QRectF(option.rect).adjusted(kCardEdge, kCardEdge, -kCardEdge, -kCardEdge);
-  const QPen edge(chosen ? c.river : c.edge, focused ? 3 : 1);  // as on the line
-  p->drawPixmap(option.rect.topLeft(), emptyCard(option.rect.size(), c.card, edge, p->device()->devicePixelRatioF()));
+  KeptCard& empty = chosen ? m_chosenCard : m_plainCard;
+  const double pen = focused ? 3 : 1;  // as on the line
+  const double scale = p->device()->devicePixelRatioF();
+  p->drawPixmap(option.rect.topLeft(), empty.drawn({option.rect.size(), c.card, chosen ? c.river : c.edge, pen, scale}));
   const ShelfCard& card = m_model->card(index.row());
   const double margin = m_look->px(12);
   const QRectF shape(face.left() + margin, face.top() + 4, m_look->px(kShapeWidth), face.height() - 8);

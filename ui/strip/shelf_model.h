@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QAbstractListModel>
+#include <QPixmap>
 #include <QStyledItemDelegate>
 #include <vector>
 
@@ -60,6 +61,24 @@ class ShelfModel : public QAbstractListModel {
   double m_longest = 1;
 };
 
+/// The picture of an empty card. Many of one size are shown at once, and rounded edges are slow to smooth: the last
+/// one is kept.
+class KeptCard {
+ public:
+  struct Drawn {
+    QSize size;
+    QColor fill, edge;
+    double pen = 0;
+    double scale = 0;  ///< of the device
+    bool operator==(const Drawn&) const = default;
+  };
+  const QPixmap& drawn(const Drawn& now);
+
+ private:
+  Drawn m_drawn;
+  QPixmap m_picture;
+};
+
 /// Paints a card: silhouette to the scale of all that are shown, name, figures.
 class ShelfCardPainter : public QStyledItemDelegate {
   Q_OBJECT
@@ -76,6 +95,7 @@ class ShelfCardPainter : public QStyledItemDelegate {
 
   Look* m_look;
   const ShelfModel* m_model;
+  mutable KeptCard m_plainCard, m_chosenCard;
 };
 
 }  // namespace grainwise::ui
