@@ -220,6 +220,28 @@ TEST_CASE_METHOD(StripBench, "the context menu has a twin for every drag and gre
   CHECK(undo().count() == 1);
 }
 
+TEST_CASE_METHOD(StripBench, "what a change only shows has no menu, and no key takes what stands at its place") {
+  const Rig before = document.rig();
+  QSignalSpy refused(strip, &StripView::refused);
+  document.setPreview(twoTips());
+  settle();
+  REQUIRE(strip->blocks().size() == 7);
+  for (const int shown : {3, 6}) {  // the second tip; the fly, for which the line itself has no such place
+    QContextMenuEvent asked(QContextMenuEvent::Mouse, QPoint(5, 5), block(shown)->mapToGlobal(QPoint(5, 5)));
+    QApplication::sendEvent(block(shown), &asked);
+    CHECK(strip->findChild<QMenu*>() == nullptr);
+    choose(shown);
+    key(Qt::Key_Delete);
+    key(Qt::Key_D, Qt::ControlModifier);
+  }
+  CHECK(document.rig() == before);
+  CHECK(refused.count() == 6);
+  choose(1);  // the head stands on the line as well
+  key(Qt::Key_Delete);
+  settle();
+  CHECK(parts().size() == before.parts.size() - 1);
+}
+
 TEST_CASE_METHOD(StripBench, "a tag pressed by mouse or keyboard asks for the why of its joint") {
   QSignalSpy clicked(strip, &StripView::tagClicked);
   REQUIRE(strip->tags().size() == 2);

@@ -45,13 +45,14 @@ class EscapeWatch : public QObject {
 }  // namespace
 
 void StripView::startDrag(std::size_t index) {
-  if (m_dragging || index >= m_document->rig().parts.size()) return;
+  if (m_dragging || !isOnLine(index)) return;
   const Part part = m_document->rig().parts[index];
   select(index);
   m_dragging = true;
   m_realDrag = false;
   auto* drag = new QDrag(this);  // not the block's: it may end with its own move
-  drag->setMimeData(mimeOf({part, PartOrigin{m_name, index}}));
+  const PartPayload held{part, PartOrigin{m_name, index}};
+  drag->setMimeData(mimeOf(held));
   const QPixmap picture = dragPicture(m_shapes[index], captionsOf(index).front(), part.length().value(),
                                       *m_look, devicePixelRatioF());
   drag->setPixmap(picture);
@@ -69,16 +70,13 @@ void StripView::startDrag(std::size_t index) {
   const bool outside = !rect().contains(mapFromGlobal(QCursor::pos()));
   if (done != Qt::IgnoreAction) return;
   endPreview();
-  if (m_realDrag && letGo && outside && !escape.seen()) removeAt(index);
+  if (m_realDrag && letGo && outside && !escape.seen() && isOwn(held)) removeAt(index);
 }
 
-std::optional<StripView::Held> StripView::heldOf(const QMimeData* mime) const {
-  const auto payload = payloadOf(mime);
-  if (!payload) return std::nullopt;
+bool StripView::isOwn(const PartPayload& held) const {
   const auto& parts = m_document->rig().parts;
-  const bool own = payload->origin && payload->origin->line == m_name &&
-                   payload->origin->index < parts.size() && parts[payload->origin->index] == payload->part;
-  return Held{*payload, own};
+  return held.origin && held.origin->line == m_name && held.origin->index < parts.size() &&
+         parts[held.origin->index] == held.part;
 }
 
 /// Before which part of the line, as it stands without any preview, a place in the strip lies.
@@ -90,14 +88,14 @@ std::size_t StripView::slotAt(const QPointF& at) const {
   return before(m_middles);
 }
 
-Landing StripView::landingAt(const Held& held, const QPointF& at) const {
+Landing StripView::landingAt(const PartPayload& held, const QPointF& at) const {
   const Rig& rig = m_document->rig();
-  if (held.own) return landingOfMoved(rig, held.payload.origin->index, slotAt(at));
-  return landingOfNew(rig, held.payload.part, slotAt(at), m_look->units());
+  if (isOwn(held)) return landingOfMoved(rig, held.origin->index, slotAt(at));
+  return landingOfNew(rig, held.part, slotAt(at), m_look->units());
 }
 
 void StripView::dragEnterEvent(QDragEnterEvent* event) {
-  m_held = heldOf(event->mimeData());
+  m_held = payloadOf(event->mimeData());
   m_lastWhy.clear();
   // Over another line a part is copied: the one it comes from stays whole.
   auto* from = qobject_cast<StripView*>(event->source());
@@ -108,7 +106,7 @@ void StripView::dragEnterEvent(QDragEnterEvent* event) {
     event->ignore();
     return;
   }
-  if (m_held->own) {
+  if (isOwn(*m_held)) {
     event->setDropAction(Qt::MoveAction);
     event->accept();
   } else {
@@ -122,7 +120,7 @@ void StripView::dragMoveEvent(QDragMoveEvent* event) {
   const Landing landing = landingAt(*m_held, event->position());
   showLanding(landing);
   if (!landing.rig) return event->ignore();
-  if (m_held->own) {
+  if (isOwn(*m_held)) {
     event->setDropAction(Qt::MoveAction);
     event->accept();
   } else {
@@ -153,15 +151,15 @@ void StripView::dragLeaveEvent(QDragLeaveEvent*) {
   const auto held = m_held;
   forgetHeld();
   // A part of this line that is carried away: everything shows the line without it.
-  if (held && held->own && m_dragging) {
-    m_document->setPreview(edits::removed(m_document->rig(), held->payload.origin->index));
+  if (held && isOwn(*held) && m_dragging) {
+    m_document->setPreview(edits::removed(m_document->rig(), held->origin->index));
   } else {
     endPreview();
   }
 }
 
 void StripView::dropEvent(QDropEvent* event) {
-  const auto held = heldOf(event->mimeData());
+  const auto held = payloadOf(event->mimeData());
   forgetHeld();
   if (!held) return event->ignore();
   const Landing landing = landingAt(*held, event->position());
@@ -170,7 +168,7 @@ void StripView::dropEvent(QDropEvent* event) {
     Q_EMIT refused(landing.why);
     return event->ignore();
   }
-  event->setDropAction(held->own ? Qt::MoveAction : Qt::CopyAction);
+  event->setDropAction(isOwn(*held) ? Qt::MoveAction : Qt::CopyAction);
   event->accept();
   m_document->apply(landing.step, *landing.rig);
   pickAfterEdit(landing.index);
@@ -184,19 +182,19 @@ void StripView::forgetHeld() {
 }
 
 bool StripView::canTakeOff(const QMimeData* mime) const {
-  const auto held = heldOf(mime);
-  return held && held->own;
+  const auto held = payloadOf(mime);
+  return held && isOwn(*held);
 }
 
 void StripView::previewOff(const QMimeData* mime) {
-  const auto held = heldOf(mime);
-  if (!held || !held->own) return;
-  m_document->setPreview(edits::removed(m_document->rig(), held->payload.origin->index));
+  const auto held = payloadOf(mime);
+  if (!held || !isOwn(*held)) return;
+  m_document->setPreview(edits::removed(m_document->rig(), held->origin->index));
 }
 
 void StripView::takeOff(const QMimeData* mime) {
-  const auto held = heldOf(mime);
-  if (held && held->own) removeAt(held->payload.origin->index);
+  const auto held = payloadOf(mime);
+  if (held && isOwn(*held)) removeAt(held->origin->index);
 }
 
 void StripView::endPreview() { m_document->setPreview(std::nullopt); }

@@ -46,8 +46,15 @@ void StripView::pickAfterEdit(std::optional<std::size_t> index) {
   Q_EMIT partSelected(index);
 }
 
+bool StripView::isOnLine(std::size_t index) const {
+  const auto& own = m_document->rig().parts;
+  const auto& seen = m_document->shown()->parts;
+  if (index >= own.size() || index >= seen.size()) return false;
+  return own[index] == seen[index] || (own.size() == seen.size() && own[index].kind == seen[index].kind);
+}
+
 bool StripView::needSelection() {
-  if (m_selected && *m_selected < m_document->rig().parts.size()) return true;
+  if (m_selected && isOnLine(*m_selected)) return true;
   Q_EMIT refused(tr("Choose a part on the line first."));
   return false;
 }
@@ -217,6 +224,7 @@ void StripView::focusOutEvent(QFocusEvent* event) {
 
 void StripView::showMenu(std::size_t index, const QPoint& global) {
   focusBlock(index);
+  if (!needSelection()) return;
   const Rig& rig = m_document->rig();
   auto* menu = new QMenu(this);
   menu->setAttribute(Qt::WA_DeleteOnClose);

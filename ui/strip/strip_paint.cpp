@@ -219,7 +219,7 @@ void StripView::paintOutlines(QPainter& p) const {
   p.setFont(m_look->font(16));
   for (const auto& [kind, box] : outlines()) {
     const bool next = isNext(kind);
-    const bool here = m_held && m_held->payload.part.kind == kind;
+    const bool here = m_held && m_held->part.kind == kind;
     p.setBrush(here ? QBrush(c.riverFill) : QBrush(Qt::NoBrush));
     p.setPen(QPen(next || here ? c.river : c.slate, next || here ? 2 : 1, Qt::DashLine));
     p.drawRoundedRect(box, 6, 6);

@@ -157,14 +157,13 @@ class StripView : public QWidget {
   bool needSelection();
 
   // strip_drag.cpp: what a part in the hand does
-  struct Held {
-    PartPayload payload;
-    bool own = false;  ///< it stands on this line
-  };
+  /// Whether what is seen at a place of the line is the line's own, and not of a change that is only shown.
+  [[nodiscard]] bool isOnLine(std::size_t index) const;
+  /// Whether what is in the hand still stands where it was taken from, on this line.
+  [[nodiscard]] bool isOwn(const PartPayload& held) const;
   void startDrag(std::size_t index);
-  [[nodiscard]] std::optional<Held> heldOf(const QMimeData* mime) const;
   [[nodiscard]] std::size_t slotAt(const QPointF& at) const;
-  [[nodiscard]] Landing landingAt(const Held& held, const QPointF& at) const;
+  [[nodiscard]] Landing landingAt(const PartPayload& held, const QPointF& at) const;
   void showLanding(const Landing& landing);
   void forgetHeld();
 
@@ -208,7 +207,7 @@ class StripView : public QWidget {
   bool m_focusPicked = false;
 
   const QString m_name;  ///< of this line, in payloads
-  std::optional<Held> m_held;              ///< what hovers over the line
+  std::optional<PartPayload> m_held;       ///< what hovers over the line
   std::optional<std::size_t> m_landingAt;  ///< where it would land
   QString m_lastWhy;
   std::vector<double> m_middles;      ///< of the parts as they stand without any preview
