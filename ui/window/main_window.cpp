@@ -107,6 +107,12 @@ QStringList droppedFiles(const QMimeData* data) {
   return files;
 }
 
+/// Also for the window itself: its pages take theirs from it, and it may be older than the new type.
+void setType(MainWindow& window, const QFont& type) {
+  QApplication::setFont(type);
+  window.setFont(type);
+}
+
 }  // namespace
 
 MainWindow::MainWindow(const Shelf& shelf, QWidget* parent) : QMainWindow(parent), m_shelf(shelf) {
@@ -122,10 +128,7 @@ MainWindow::MainWindow(const Shelf& shelf, QWidget* parent) : QMainWindow(parent
   m_own = new OwnStore(carriedShelf() != nullptr ? *carriedShelf() : shelf, {}, this);
   connect(m_own, &OwnStore::ownChanged, this, [this] { m_shelf = m_own->all(); });
   m_desk = new SettingsDesk(&m_settings, &m_look, m_preferences, m_own, this);
-  // Now, or the first words are set in a type that nothing uses; the pages take theirs from this window, which
-  // is older than the new type.
-  QApplication::setFont(m_look.font(15));
-  setFont(QApplication::font());
+  setType(*this, m_look.font(15));  // now, or the first words are set in a type that nothing uses
   m_autosave->keepPaceOf(m_preferences);
   m_undo = new QUndoGroup(this);
   m_undo->addStack(m_document->undoStack());
@@ -274,8 +277,7 @@ void MainWindow::connectActions() {
 
 void MainWindow::applyLook() {
   m_system.wear();
-  QApplication::setFont(m_look.font(15));
-  setFont(QApplication::font());
+  setType(*this, m_look.font(15));
   for (QMenu* menu : findChildren<QMenu*>()) menu->setFont(m_look.font(15));
 }
 
