@@ -77,15 +77,7 @@ JunctionTag::Drawn JunctionTag::toDraw() const {
 }
 
 void JunctionTag::paintEvent(QPaintEvent*) {
-  if (const Drawn now = toDraw(); m_drawn != now) {
-    m_picture = QPixmap(size() * now.scale);
-    m_picture.setDevicePixelRatio(now.scale);
-    m_picture.fill(Qt::transparent);
-    QPainter p(&m_picture);
-    draw(p);
-    m_drawn = now;
-  }
-  QPainter(this).drawPixmap(0, 0, m_picture);
+  QPainter(this).drawPixmap(0, 0, m_picture.of(toDraw(), [this](QPainter& p) { draw(p); }));
 }
 
 void JunctionTag::draw(QPainter& p) const {

@@ -2,12 +2,12 @@
 #pragma once
 
 #include <QLocale>
-#include <QPixmap>
 #include <QWidget>
 #include <array>
 #include <optional>
 
 #include "core/mass/junctions.h"
+#include "ui/theme/kept_picture.h"
 #include "ui/theme/look.h"
 
 namespace grainwise::ui {
@@ -64,8 +64,7 @@ class JunctionTag : public QWidget {
   Look* m_look;
   Junction m_junction;
   std::optional<Said> m_said;
-  std::optional<Drawn> m_drawn;
-  QPixmap m_picture;               ///< of `m_drawn`: rounded edges are slow to smooth
+  KeptPicture<Drawn> m_picture;
   std::array<QString, 3> m_words;  ///< by room; a glyph alone has none
   Room m_room = Room::whole;
 };

@@ -196,20 +196,6 @@ QMimeData* ShelfModel::mimeData(const QModelIndexList& indexes) const {
   return mimeOf({dragged, std::nullopt});
 }
 
-const QPixmap& KeptCard::drawn(const Drawn& now) {
-  if (now == m_drawn) return m_picture;
-  m_drawn = now;
-  m_picture = QPixmap((QSizeF(now.size) * now.scale).toSize());
-  m_picture.setDevicePixelRatio(now.scale);
-  m_picture.fill(Qt::transparent);
-  QPainter p(&m_picture);
-  p.setRenderHint(QPainter::Antialiasing);
-  p.setBrush(now.fill);
-  p.setPen(QPen(now.edge, now.pen));
-  p.drawRoundedRect(QRectF(QPointF(), now.size).adjusted(kCardEdge, kCardEdge, -kCardEdge, -kCardEdge), 6, 6);
-  return m_picture;
-}
-
 int ShelfCardPainter::heightFor(const Look& look) { return look.px(kCardHeight); }
 int ShelfCardPainter::leastWidthFor(const Look& look) { return look.px(kLeastWidth); }
 
@@ -218,6 +204,13 @@ QSize ShelfCardPainter::sizeHint(const QStyleOptionViewItem& option, const QMode
   const auto* list = qobject_cast<const QListView*>(option.widget);
   const QSize cell = list != nullptr ? list->gridSize() : QSize();
   return cell.isValid() && !cell.isEmpty() ? cell : QSize(leastWidthFor(*m_look), heightFor(*m_look));
+}
+
+void ShelfCardPainter::drawEmpty(QPainter& p, const EmptyCard& card) {
+  p.setRenderHint(QPainter::Antialiasing);
+  p.setBrush(card.fill);
+  p.setPen(QPen(card.edge, card.pen));
+  p.drawRoundedRect(QRectF(QPointF(), card.size).adjusted(kCardEdge, kCardEdge, -kCardEdge, -kCardEdge), 6, 6);
 }
 
 void ShelfCardPainter::paintShape(QPainter& p, const QRectF& place, const ShelfCard& card) const {
@@ -245,10 +238,10 @@ void ShelfCardPainter::paint(QPainter* p, const QStyleOptionViewItem& option,
   const bool chosen = option.state & QStyle::State_Selected;
   const bool focused = chosen && option.widget != nullptr && option.widget->hasFocus();
   const QRectF face = QRectF(option.rect).adjusted(kCardEdge, kCardEdge, -kCardEdge, -kCardEdge);
-  KeptCard& empty = chosen ? m_chosenCard : m_plainCard;
   const double pen = focused ? 3 : 1;  // as on the line
-  const double scale = p->device()->devicePixelRatioF();
-  p->drawPixmap(option.rect.topLeft(), empty.drawn({option.rect.size(), c.card, chosen ? c.river : c.edge, pen, scale}));
+  const EmptyCard empty{option.rect.size(), c.card, chosen ? c.river : c.edge, pen, p->device()->devicePixelRatioF()};
+  auto& kept = chosen ? m_chosenCard : m_plainCard;
+  p->drawPixmap(option.rect.topLeft(), kept.of(empty, [&](QPainter& on) { drawEmpty(on, empty); }));
   const ShelfCard& card = m_model->card(index.row());
   const double margin = m_look->px(12);
   const QRectF shape(face.left() + margin, face.top() + 4, m_look->px(kShapeWidth), face.height() - 8);

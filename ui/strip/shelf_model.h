@@ -2,12 +2,12 @@
 #pragma once
 
 #include <QAbstractListModel>
-#include <QPixmap>
 #include <QStyledItemDelegate>
 #include <vector>
 
 #include "core/model/shelf.h"
 #include "ui/strip/silhouette.h"
+#include "ui/theme/kept_picture.h"
 #include "ui/theme/look.h"
 
 namespace grainwise::ui {
@@ -61,24 +61,6 @@ class ShelfModel : public QAbstractListModel {
   double m_longest = 1;
 };
 
-/// The picture of an empty card. Many of one size are shown at once, and rounded edges are slow to smooth: the last
-/// one is kept.
-class KeptCard {
- public:
-  struct Drawn {
-    QSize size;
-    QColor fill, edge;
-    double pen = 0;
-    double scale = 0;  ///< of the device
-    bool operator==(const Drawn&) const = default;
-  };
-  const QPixmap& drawn(const Drawn& now);
-
- private:
-  Drawn m_drawn;
-  QPixmap m_picture;
-};
-
 /// Paints a card: silhouette to the scale of all that are shown, name, figures.
 class ShelfCardPainter : public QStyledItemDelegate {
   Q_OBJECT
@@ -91,11 +73,20 @@ class ShelfCardPainter : public QStyledItemDelegate {
   [[nodiscard]] static int leastWidthFor(const Look& look);
 
  private:
+  /// What the picture of an empty card is made of. Many of one size are shown at once.
+  struct EmptyCard {
+    QSize size;
+    QColor fill, edge;
+    double pen;
+    double scale;
+    bool operator==(const EmptyCard&) const = default;
+  };
+  static void drawEmpty(QPainter& p, const EmptyCard& card);
   void paintShape(QPainter& p, const QRectF& place, const ShelfCard& card) const;
 
   Look* m_look;
   const ShelfModel* m_model;
-  mutable KeptCard m_plainCard, m_chosenCard;
+  mutable KeptPicture<EmptyCard> m_plainCard, m_chosenCard;
 };
 
 }  // namespace grainwise::ui
