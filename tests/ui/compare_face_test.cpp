@@ -13,6 +13,7 @@
 #include "tests/ui/compare_support.h"
 #include "ui/compare/compare_chart.h"
 #include "ui/compare/compare_feed.h"
+#include "ui/compare/compare_words.h"
 #include "ui/compare/difference_list.h"
 #include "ui/compare/pair_view.h"
 #include "ui/compare/readings_table.h"
@@ -48,6 +49,15 @@ TEST_CASE_METHOD(CompareFixture, "the cursor's words are in the feet of the rule
   CHECK(chart->readout().startsWith(QStringLiteral("8.0 ft: ")));
   a()->ruler()->setCursor(Station(-5));
   CHECK(chart->readout().contains(QStringLiteral("A has no line here")));
+}
+
+TEST_CASE("a line with nothing to turn over is no figure to compare with") {
+  Consequence c;
+  c.effect = Effect::reserve;
+  c.b = Figure{1.5, ReserveVerdict::toSpare, std::nullopt};
+  CHECK(effectWords(c, DisplayUnits{}).words == QStringLiteral("Now there is a line to turn over"));
+  std::swap(c.a, c.b);
+  CHECK(effectWords(c, DisplayUnits{}).words == QStringLiteral("Nothing to turn over"));
 }
 
 TEST_CASE_METHOD(CompareFixture, "the table of readings stays while one reads down the list") {

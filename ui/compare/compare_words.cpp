@@ -171,6 +171,8 @@ QString ratioEffect(const QString& what, const Consequence& c, const QString& ve
 }
 
 QString reserveEffect(const Consequence& c) {
+  if (!c.b) return CompareWords::tr("Nothing to turn over");
+  if (!c.a) return CompareWords::tr("Now there is a line to turn over");
   if (const auto* verdict = verdictOf<ReserveVerdict>(c); verdict && c.a->verdict != c.b->verdict) {
     switch (*verdict) {
       case ReserveVerdict::heap:
@@ -185,8 +187,6 @@ QString reserveEffect(const Consequence& c) {
         return CompareWords::tr("Now turns over with speed to spare");
     }
   }
-  if (!c.b) return CompareWords::tr("Nothing to turn over");
-  if (!c.a) return CompareWords::tr("Now there is a line to turn over");
   return c.b->value > c.a->value ? CompareWords::tr("Turns over more easily")
                                  : CompareWords::tr("Turns over less easily");
 }
