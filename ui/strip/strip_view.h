@@ -154,11 +154,11 @@ class StripView : public QWidget {
   void removeAt(std::size_t index);
   void copyAcross();
   void showMenu(std::size_t index, const QPoint& global);
+  /// Whether what is seen at a place of the line is the line's own, and not of a change that is only shown.
+  [[nodiscard]] bool isOnLine(std::size_t index) const;
   bool needSelection();
 
   // strip_drag.cpp: what a part in the hand does
-  /// Whether what is seen at a place of the line is the line's own, and not of a change that is only shown.
-  [[nodiscard]] bool isOnLine(std::size_t index) const;
   /// Whether what is in the hand still stands where it was taken from, on this line.
   [[nodiscard]] bool isOwn(const PartPayload& held) const;
   void startDrag(std::size_t index);
