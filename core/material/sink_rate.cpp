@@ -67,6 +67,7 @@ std::optional<Inches> diameterFromSinkRate(GrainsPerFoot mass, InchesPerSecond r
     return std::pair(std::log(sum), (2.0 * buoyancy + drag.slope * force) / sum);
   };
   const double neutral = 1.0 / std::sqrt(b);  // Re of the widest, neutral line
+  if (!(std::log(neutral) > kLeastLnRe)) return std::nullopt;  // below the law's range, nothing to search
   const double dragged = std::max(1e-18, (1.0 / c - 12.0) * 0.7);
   const auto root = numerics::findRootNewton(
       residual, kLeastLnRe, std::log(neutral), std::log(neutral * dragged / (neutral + dragged)),

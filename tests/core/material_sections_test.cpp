@@ -99,6 +99,12 @@ TEST_CASE("a neutral line does not sink and a rate of nothing has no diameter") 
   CHECK_FALSE(diameterFromSinkRate(GrainsPerFoot(8), InchesPerSecond(0), kRatingWater));
 }
 
+TEST_CASE("a line too thin and too slow for the drag law has no diameter by its rate") {
+  // Neutral at Re 1e-21, while the law starts at 1e-20: there is nothing to look for between them.
+  CHECK_FALSE(diameterFromSinkRate(GrainsPerFoot(1e-16), InchesPerSecond(1e-14), kRatingWater));
+  CHECK(diameterFromSinkRate(GrainsPerFoot(1e-14), InchesPerSecond(1e-12), kRatingWater));
+}
+
 TEST_CASE("a label scales the mass and keeps what was typed beside it") {
   Section byDiameter = floating(20, 10);
   byDiameter.floats.reset();
