@@ -95,7 +95,7 @@ void settle() {
 }
 
 void benchBench(const char* name, const Rig& rig) {
-  ui::MainWindow window(Shelf{});
+  ui::MainWindow window;
   window.resize(1920, 1080);
   window.startFrom(rig);
   window.show();
@@ -112,7 +112,7 @@ void benchBench(const char* name, const Rig& rig) {
 }
 
 void benchCompare() {
-  ui::MainWindow window(Shelf{});
+  ui::MainWindow window;
   window.resize(1920, 1080);
   window.startFrom(test::sampleRig("01-plain-winter"));
   window.show();

@@ -11,7 +11,6 @@
 #include <utility>
 #include <vector>
 
-#include "core/io/shelf_file.h"
 #include "core/model/edits.h"
 #include "tests/bench/bench_rigs.h"
 #include "tests/support/sample_rig.h"
@@ -93,8 +92,8 @@ void work(ui::MainWindow& window, const Rig& rig) {
   wait(kScene_ms);
 }
 
-void scenes(TimedApp& app, const char* of, const Rig& rig, const Shelf& shelf) {
-  ui::MainWindow window(shelf);
+void scenes(TimedApp& app, const char* of, const Rig& rig) {
+  ui::MainWindow window;
   window.resize(1920, 1080);
   window.startFrom(rig);
   window.show();
@@ -121,8 +120,6 @@ void scenes(TimedApp& app, const char* of, const Rig& rig, const Shelf& shelf) {
 int main(int argc, char** argv) {
   TimedApp app(argc, argv);
   QApplication::setStyle(new ui::HouseStyle);
-  const auto shelf = loadShelf(GRAINWISE_SOURCE_DIR "/resources/shelf/generic.shelf.json");
-  if (!shelf) return 1;
-  scenes(app, "a sample rig", test::sampleRig("01-plain-winter"), *shelf);
+  scenes(app, "a sample rig", test::sampleRig("01-plain-winter"));
   return 0;
 }

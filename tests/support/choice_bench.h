@@ -42,7 +42,7 @@ bool until(Condition condition) {
 struct ChoiceFixture : UiFixture {
   ChoiceFixture() {
     QSettings().clear();
-    window = std::make_unique<ui::MainWindow>(shelfOnDisk());
+    window = std::make_unique<ui::MainWindow>();
     window->askUnsaved = [] { return ui::MainWindow::Unsaved::discard; };
     window->pools()->start(river());
     open("01-plain-winter");

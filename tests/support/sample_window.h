@@ -13,7 +13,7 @@ namespace grainwise::test {
 /// unsaved work; not shown yet.
 inline std::unique_ptr<ui::MainWindow> sampleWindow() {
   QSettings().clear();
-  auto window = std::make_unique<ui::MainWindow>(genericShelf());
+  auto window = std::make_unique<ui::MainWindow>();
   window->look()->setReduceMotion(true);
   window->askUnsaved = [] { return ui::MainWindow::Unsaved::discard; };
   window->startFrom(sampleRig("01-plain-winter"));

@@ -6,7 +6,6 @@
 #include <QSettings>
 #include <QTest>
 
-#include "core/io/shelf_file.h"
 #include "tests/ui/clinic_support.h"
 #include "tests/support/sample_rig.h"
 #include "ui/clinic/edit_panel.h"
@@ -30,8 +29,7 @@ namespace {
 struct DeckWindow : test::UiFixture {
   DeckWindow() {
     QSettings().clear();
-    const Shelf shelf = loadShelf(GRAINWISE_SOURCE_DIR "/resources/shelf/generic.shelf.json").value();
-    window = std::make_unique<MainWindow>(shelf);
+    window = std::make_unique<MainWindow>();
     window->askUnsaved = [] { return MainWindow::Unsaved::discard; };
     REQUIRE(window->openFile(QString::fromStdString(test::samplePath("01-plain-winter"))));
     window->show();
@@ -121,14 +119,14 @@ TEST_CASE_METHOD(DeckWindow, "A card taken in Compare shows the picture that is 
 }
 
 TEST_CASE_METHOD(DeckWindow, "A card is changed live with one's own parts as well, also with one that is made during the show") {
-  const auto onShelves = [&](const Shelf& all) {
+  const auto onShelves = [&](const SharedShelf& all) {
     for (const char* name : {"cardShelf", "cardShelfB"}) {
       const auto* shelf = face->editPanel()->findChild<ShelfView*>(QLatin1String(name));
       if (shelf == nullptr || !shelf->model()->holds(all)) return false;
     }
     return true;
   };
-  const Shelf carried = window->own()->all();
+  const SharedShelf carried = window->own()->all();
   CHECK(onShelves(carried));
   Shelf own;
   own.parts.push_back(test::sampleRig("01-plain-winter").parts.front());

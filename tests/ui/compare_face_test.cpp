@@ -249,7 +249,7 @@ TEST_CASE_METHOD(CompareFixture, "a card of the Shelf shows what if, Enter keeps
 
 TEST_CASE_METHOD(CompareFixture, "own parts stand on the Shelf of either line, also one that is made later") {
   const ShelfModel* model = face->shelfOf(Side::Letter::b)->model();
-  const Shelf carried = window->own()->all();
+  const SharedShelf carried = window->own()->all();
   CHECK(model->holds(carried));
   Shelf own;
   own.parts.push_back(rigB().parts[tipOf(rigB())]);

@@ -6,7 +6,6 @@
 #include <memory>
 
 #include "core/io/pools_file.h"
-#include "core/io/shelf_file.h"
 #include "tests/support/ui_support.h"
 #include "ui/compare/compare_face.h"
 #include "ui/document/pool_book.h"
@@ -28,9 +27,7 @@ inline const QString kTail = kRoot + QStringLiteral("/sample-rigs/03-thin-tail.r
 struct CompareFixture : test::UiFixture {
   CompareFixture() {
     QSettings().clear();
-    const Shelf shelf =
-        loadShelf((kRoot + QStringLiteral("/resources/shelf/generic.shelf.json")).toStdString()).value();
-    window = std::make_unique<MainWindow>(shelf);
+    window = std::make_unique<MainWindow>();
     window->look()->setReduceMotion(true);
     window->askUnsaved = [this] {
       ++asked;

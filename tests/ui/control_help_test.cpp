@@ -46,7 +46,7 @@ bool isControl(const QWidget* widget) {
 struct HelpFixture : test::UiFixture {
   HelpFixture() {
     QSettings().clear();
-    window = std::make_unique<MainWindow>(test::genericShelf());
+    window = std::make_unique<MainWindow>();
     window->askUnsaved = [] { return MainWindow::Unsaved::discard; };
     window->startFrom(test::sampleRig("01-plain-winter"));
     window->resize(1366, 768);

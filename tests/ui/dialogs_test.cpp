@@ -59,7 +59,7 @@ struct DialogFixture : Pseudo, test::UiFixture {};
 
 TEST_CASE_METHOD(DialogFixture, "every dialog goes through translation, and Escape calls it off") {
   QSettings().clear();
-  MainWindow window(test::genericShelf());
+  MainWindow window;
   window.startFrom(test::sampleRig("01-plain-winter"));
   window.show();
   REQUIRE(QTest::qWaitForWindowExposed(&window));

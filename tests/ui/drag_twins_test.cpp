@@ -122,7 +122,7 @@ TEST_CASE_METHOD(StripBench, "twins: Enter on the empty line asks for the part t
 
 TEST_CASE_METHOD(test::UiFixture, "twins: an outline of the empty line opens the Shelf at its parts, ready for Enter") {
   QSettings().clear();
-  MainWindow window(test::genericShelf());
+  MainWindow window;
   window.resize(1366, 768);
   window.startFrom(Rig{});
   window.show();
@@ -150,7 +150,7 @@ TEST_CASE_METHOD(test::UiFixture, "twins: an outline of the empty line opens the
 
 TEST_CASE_METHOD(test::UiFixture, "twins: Alt+Down copies a part from A to B as a drag does, Alt+Up back, and the menu too") {
   QSettings().clear();
-  MainWindow window(test::genericShelf());
+  MainWindow window;
   window.look()->setReduceMotion(true);
   window.askUnsaved = [] { return MainWindow::Unsaved::discard; };
   window.startFrom(test::sampleRig("01-plain-winter"));

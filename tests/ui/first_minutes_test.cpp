@@ -132,7 +132,7 @@ TEST_CASE("a save dialog begins with the rig's name, in the folder of the last f
 
 TEST_CASE_METHOD(test::UiFixture, "Ctrl+Y redoes as Ctrl+Shift+Z does") {
   QSettings().clear();
-  MainWindow window(test::genericShelf());
+  MainWindow window;
   window.startFrom(rigs::plainWinter());
   window.show();
   window.activateWindow();
@@ -206,7 +206,7 @@ TEST_CASE_METHOD(test::UiFixture, "a press beside the rows of a list leaves its 
 
 TEST_CASE_METHOD(test::UiFixture, "the sentence about turnover has its line to itself where the type is large") {
   QSettings().clear();
-  MainWindow window(test::genericShelf());
+  MainWindow window;
   window.startFrom(rigs::plainWinter());
   window.resize(1366, 768);
   window.show();

@@ -15,7 +15,6 @@
 
 #include "core/io/pools_file.h"
 #include "core/io/rig_file.h"
-#include "core/io/shelf_file.h"
 #include "tests/support/strip_bench.h"
 #include "tests/support/ui_support.h"
 #include "ui/document/rig_document.h"
@@ -37,9 +36,7 @@ const QString kWinter = kRoot + QStringLiteral("/sample-rigs/01-plain-winter.rig
 
 std::unique_ptr<MainWindow> openedWindow() {
   QSettings().clear();
-  const auto shelf =
-      loadShelf((kRoot + QStringLiteral("/resources/shelf/generic.shelf.json")).toStdString());
-  auto window = std::make_unique<MainWindow>(shelf.value());
+  auto window = std::make_unique<MainWindow>();
   window->askUnsaved = [] { return MainWindow::Unsaved::discard; };
   REQUIRE(window->openFile(kWinter));
   window->show();

@@ -36,7 +36,7 @@ const QString kSamples = QStringLiteral(GRAINWISE_SOURCE_DIR "/sample-rigs/");
 struct OpenFixture : test::UiFixture {
   OpenFixture() {
     QSettings().clear();
-    window = std::make_unique<MainWindow>(test::genericShelf());
+    window = std::make_unique<MainWindow>();
     window->askUnsaved = [] { return MainWindow::Unsaved::discard; };
     window->startFrom(test::sampleRig("01-plain-winter"));
     window->show();

@@ -17,6 +17,7 @@
 #include "core/io/rig_file.h"
 #include "tests/support/sample_rig.h"
 #include "tests/support/ui_support.h"
+#include "ui/document/own_store.h"
 #include "ui/document/rig_document.h"
 #include "ui/panels/drawer.h"
 #include "ui/window/actions.h"
@@ -47,12 +48,14 @@ struct MarkupFixture : test::UiFixture {
       part.group = kMarkup;
       shelf.parts.push_back(part);
     }
-    window = std::make_unique<MainWindow>(shelf);
+    window = std::make_unique<MainWindow>();
+    window->own()->setOwn(shelf);
     window->askUnsaved = [] { return MainWindow::Unsaved::discard; };
     window->startFrom(marked());
     window->show();
     REQUIRE(QTest::qWaitForWindowExposed(window.get()));
   }
+  ~MarkupFixture() { window->own()->setOwn({}); }
   /// How many labels show the markup; each as it stands.
   int labelsWithMarkup() {
     int found = 0;

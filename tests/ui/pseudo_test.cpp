@@ -61,7 +61,7 @@ Rig namelessRig(const QString& name) {
 struct WindowReader : test::UiFixture {
   explicit WindowReader(bool readsWords = true) : words(readsWords) {
     QSettings().clear();
-    window = std::make_unique<MainWindow>(test::genericShelf());
+    window = std::make_unique<MainWindow>();
     window->look()->setReduceMotion(true);
     window->askUnsaved = [] { return MainWindow::Unsaved::discard; };
     window->resize(kScreen);

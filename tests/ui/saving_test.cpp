@@ -72,7 +72,7 @@ struct WindowFixture : test::UiFixture {
   WindowFixture() {
     QSettings().clear();
     QDir(recoveryFolder()).removeRecursively();
-    window = std::make_unique<MainWindow>(Shelf{});
+    window = std::make_unique<MainWindow>();
     window->askUnsaved = [] { return MainWindow::Unsaved::discard; };
     write(path, textOf("a"));
     REQUIRE(window->openFile(path));

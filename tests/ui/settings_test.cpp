@@ -50,7 +50,7 @@ QByteArray soundSettings() {
   QSettings().clear();
   Settings settings;
   settings.store(unusual());
-  settings.setGeometry(MainWindow(Shelf{}).saveGeometry());
+  settings.setGeometry(MainWindow().saveGeometry());
   settings.setLastFile(QStringLiteral("/tmp/none/a.rig.json"));
   settings.addRecent(QStringLiteral("/tmp/none/b.rig.json"));
   QSettings().sync();
@@ -150,7 +150,7 @@ TEST_CASE_METHOD(test::UiFixture,
     if (const std::string wrong = wrongWith(all); !wrong.empty()) FAIL(wrong);
     if (!settings.recentFiles().isEmpty()) FAIL("a recent file that is not there");
     dark += all.scheme == Scheme::dark ? 1 : 0;
-    if (i % (files / kWindows) == 0) MainWindow(Shelf{}).show();
+    if (i % (files / kWindows) == 0) MainWindow().show();
     settings.store(all);
     if (!(settings.all() == all)) FAIL("what was stored reads back as something else");
     const auto imported = importSettings(texts.with(text));

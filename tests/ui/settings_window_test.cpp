@@ -12,7 +12,6 @@
 #include <QTemporaryDir>
 #include <QTest>
 
-#include "core/io/shelf_file.h"
 #include "core/model/deck_edits.h"
 #include "tests/support/ui_support.h"
 #include "ui/clinic/clinic_face.h"
@@ -43,8 +42,7 @@ const QString kSamples = QStringLiteral(GRAINWISE_SOURCE_DIR "/sample-rigs/");
 struct SettingsBench : test::UiFixture {
   SettingsBench() {
     QSettings().clear();
-    const auto shelf = loadShelf(GRAINWISE_SOURCE_DIR "/resources/shelf/generic.shelf.json");
-    window = std::make_unique<MainWindow>(shelf.value());
+    window = std::make_unique<MainWindow>();
     window->askUnsaved = [] { return MainWindow::Unsaved::discard; };
     REQUIRE(window->openFile(kSamples + QStringLiteral("01-plain-winter.rig.json")));
     window->show();
@@ -192,7 +190,7 @@ TEST_CASE_METHOD(SettingsBench, "settings: what is set is there at the next star
   choose("typeSize", 3);
   choose("lengths", 1);
   find<QCheckBox>("reduceMotion")->setChecked(true);
-  MainWindow next{Shelf{}};
+  MainWindow next;
   CHECK(next.preferences()->rules().weights.depth == 0.5);
   CHECK(next.preferences()->newRig().water.depth == Feet(6));
   CHECK(next.preferences()->autosave_s() == 30);

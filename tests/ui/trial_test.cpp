@@ -213,8 +213,8 @@ TEST_CASE_METHOD(TrialFixture, "an own part is ranked, packed and tried as a fix
 
   // What was said of a part stays with it when others come and go.
   std::size_t mine = 0;
-  for (std::size_t i = 0; i < window->own()->all().parts.size(); ++i) {
-    if (window->own()->all().parts[i].name == kOwnTip) mine = i;
+  for (std::size_t i = 0; i < window->own()->all()->parts.size(); ++i) {
+    if (window->own()->all()->parts[i].name == kOwnTip) mine = i;
   }
   wallet->keep(mine);
   REQUIRE(test::until([&] { return !wallet->busy() && wallet->packed()->question.keep.size() == 1; }));

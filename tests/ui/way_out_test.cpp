@@ -51,7 +51,7 @@ int ink(const QImage& image) {
 struct OutFixture : test::UiFixture {
   OutFixture() {
     QSettings().clear();
-    window = std::make_unique<MainWindow>(test::genericShelf());
+    window = std::make_unique<MainWindow>();
     window->askUnsaved = [] { return MainWindow::Unsaved::discard; };
     window->look()->setReduceMotion(true);
     window->pools()->start(loadPools(GRAINWISE_SOURCE_DIR "/sample-rigs/corrow.pools.json").value());

@@ -13,7 +13,7 @@ namespace grainwise::ui {
 namespace {
 
 std::unique_ptr<MainWindow> opened() {
-  auto window = std::make_unique<MainWindow>(test::genericShelf());
+  auto window = std::make_unique<MainWindow>();
   window->askUnsaved = [] { return MainWindow::Unsaved::discard; };
   window->openAsLeft();
   window->show();

@@ -16,7 +16,6 @@
 #include <QTest>
 
 #include "core/io/rig_file.h"
-#include "core/io/shelf_file.h"
 #include "tests/support/ui_support.h"
 #include "ui/charts/profile_chart.h"
 #include "ui/document/rig_document.h"
@@ -34,11 +33,6 @@ const QString kRoot = QStringLiteral(GRAINWISE_SOURCE_DIR);
 const QString kWinter = kRoot + QStringLiteral("/sample-rigs/01-plain-winter.rig.json");
 const QString kTail = kRoot + QStringLiteral("/sample-rigs/03-thin-tail.rig.json");
 
-Shelf genericShelf() {
-  return loadShelf((kRoot + QStringLiteral("/resources/shelf/generic.shelf.json")).toStdString())
-      .value();
-}
-
 QByteArray bytes(const QString& path) {
   QFile file(path);
   REQUIRE(file.open(QIODevice::ReadOnly));
@@ -49,7 +43,7 @@ QByteArray bytes(const QString& path) {
 struct WindowFixture : test::UiFixture {
   WindowFixture() {
     QSettings().clear();
-    window = std::make_unique<MainWindow>(genericShelf());
+    window = std::make_unique<MainWindow>();
     window->askUnsaved = [this] {
       ++asked;
       return answer;
@@ -206,7 +200,7 @@ TEST_CASE_METHOD(WindowFixture, "scheme, units and type size are remembered for 
   window->look()->setScheme(Scheme::dark);
   window->look()->setUnits({true, true, true});
   window->look()->setTypeScale(1.3);
-  MainWindow next{Shelf{}};
+  MainWindow next;
   CHECK(next.look()->scheme() == Scheme::dark);
   CHECK(next.look()->units() == DisplayUnits{true, true, true});
   CHECK(next.look()->typeScale() == Approx(1.3));

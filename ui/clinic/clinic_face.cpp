@@ -71,7 +71,7 @@ ClinicFace::Unsaved askByDialog(QWidget* parent, const QString& name) {
 
 }  // namespace
 
-ClinicFace::ClinicFace(Look* look, const Shelf& shelf, QWidget* parent, const Preferences* preferences)
+ClinicFace::ClinicFace(Look* look, const SharedShelf& shelf, QWidget* parent, const Preferences* preferences)
     : QWidget(parent), m_look(look), m_preferences(preferences) {
   setObjectName(QStringLiteral("clinic"));
   m_document = new DeckDocument(this);

@@ -38,7 +38,7 @@ class TeacherView;
 class ClinicFace : public QWidget {
   Q_OBJECT
  public:
-  ClinicFace(Look* look, const Shelf& shelf, QWidget* parent = nullptr,
+  ClinicFace(Look* look, const SharedShelf& shelf, QWidget* parent = nullptr,
              const Preferences* preferences = nullptr);
   ~ClinicFace() override;
 

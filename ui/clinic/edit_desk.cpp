@@ -13,7 +13,7 @@
 
 namespace grainwise::ui {
 
-EditDesk::EditDesk(Look* look, const Shelf& shelf, const QString& letter,
+EditDesk::EditDesk(Look* look, const SharedShelf& shelf, const QString& letter,
                    const Preferences* preferences, QWidget* parent)
     : QWidget(parent) {
   m_document = new RigDocument(this);
@@ -45,6 +45,6 @@ EditDesk::EditDesk(Look* look, const Shelf& shelf, const QString& letter,
 
 void EditDesk::begin(const Rig& rig) { m_document->startFrom(rig); }
 
-void EditDesk::setShelf(const Shelf& shelf) { m_shelf->setShelf(shelf); }
+void EditDesk::setShelf(const SharedShelf& shelf) { m_shelf->setShelf(shelf); }
 
 }  // namespace grainwise::ui

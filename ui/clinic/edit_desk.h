@@ -22,12 +22,12 @@ class EditDesk : public QWidget {
   Q_OBJECT
  public:
   /// `letter` ends the names of its widgets: empty, or B.
-  EditDesk(Look* look, const Shelf& shelf, const QString& letter,
+  EditDesk(Look* look, const SharedShelf& shelf, const QString& letter,
            const Preferences* preferences, QWidget* parent = nullptr);
 
   /// Starts on a copy of this rig, with nothing to undo.
   void begin(const Rig& rig);
-  void setShelf(const Shelf& shelf);
+  void setShelf(const SharedShelf& shelf);
   [[nodiscard]] RigDocument* document() const { return m_document; }
   [[nodiscard]] StripView* strip() const { return m_strip; }
 

@@ -20,7 +20,7 @@ constexpr int kTarget = 44;
 constexpr int kButtonRoom = 22;
 }
 
-EditPanel::EditPanel(Look* look, const Shelf& shelf, const Preferences* preferences, QWidget* parent)
+EditPanel::EditPanel(Look* look, const SharedShelf& shelf, const Preferences* preferences, QWidget* parent)
     : QWidget(parent) {
   setObjectName(QStringLiteral("cardEdit"));
   m_words = new QLabel(this);
@@ -79,7 +79,7 @@ void EditPanel::begin(const std::vector<Rig>& rigs) {
   say(tr("Changed for the class only: it is put back when you leave."));
 }
 
-void EditPanel::setShelf(const Shelf& shelf) {
+void EditPanel::setShelf(const SharedShelf& shelf) {
   for (EditDesk* desk : m_desks) desk->setShelf(shelf);
 }
 

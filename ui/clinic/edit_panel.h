@@ -27,14 +27,14 @@ class StripView;
 class EditPanel : public QWidget {
   Q_OBJECT
  public:
-  EditPanel(Look* look, const Shelf& shelf, const Preferences* preferences = nullptr,
+  EditPanel(Look* look, const SharedShelf& shelf, const Preferences* preferences = nullptr,
             QWidget* parent = nullptr);
   ~EditPanel() override;
 
   /// Starts on one rig or two, with the first.
   void begin(const std::vector<Rig>& rigs);
   /// The parts that either rig may be changed with.
-  void setShelf(const Shelf& shelf);
+  void setShelf(const SharedShelf& shelf);
   /// The rig that is under the hands: 0, or 1 for B.
   [[nodiscard]] int side() const;
   void setSide(int side);

@@ -60,7 +60,7 @@ bool stepsTo(const std::optional<Water>& water, QUndoStack* steps) {
 }  // namespace
 
 CompareFace::CompareFace(Look* look, RigDocument* bench, AnalysisFeed* benchFeed, const PoolBook* pools,
-                         const Shelf& shelf, QWidget* parent)
+                         const SharedShelf& shelf, QWidget* parent)
     : QWidget(parent), m_look(look), m_pools(pools) {
   setObjectName(QStringLiteral("compareFace"));
   setAcceptDrops(true);
@@ -115,7 +115,7 @@ ShelfView* CompareFace::shelfOf(Letter letter) const {
   return m_shelves[std::size_t(letter == Letter::a ? m_first : 1 - m_first)];
 }
 
-void CompareFace::setShelf(const Shelf& shelf) {
+void CompareFace::setShelf(const SharedShelf& shelf) {
   for (ShelfView* view : m_shelves) view->setShelf(shelf);
 }
 

@@ -42,7 +42,7 @@ class CompareFace : public QWidget {
   Q_OBJECT
  public:
   CompareFace(Look* look, RigDocument* bench, AnalysisFeed* benchFeed, const PoolBook* pools,
-              const Shelf& shelf, QWidget* parent = nullptr);
+              const SharedShelf& shelf, QWidget* parent = nullptr);
 
   using Letter = Side::Letter;
   [[nodiscard]] Side* side(Letter letter) const;
@@ -60,7 +60,7 @@ class CompareFace : public QWidget {
   [[nodiscard]] PairPanel* swings() const { return m_swings; }
   [[nodiscard]] ShelfView* shelfOf(Letter letter) const;
 
-  void setShelf(const Shelf& shelf);
+  void setShelf(const SharedShelf& shelf);
   /// A becomes B and B becomes A; the rigs, their undo and their files stay what they are.
   void swap();
   /// Makes the other rig the same, as one step of the other's undo.
@@ -107,9 +107,9 @@ class CompareFace : public QWidget {
     QWidget* water;
     QWidget* name;
   };
-  void addPages(const Shelf& shelf);
+  void addPages(const SharedShelf& shelf);
   void addWaysOut();
-  Pages pagesOf(Side* side, const Shelf& shelf);
+  Pages pagesOf(Side* side, const SharedShelf& shelf);
   void addControls();
   void connectSide(Side* side);
   void connectShelf(Side* side);

@@ -38,7 +38,7 @@ const QString kKeys[] = {QStringLiteral("shelf"), QStringLiteral("part"), QStrin
 enum Stack { shelf, part, rod, water, name };
 }  // namespace
 
-CompareFace::Pages CompareFace::pagesOf(Side* side, const Shelf& parts) {
+CompareFace::Pages CompareFace::pagesOf(Side* side, const SharedShelf& parts) {
   const std::size_t index = side == m_sides[0] ? 0 : 1;
   RigDocument* document = side->document();
   auto* shelfView = new ShelfView(m_look, document, m_stacks[Stack::shelf]);
@@ -73,7 +73,7 @@ QScrollArea* scrolled(QWidget* inside, QWidget* parent) {
 
 }  // namespace
 
-void CompareFace::addPages(const Shelf& parts) {
+void CompareFace::addPages(const SharedShelf& parts) {
   auto* both = new QWidget(m_drawer);
   auto* row = new QHBoxLayout(both);
   row->setContentsMargins(0, 4, 0, 0);

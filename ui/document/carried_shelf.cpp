@@ -2,21 +2,19 @@
 #include "ui/document/carried_shelf.h"
 
 #include <QResource>
-#include <optional>
 
 #include "core/io/shelf_file.h"
 
 namespace grainwise::ui {
 
-const Shelf* carriedShelf() {
-  static const std::optional<Shelf> shelf = []() -> std::optional<Shelf> {
+const SharedShelf& carriedShelf() {
+  static const SharedShelf shelf([]() -> Shelf {
     // No QFile: a QObject made in another thread would take that one for the window's.
     const QResource resource(QStringLiteral(":/shelf/generic.shelf.json"));
-    if (!resource.isValid()) return std::nullopt;
-    const auto read = readShelf(resource.uncompressedData().toStdString());
-    return read ? std::optional(*read) : std::nullopt;
-  }();
-  return shelf ? &*shelf : nullptr;
+    if (!resource.isValid()) return {};
+    return readShelf(resource.uncompressedData().toStdString()).value_or(Shelf{});
+  }());
+  return shelf;
 }
 
 }  // namespace grainwise::ui

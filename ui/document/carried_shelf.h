@@ -5,7 +5,7 @@
 
 namespace grainwise::ui {
 
-/// The generic shelf that the program carries, read once; none where it carries none.
-const Shelf* carriedShelf();
+/// The generic shelf that the program carries, read once; empty where it carries none.
+const SharedShelf& carriedShelf();
 
 }  // namespace grainwise::ui

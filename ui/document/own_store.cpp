@@ -23,8 +23,8 @@ constexpr std::size_t kMostSteps = 100;
 QString nameOf(const char* file) { return QLatin1String(file); }
 }  // namespace
 
-OwnStore::OwnStore(const Shelf& generic, const QString& folder, QObject* parent)
-    : QObject(parent), m_generic(generic), m_folder(folder),
+OwnStore::OwnStore(const SharedShelf& generic, const QString& folder, QObject* parent)
+    : QObject(parent), m_generic(generic), m_all(generic), m_folder(folder),
       m_habits(folder.isEmpty() ? std::make_unique<QSettings>()
                                 : std::make_unique<QSettings>(QDir(folder).filePath(nameOf(kOwnSettings)),
                                                               QSettings::IniFormat)) {
@@ -48,7 +48,9 @@ void OwnStore::load() {
     m_problems.insert(m_problems.end(), value.error().begin(), value.error().end());
     m_unread.append(path);
   };
-  take(kParts, [](const std::string& path) { return loadShelf(path); }, m_own);
+  Shelf own;
+  take(kParts, [](const std::string& path) { return loadShelf(path); }, own);
+  if (!(own == Shelf{})) takeOwn(own);
   take(kSpools, [](const std::string& path) { return loadSpools(path); }, m_spools);
   loadRules();
 }
@@ -117,10 +119,15 @@ void OwnStore::remember(const QString& gesture) {
   if (m_before.size() > kMostSteps) m_before.erase(m_before.begin());
 }
 
+void OwnStore::takeOwn(const Shelf& own) {
+  m_own = own;
+  m_all = SharedShelf(merged(*m_generic, own));
+}
+
 void OwnStore::put(const Before& state) {
   const bool parts = !(state.own == m_own);
   const bool spools = !(state.spools == m_spools);
-  m_own = state.own;
+  if (parts) takeOwn(state.own);
   m_spools = state.spools;
   if (parts) write(nameOf(kParts), writeShelf(m_own));
   if (spools) write(nameOf(kSpools), writeSpools(m_spools));

@@ -24,12 +24,13 @@ class OwnStore : public QObject {
   Q_OBJECT
  public:
   /// In the user's data folder, or in `folder`.
-  explicit OwnStore(const Shelf& generic, const QString& folder = {}, QObject* parent = nullptr);
+  explicit OwnStore(const SharedShelf& generic, const QString& folder = {}, QObject* parent = nullptr);
   ~OwnStore() override;
 
-  [[nodiscard]] const Shelf& generic() const { return m_generic; }
+  [[nodiscard]] const Shelf& generic() const { return *m_generic; }
   [[nodiscard]] const Shelf& own() const { return m_own; }
-  [[nodiscard]] Shelf all() const { return merged(m_generic, m_own); }
+  /// The generic parts with the own laid over them.
+  [[nodiscard]] const SharedShelf& all() const { return m_all; }
   [[nodiscard]] const Spools& spools() const { return m_spools; }
   [[nodiscard]] const BenchRules& rules() const { return m_rules; }
   /// A habit, not a step: `undo` leaves it.
@@ -60,8 +61,10 @@ class OwnStore : public QObject {
   void setAside(const QString& path);
   void remember(const QString& gesture);
   void put(const Before& state);
+  void takeOwn(const Shelf& own);
 
-  Shelf m_generic;
+  SharedShelf m_generic;
+  SharedShelf m_all;
   QString m_folder;
   std::unique_ptr<QSettings> m_habits;
   Shelf m_own;

@@ -33,7 +33,7 @@ constexpr int kBuild = -1;  ///< the last of the flies: one that is still to be 
 }  // namespace
 
 ChooserPanel::ChooserPanel(Look* look, RigDocument* document, Trial* trial, AnalysisFeed* feed,
-                           PoolBook* pools, const Shelf& shelf, QWidget* parent)
+                           PoolBook* pools, const SharedShelf& shelf, QWidget* parent)
     : QWidget(parent), m_look(look), m_document(document), m_trial(trial), m_feed(feed), m_pools(pools),
       m_shelf(shelf) {
   setObjectName(QStringLiteral("chooserPanel"));
@@ -157,7 +157,7 @@ QString ChooserPanel::message() const { return m_message->text(); }
 
 const QList<QPushButton*>& ChooserPanel::family() const { return m_family->buttons(); }
 
-void ChooserPanel::setShelf(const Shelf& shelf) {
+void ChooserPanel::setShelf(const SharedShelf& shelf) {
   if (shelf == m_shelf) return;
   m_shelf = shelf;
   m_fliesShown = false;
@@ -197,7 +197,7 @@ void ChooserPanel::ask() {
   m_askedPool = pool;
   m_askedBy = by;
   m_since.start();
-  const TipQuestion question{rig, pool, m_shelf, by};
+  const TipQuestion question{rig, pool, *m_shelf, by};
   const int number = ++m_number;
   // The first of a long shelf are shown while the rest is looked through. The runner ends before this does.
   const auto soon = [this, number](const std::shared_ptr<const Answer>& answer) {
@@ -251,9 +251,9 @@ void ChooserPanel::fillFlies() {
   m_fly->clear();
   m_fly->addItem(fly ? partWords(*fly, m_look->units()) : tr("no fly yet: pick one"));
   m_fly->insertSeparator(1);
-  for (std::size_t i = 0; i < m_shelf.parts.size(); ++i) {
-    if (m_shelf.parts[i].kind != PartKind::fly) continue;
-    m_fly->addItem(partWords(m_shelf.parts[i], m_look->units()), int(i));
+  for (std::size_t i = 0; i < m_shelf->parts.size(); ++i) {
+    if (m_shelf->parts[i].kind != PartKind::fly) continue;
+    m_fly->addItem(partWords(m_shelf->parts[i], m_look->units()), int(i));
   }
   m_fly->insertSeparator(m_fly->count());
   m_fly->addItem(tr("build a fly…"), kBuild);
@@ -267,7 +267,7 @@ void ChooserPanel::tie(int item) {
     Q_EMIT flyWanted();
     return;
   }
-  const Part& fly = m_shelf.parts[std::size_t(what.toInt())];
+  const Part& fly = m_shelf->parts[std::size_t(what.toInt())];
   m_document->apply(tr("Tie on %1").arg(partWords(fly, m_look->units())), edits::placed(m_document->rig(), fly));
 }
 

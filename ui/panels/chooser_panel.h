@@ -33,7 +33,7 @@ class ChooserPanel : public QWidget {
   Q_OBJECT
  public:
   ChooserPanel(Look* look, RigDocument* document, Trial* trial, AnalysisFeed* feed,
-               PoolBook* pools, const Shelf& shelf, QWidget* parent = nullptr);
+               PoolBook* pools, const SharedShelf& shelf, QWidget* parent = nullptr);
 
   [[nodiscard]] ChoiceList* list() { return m_list; }
   [[nodiscard]] PreviewList* view() { return m_view; }
@@ -42,7 +42,7 @@ class ChooserPanel : public QWidget {
   [[nodiscard]] const QList<QPushButton*>& family() const;
   [[nodiscard]] bool busy() const { return m_runner.busy(); }
   /// What is chosen from: the carried shelf and the own parts.
-  void setShelf(const Shelf& shelf);
+  void setShelf(const SharedShelf& shelf);
   /// The tips of the wallet that was packed last, for the filter.
   void setWallet(const std::vector<Part>& tips);
 
@@ -88,7 +88,7 @@ class ChooserPanel : public QWidget {
   Trial* m_trial;
   AnalysisFeed* m_feed;
   PoolBook* m_pools;
-  Shelf m_shelf;
+  SharedShelf m_shelf;
   HeavyRunner m_runner;
   int m_number = 0;  ///< of the question that is being answered
   std::shared_ptr<const Answer> m_answer;

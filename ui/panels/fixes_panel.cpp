@@ -62,7 +62,7 @@ class FixRow : public QStyledItemDelegate {
 }  // namespace
 
 FixesPanel::FixesPanel(Look* look, RigDocument* document, AnalysisFeed* feed, PoolBook* pools,
-                       const Shelf& shelf, QWidget* parent)
+                       const SharedShelf& shelf, QWidget* parent)
     : QWidget(parent), m_look(look), m_document(document), m_feed(feed), m_pools(pools),
       m_shelf(shelf) {
   setObjectName(QStringLiteral("fixesPanel"));
@@ -121,7 +121,7 @@ FixesPanel::Column FixesPanel::addColumn(const char* name, const QString& title,
 
 QString FixesPanel::message() const { return m_message->text(); }
 
-void FixesPanel::setShelf(const Shelf& shelf) {
+void FixesPanel::setShelf(const SharedShelf& shelf) {
   if (shelf == m_shelf) return;
   m_shelf = shelf;
   m_asked.reset();
@@ -152,7 +152,7 @@ void FixesPanel::ask() {
   if (m_asked && *m_asked == rig && m_askedBy == by) return;
   m_asked = rig;
   m_askedBy = by;
-  const FixQuestion question{rig, m_shelf, m_wallet, m_pools->poolOf(rig), by};
+  const FixQuestion question{rig, *m_shelf, m_wallet, m_pools->poolOf(rig), by};
   m_runner.start([question](const std::stop_token& stop, const HeavyRunner::Progress& tell)
                      -> HeavyRunner::Result {
     auto fixes = std::make_shared<Fixes>(fixesFor(question, stop, tell));

@@ -25,7 +25,7 @@ class FixesPanel : public QWidget {
   Q_OBJECT
  public:
   FixesPanel(Look* look, RigDocument* document, AnalysisFeed* feed, PoolBook* pools,
-             const Shelf& shelf, QWidget* parent = nullptr);
+             const SharedShelf& shelf, QWidget* parent = nullptr);
 
   [[nodiscard]] PreviewList* now() { return m_now.view; }
   [[nodiscard]] PreviewList* later() { return m_later.view; }
@@ -33,7 +33,7 @@ class FixesPanel : public QWidget {
   [[nodiscard]] const Fixes* fixes() const { return m_fixes.get(); }
   [[nodiscard]] bool busy() const { return m_runner.busy(); }
   /// What the bench has: the carried shelf and the own parts.
-  void setShelf(const Shelf& shelf);
+  void setShelf(const SharedShelf& shelf);
   /// What is along on the water; empty: all of the shelf.
   void setWallet(const Shelf& wallet);
 
@@ -66,7 +66,7 @@ class FixesPanel : public QWidget {
   RigDocument* m_document;
   AnalysisFeed* m_feed;
   PoolBook* m_pools;
-  Shelf m_shelf;
+  SharedShelf m_shelf;
   std::optional<Shelf> m_wallet;
   HeavyRunner m_runner;
   std::shared_ptr<const Fixes> m_fixes;

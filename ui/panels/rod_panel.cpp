@@ -39,7 +39,7 @@ constexpr int kMostFieldWidth = 150;
 
 }  // namespace
 
-RodPanel::RodPanel(Look* look, RigDocument* document, const Shelf& shelf, QWidget* parent)
+RodPanel::RodPanel(Look* look, RigDocument* document, const SharedShelf& shelf, QWidget* parent)
     : QWidget(parent), m_look(look), m_document(document), m_shelf(shelf) {
   setObjectName(QStringLiteral("rodPanel"));
   auto* grid = new QGridLayout(this);
@@ -205,7 +205,7 @@ void RodPanel::refresh() {
 }
 
 void RodPanel::start() {
-  const auto rig = startFromRod(rod(), kStyles[std::size_t(m_style->currentIndex())].style, m_shelf);
+  const auto rig = startFromRod(rod(), kStyles[std::size_t(m_style->currentIndex())].style, *m_shelf);
   if (!rig) {
     QString words = whatAndFix(rig.error().front());
     words[0] = words[0].toUpper();

@@ -25,7 +25,7 @@ class RigDocument;
 class RodPanel : public QWidget {
   Q_OBJECT
  public:
-  RodPanel(Look* look, RigDocument* document, const Shelf& shelf, QWidget* parent = nullptr);
+  RodPanel(Look* look, RigDocument* document, const SharedShelf& shelf, QWidget* parent = nullptr);
 
   /// Puts the keyboard into the first field; with `startFrom` the button is pointed out.
   void focusFirst(bool startFrom);
@@ -44,7 +44,7 @@ class RodPanel : public QWidget {
 
   Look* m_look;
   RigDocument* m_document;
-  const Shelf m_shelf;
+  const SharedShelf m_shelf;
   NumberField* m_length;
   NumberField* m_line;
   QComboBox* m_hands;

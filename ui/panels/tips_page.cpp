@@ -258,7 +258,7 @@ tl::expected<FoundTip, Problem> TipsPage::found() const {
   if (m_length) measures.length = Feet(*m_length);
   if (m_diameter) measures.diameter = Inches(*m_diameter);
   if (m_sink) measures.sink = InchesPerSecond(*m_sink);
-  return findTip(measures, m_store->all());
+  return findTip(measures, *m_store->all());
 }
 
 void TipsPage::refreshName() {
@@ -281,7 +281,7 @@ void TipsPage::refreshName() {
   if (!tip->perFoot) words.append(tr("mass and length together give its class"));
   QString text = words.join(tr(", ")) + QLatin1Char('.');
   if (!tip->nearest.empty()) {
-    const Shelf shelf = m_store->all();
+    const Shelf& shelf = *m_store->all();
     QStringList near;
     for (std::size_t i = 0; i < std::min<std::size_t>(2, tip->nearest.size()); ++i) {
       near.append(partWords(shelf.parts[tip->nearest[i].part], units()));

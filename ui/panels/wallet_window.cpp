@@ -40,7 +40,7 @@ void drop(std::vector<std::size_t>& list, std::size_t value) { std::erase(list, 
 }  // namespace
 
 WalletWindow::WalletWindow(Look* look, RigDocument* document, AnalysisFeed* feed, PoolBook* pools,
-                           const Shelf& shelf, QWidget* parent)
+                           const SharedShelf& shelf, QWidget* parent)
     : QWidget(parent, Qt::Window), m_look(look), m_document(document), m_feed(feed), m_pools(pools),
       m_shelf(shelf) {
   setObjectName(QStringLiteral("walletWindow"));
@@ -81,14 +81,14 @@ WalletWindow::WalletWindow(Look* look, RigDocument* document, AnalysisFeed* feed
   showBusy(false);
 }
 
-void WalletWindow::setShelf(const Shelf& shelf) {
+void WalletWindow::setShelf(const SharedShelf& shelf) {
   if (shelf == m_shelf) return;
   // Parts move when others come and go: what was said of a part stays with it.
   for (std::vector<std::size_t>* list : {&m_keep, &m_leaveOut}) {
     std::vector<std::size_t> there;
     for (const std::size_t i : *list) {
-      const auto at = std::find(shelf.parts.begin(), shelf.parts.end(), m_shelf.parts[i]);
-      if (at != shelf.parts.end()) there.push_back(std::size_t(at - shelf.parts.begin()));
+      const auto at = std::find(shelf->parts.begin(), shelf->parts.end(), m_shelf->parts[i]);
+      if (at != shelf->parts.end()) there.push_back(std::size_t(at - shelf->parts.begin()));
     }
     *list = there;
   }
@@ -101,9 +101,9 @@ void WalletWindow::setShelf(const Shelf& shelf) {
 void WalletWindow::fillKeepMore() {
   m_keepMore->clear();
   m_keepMore->addItem(tr("take along in any case…"));
-  for (std::size_t i = 0; i < m_shelf.parts.size(); ++i) {
-    if (!isTipOrCoated(m_shelf.parts[i])) continue;
-    m_keepMore->addItem(partWords(m_shelf.parts[i], m_look->units()), qulonglong(i));
+  for (std::size_t i = 0; i < m_shelf->parts.size(); ++i) {
+    if (!isTipOrCoated(m_shelf->parts[i])) continue;
+    m_keepMore->addItem(partWords(m_shelf->parts[i], m_look->units()), qulonglong(i));
   }
 }
 
@@ -334,7 +334,7 @@ void WalletWindow::fillSides() {
   m_sides->clear();
   const auto add = [&](const std::vector<std::size_t>& list, const QString& words) {
     for (const std::size_t i : list) {
-      auto* item = new QListWidgetItem(words.arg(partWords(m_shelf.parts[i], m_look->units())), m_sides);
+      auto* item = new QListWidgetItem(words.arg(partWords(m_shelf->parts[i], m_look->units())), m_sides);
       item->setData(Qt::UserRole, qulonglong(i));
     }
   };
@@ -368,7 +368,7 @@ std::optional<std::size_t> WalletWindow::selectedTip() const {
 WalletQuestion WalletWindow::question() const {
   WalletQuestion q;
   q.rigs = m_rigs;
-  q.shelf = m_shelf;
+  q.shelf = *m_shelf;
   const auto& all = m_pools->pools().pools;
   for (int i = 0; i < m_poolList->count() && std::size_t(i) < all.size(); ++i) {
     if (m_poolList->item(i)->checkState() == Qt::Checked) q.pools.pools.push_back(all[std::size_t(i)]);

@@ -38,9 +38,9 @@ class WalletWindow : public QWidget, public Hearer {
   Q_OBJECT
  public:
   WalletWindow(Look* look, RigDocument* document, AnalysisFeed* feed, PoolBook* pools,
-               const Shelf& shelf, QWidget* parent = nullptr);
+               const SharedShelf& shelf, QWidget* parent = nullptr);
   /// What is packed from: the carried shelf and the own parts. What was kept or left out stays so.
-  void setShelf(const Shelf& shelf);
+  void setShelf(const SharedShelf& shelf);
   void setPaper(WalletPaper paper) { m_paper = std::move(paper); }
 
   /// Rig files for the trip and the card's file, unless a test answers.
@@ -94,7 +94,7 @@ class WalletWindow : public QWidget, public Hearer {
   RigDocument* m_document;
   AnalysisFeed* m_feed;
   PoolBook* m_pools;
-  Shelf m_shelf;
+  SharedShelf m_shelf;
   WalletPaper m_paper;
   HeavyRunner m_runner;
   std::vector<Rig> m_rigs;  ///< the first is the open one

@@ -55,7 +55,7 @@ QStringList flyFigures(const Part& part, DisplayUnits units) {
 }
 
 QStringList lineFigures(const ShelfCard& card, DisplayUnits units) {
-  const Part& part = card.part;
+  const Part& part = *card.part;
   const QString length = lengthText(part.length(), units);
   const QString mass = massText(card.mass, units);
   const GrainsPerFoot most(card.shape.heaviest());
@@ -83,28 +83,18 @@ ShelfModel::ShelfModel(Look* look, QObject* parent) : QAbstractListModel(parent)
   });
 }
 
-bool ShelfModel::holds(const Shelf& shelf) const {
-  return std::equal(m_cards.begin(), m_cards.end(), shelf.parts.begin(), shelf.parts.end(),
-                    [](const ShelfCard& card, const Part& part) { return card.part == part; });
-}
-
-void ShelfModel::setShelf(const Shelf& shelf) {
+void ShelfModel::setShelf(const SharedShelf& shelf) {
   beginResetModel();
-  m_cards.clear();
+  m_shelf = shelf;
+  m_cards = std::vector<ShelfCard>(m_shelf->parts.begin(), m_shelf->parts.end());
   m_shown.clear();
-  m_cards.reserve(shelf.parts.size());
-  for (const Part& part : shelf.parts) {
-    ShelfCard next;
-    next.part = part;
-    m_cards.push_back(std::move(next));
-  }
   endResetModel();
 }
 
 void ShelfModel::prepare(ShelfCard& card) const {
   if (card.ready) return;
   Rig alone;
-  alone.parts.push_back(card.part);
+  alone.parts.push_back(*card.part);
   const MassProfile profile = massProfile(alone);
   card.shape = silhouettesOf(alone, profile).front();
   card.shape.runsOn = false;
@@ -115,17 +105,17 @@ void ShelfModel::prepare(ShelfCard& card) const {
 
 void ShelfModel::say(ShelfCard& card) const {
   const DisplayUnits units = m_look->units();
-  const bool fly = card.part.kind == PartKind::fly;
+  const bool fly = card.part->kind == PartKind::fly;
   // A fly's figures stand below; its name alone is its title here.
-  card.name = fly && card.part.name ? shelfName(QString::fromStdString(*card.part.name))
-                                    : partWords(card.part, units);
+  card.name = fly && card.part->name ? shelfName(QString::fromStdString(*card.part->name))
+                                    : partWords(*card.part, units);
   QStringList figures;
   const QString said = withoutZeros(card.name);
-  for (const QString& each : fly ? flyFigures(card.part, units) : lineFigures(card, units)) {
+  for (const QString& each : fly ? flyFigures(*card.part, units) : lineFigures(card, units)) {
     if (!each.isEmpty() && !said.contains(withoutZeros(each))) figures << each;
   }
   card.figures = figures.join(QStringLiteral(", "));
-  card.found = searchText(card.part, card.name, card.figures);
+  card.found = searchText(*card.part, card.name, card.figures);
 }
 
 /// `wanted` ranks a card: 0 is left out, the higher come first.
@@ -142,7 +132,7 @@ void ShelfModel::show(Wanted wanted) {
     prepare(m_cards[i]);
     m_shown.push_back(i);
     m_heaviest = std::max(m_heaviest, m_cards[i].shape.heaviest());
-    m_longest = std::max(m_longest, m_cards[i].part.length().value());
+    m_longest = std::max(m_longest, m_cards[i].part->length().value());
   }
   std::stable_sort(m_shown.begin(), m_shown.end(),
                    [&](std::size_t a, std::size_t b) { return rank[a] > rank[b]; });
@@ -151,7 +141,7 @@ void ShelfModel::show(Wanted wanted) {
 
 void ShelfModel::showGroup(const QString& group) {
   show([&](const ShelfCard& each) {
-    return QString::fromStdString(each.part.group.value_or(std::string())) == group;
+    return QString::fromStdString(each.part->group.value_or(std::string())) == group;
   });
 }
 
@@ -223,7 +213,7 @@ void ShelfCardPainter::paintShape(QPainter& p, const QRectF& place, const ShelfC
              m_look->colours());
   } else {
     // To scale among the cards shown: the longest fills the place, all begin at the same edge.
-    const double wide = place.width() * card.part.length().value() / m_model->longest();
+    const double wide = place.width() * card.part->length().value() / m_model->longest();
     const QRectF box(place.left(), place.top(), std::max(kLeastShape, wide), place.height());
     paintLine(p, box, card.shape, m_look->px(kShapeHeight) / m_model->heaviest(), m_look->colours());
   }

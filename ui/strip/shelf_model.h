@@ -14,7 +14,9 @@ namespace grainwise::ui {
 
 /// A part of the Shelf with all that its card shows; worked out when it is first shown or searched.
 struct ShelfCard {
-  Part part;
+  explicit ShelfCard(const Part& of) : part(&of) {}
+
+  const Part* part;  ///< of the shelf that the model keeps
   bool ready = false;
   Silhouette shape;
   Grains mass;
@@ -30,13 +32,13 @@ class ShelfModel : public QAbstractListModel {
  public:
   ShelfModel(Look* look, QObject* parent);
 
-  void setShelf(const Shelf& shelf);
-  [[nodiscard]] bool holds(const Shelf& shelf) const;
+  void setShelf(const SharedShelf& shelf);
+  [[nodiscard]] bool holds(const SharedShelf& shelf) const { return m_shelf == shelf; }
   void showGroup(const QString& group);
   void showFound(const QString& words);
 
   [[nodiscard]] const ShelfCard& card(int row) const { return m_cards[m_shown[std::size_t(row)]]; }
-  [[nodiscard]] const Part& part(int row) const { return card(row).part; }
+  [[nodiscard]] const Part& part(int row) const { return *card(row).part; }
   /// Heaviest foot and longest part of all that are shown, for one scale.
   [[nodiscard]] double heaviest() const { return m_heaviest; }
   [[nodiscard]] double longest() const { return m_longest; }
@@ -55,6 +57,7 @@ class ShelfModel : public QAbstractListModel {
   void show(Wanted wanted);
 
   Look* m_look;
+  SharedShelf m_shelf;
   std::vector<ShelfCard> m_cards;
   std::vector<std::size_t> m_shown;
   double m_heaviest = 1;

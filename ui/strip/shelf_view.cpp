@@ -143,7 +143,7 @@ ShelfView::ShelfView(Look* look, RigDocument* document, QWidget* parent)
   applyLook();
 }
 
-void ShelfView::setShelf(const Shelf& shelf) {
+void ShelfView::setShelf(const SharedShelf& shelf) {
   if (m_groups->count() > 0 && m_model->holds(shelf)) return;
   m_model->setShelf(shelf);
   const QSignalBlocker quiet(m_groups);
@@ -152,7 +152,7 @@ void ShelfView::setShelf(const Shelf& shelf) {
   m_groups->clear();
   m_firstOf.clear();
   QStringList seen;
-  for (const Part& part : shelf.parts) {
+  for (const Part& part : shelf->parts) {
     const QString group = QString::fromStdString(part.group.value_or(std::string()));
     if (!seen.contains(group)) {
       seen.append(group);
@@ -253,7 +253,7 @@ void ShelfView::dragOut(int row) {
   const ShelfCard& card = m_model->card(row);
   auto* drag = new QDrag(this);
   drag->setMimeData(m_model->mimeData({m_model->index(row)}));
-  const QPixmap picture = dragPicture(card.shape, card.name, card.part.length().value(), *m_look,
+  const QPixmap picture = dragPicture(card.shape, card.name, card.part->length().value(), *m_look,
                                       devicePixelRatioF());
   drag->setPixmap(picture);
   drag->setHotSpot(QPoint(int(picture.deviceIndependentSize().width() / 2),

@@ -28,7 +28,7 @@ class ShelfView : public QWidget {
  public:
   ShelfView(Look* look, RigDocument* document, QWidget* parent = nullptr);
 
-  void setShelf(const Shelf& shelf);
+  void setShelf(const SharedShelf& shelf);
   /// Shows the first group that has a part of this kind, its first card ready to be placed with Enter.
   void showKind(PartKind kind);
   [[nodiscard]] QListView* cards() const { return m_cards; }

@@ -61,7 +61,7 @@ constexpr int kRiverAfter_ms = 300;
 }  // namespace
 
 BenchFace::BenchFace(Look* look, RigDocument* document, AnalysisFeed* feed, PoolBook* pools,
-                     const Shelf& shelf, QWidget* parent)
+                     const SharedShelf& shelf, QWidget* parent)
     : QWidget(parent), m_look(look), m_document(document), m_feed(feed), m_pools(pools), m_carried(shelf) {
   setAcceptDrops(true);
   setAttribute(Qt::WA_OpaquePaintEvent);
@@ -180,7 +180,7 @@ void BenchFace::addPassingPages() {
   passing(kWhy, tr("Why"),
           [this](QWidget* parent) { return m_why = new WhyPanel(m_look, m_feed, parent); });
   passing(kRod, tr("Rod"), [this](QWidget* parent) {
-    return m_rod = new RodPanel(m_look, m_document, m_carried, parent);
+    return m_rod = new RodPanel(m_look, m_document, allParts(), parent);
   });
   passing(kWater, tr("Water"),
           [this](QWidget* parent) { return new WaterPanel(m_look, m_document, m_pools, parent); });
@@ -191,7 +191,7 @@ void BenchFace::addPassingPages() {
 }
 
 /// What is carried, and the own parts.
-Shelf BenchFace::allParts() const { return m_store != nullptr ? m_store->all() : m_carried; }
+const SharedShelf& BenchFace::allParts() const { return m_store != nullptr ? m_store->all() : m_carried; }
 
 ChooserPanel* BenchFace::chooser() {
   m_drawer->prepare(kTips);

@@ -37,7 +37,7 @@ class BenchFace : public QWidget {
   Q_OBJECT
  public:
   BenchFace(Look* look, RigDocument* document, AnalysisFeed* feed, PoolBook* pools,
-            const Shelf& shelf, QWidget* parent = nullptr);
+            const SharedShelf& shelf, QWidget* parent = nullptr);
 
   [[nodiscard]] StripView* strip() const { return m_strip; }
   [[nodiscard]] Drawer* drawer() const { return m_drawer; }
@@ -87,14 +87,14 @@ class BenchFace : public QWidget {
   void pageOpened(const QString& page);
   void giveRoom();
   void buildFly();
-  [[nodiscard]] Shelf allParts() const;
+  [[nodiscard]] const SharedShelf& allParts() const;
 
   Look* m_look;
   RigDocument* m_document;
   Trial* m_trial;
   AnalysisFeed* m_feed;
   PoolBook* m_pools;
-  Shelf m_carried;
+  SharedShelf m_carried;
   OwnStore* m_store = nullptr;
   bool m_backToTips = false;  ///< once the fly that is being built is tied on
   Ruler* m_ruler;

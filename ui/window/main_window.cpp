@@ -115,7 +115,7 @@ void setType(MainWindow& window, const QFont& type) {
 
 }  // namespace
 
-MainWindow::MainWindow(const Shelf& shelf, QWidget* parent) : QMainWindow(parent), m_shelf(shelf) {
+MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent) {
   setObjectName(QStringLiteral("workbench"));
   setAcceptDrops(true);
   PlainWords::keep();
@@ -125,8 +125,7 @@ MainWindow::MainWindow(const Shelf& shelf, QWidget* parent) : QMainWindow(parent
   m_feed = new AnalysisFeed(m_document, this);
   m_feed->follow(m_preferences);
   m_pools = new PoolBook(this);
-  m_own = new OwnStore(carriedShelf() != nullptr ? *carriedShelf() : shelf, {}, this);
-  connect(m_own, &OwnStore::ownChanged, this, [this] { m_shelf = m_own->all(); });
+  m_own = new OwnStore(carriedShelf(), {}, this);
   m_desk = new SettingsDesk(&m_settings, &m_look, m_preferences, m_own, this);
   setType(*this, m_look.font(15));  // now, or the first words are set in a type that nothing uses
   m_autosave->keepPaceOf(m_preferences);
@@ -149,7 +148,7 @@ MainWindow::MainWindow(const Shelf& shelf, QWidget* parent) : QMainWindow(parent
   column->addWidget(m_notice);
   m_faces = new Faces(m_top, m_actions, whole);
   m_faces->add(QStringLiteral("bench"), tr("Bench"), [this](QWidget* face) {
-    m_bench = new BenchFace(&m_look, m_document, m_feed, m_pools, m_shelf, face);
+    m_bench = new BenchFace(&m_look, m_document, m_feed, m_pools, m_own->all(), face);
     m_bench->addMake(m_own, m_preferences);
     return m_bench;
   });
@@ -568,7 +567,7 @@ void MainWindow::showSettings() {
 
 void MainWindow::print() {
   previewPages(std::make_shared<Handout>(*m_document->shown(), m_pools->pools().pools, m_look.units(),
-                                         m_feed->conditions(), m_shelf),
+                                         m_feed->conditions(), *m_own->all()),
                this);
 }
 
@@ -577,7 +576,7 @@ void MainWindow::exportHandout() {
   if (path.isEmpty()) return;
   if (!pictureFileOf(path)) path += QLatin1String(".pdf");
   const Handout handout(*m_document->shown(), m_pools->pools().pools, m_look.units(), m_feed->conditions(),
-                        m_shelf);
+                        *m_own->all());
   const Written written = writePages(handout, path, localPaper());
   m_bench->drawer()->say(written.problem.isEmpty()
                              ? tr("Written: %1").arg(written.files.join(QStringLiteral(", ")))

@@ -39,7 +39,7 @@ class WalletWindow;
 class MainWindow : public QMainWindow, public Hearer {
   Q_OBJECT
  public:
-  explicit MainWindow(const Shelf& shelf, QWidget* parent = nullptr);
+  explicit MainWindow(QWidget* parent = nullptr);
   ~MainWindow() override;
 
   /// Opens a rig file, a deck in the Clinic, a shelf among the own parts, pools and spools on their pages.
@@ -133,7 +133,6 @@ class MainWindow : public QMainWindow, public Hearer {
   NoticeBar* m_notice;
   BenchFace* m_bench = nullptr;
   Faces* m_faces;
-  Shelf m_shelf;
   SettingsWindow* m_settingsWindow = nullptr;  ///< made when first opened
   HelpWindow* m_help = nullptr;      ///< made when first opened
   WalletWindow* m_wallet = nullptr;  ///< made when first opened

@@ -15,7 +15,6 @@
 
 #include "core/io/pools_file.h"
 #include "core/io/rig_file.h"
-#include "core/io/shelf_file.h"
 #include "core/material/drag.h"
 #include "ui/compare/compare_face.h"
 #include "ui/document/carried_shelf.h"
@@ -50,21 +49,6 @@ bool hasDisplay() {
 std::string resourceText(const char* name) {
   QFile file{QLatin1String(name)};
   return file.open(QIODevice::ReadOnly) ? file.readAll().toStdString() : std::string();
-}
-
-/// The generic shelf with the user's own laid over it. A faulty own shelf is said on stderr and left
-/// out; the file itself is not touched.
-Shelf loadShelf() {
-  const Shelf generic = carriedShelf() != nullptr ? *carriedShelf() : Shelf{};
-  const QString own = QStandardPaths::locate(QStandardPaths::AppDataLocation,
-                                             QStringLiteral("my-parts.shelf.json"));
-  if (own.isEmpty()) return generic;
-  const auto mine = ::grainwise::loadShelf(own.toStdString());
-  if (mine) return merged(generic, *mine);
-  for (const Problem& problem : mine.error()) {
-    std::fprintf(stderr, "%s\n", describe(problem).c_str());
-  }
-  return generic;
 }
 
 /// The user's own pools, or the sample river until there are any. A faulty own file is said on stderr
@@ -138,7 +122,7 @@ int runWorkbench(int argc, char** argv) {
   QApplication::setApplicationVersion(QStringLiteral(GRAINWISE_VERSION));
   QApplication::setDesktopFileName(QStringLiteral("grainwise"));
   // Read while the display is being reached.
-  const auto shelf = std::async(std::launch::async, [] {
+  const auto carried = std::async(std::launch::async, [] {
     (void)carriedShelf();
     (void)dragTable();
   });
@@ -146,7 +130,7 @@ int runWorkbench(int argc, char** argv) {
   QApplication::setStyle(new HouseStyle);
   std::setlocale(LC_NUMERIC, "C");
   const Speaking speaking(Settings().language());
-  MainWindow window(loadShelf());
+  MainWindow window;
   loadPools(*window.pools());
   openFirst(window, QApplication::arguments());
   window.offerRecovery();

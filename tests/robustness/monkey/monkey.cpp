@@ -69,7 +69,7 @@ void Monkey::startWindow() {
     QFile::remove(m_samples[i]);
     QFile::copy(m_sources[i], m_samples[i]);
   }
-  m_window = std::make_unique<ui::MainWindow>(m_shelf);
+  m_window = std::make_unique<ui::MainWindow>();
   m_window->askOpenPath = [this] { return oneIn(5) ? QString() : anyFile(); };
   m_window->askSavePath = [this] {
     return oneIn(5) ? QString()
