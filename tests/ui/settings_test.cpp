@@ -176,6 +176,15 @@ TEST_CASE_METHOD(test::UiFixture, "a type size that is no number is the plain on
   QSettings().clear();
 }
 
+TEST_CASE_METHOD(test::UiFixture, "a kept name with a NUL in it is no file, and nobody is asked for it") {
+  put("[files]\nlast=\"/tmp/a\\x0.rig.json\"\nrecent=\"/tmp/a\\x0.rig.json\", /tmp/none.rig.json\n");
+  REQUIRE(QSettings().value(QStringLiteral("files/last")).toString().contains(QChar::Null));
+  CHECK(Settings().lastFile().isEmpty());
+  CHECK(Settings().recentFiles().isEmpty());
+  MainWindow().show();
+  QSettings().clear();
+}
+
 TEST_CASE("every setting is taken just inside its limits and refused just outside") {
   struct Row {
     const char* key;

@@ -17,6 +17,9 @@ constexpr int kMostRecent = 10;
 
 QString key(const char* name) { return QLatin1String(name); }
 
+/// A spoiled settings file may hold anything; no file's name has a NUL.
+bool mayBeFile(const QString& path) { return !path.contains(QChar::Null); }
+
 /// What is kept already is not written again: a start would wait for the disk.
 void keep(QSettings& s, const char* name, const QVariant& value) {
   if (s.value(key(name)).toString() != value.toString() || !s.contains(key(name))) s.setValue(key(name), value);
@@ -56,7 +59,10 @@ void Settings::setOpen(const QString& face, const QString& drawer) {
   s.setValue(key(kDrawer), drawer);
 }
 
-QString Settings::lastFile() const { return QSettings().value(key(kLast)).toString(); }
+QString Settings::lastFile() const {
+  const QString path = QSettings().value(key(kLast)).toString();
+  return mayBeFile(path) ? path : QString();
+}
 
 void Settings::setLastFile(const QString& path) {
   QSettings s;
@@ -67,7 +73,7 @@ QStringList Settings::recentFiles() const {
   QStringList there;
   const QStringList all = QSettings().value(key(kRecent)).toStringList();
   for (const QString& path : all) {
-    if (QFileInfo(path).isFile()) there.append(path);
+    if (mayBeFile(path) && QFileInfo(path).isFile()) there.append(path);
   }
   return there;
 }
