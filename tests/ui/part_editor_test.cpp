@@ -74,6 +74,22 @@ TEST_CASE_METHOD(PartBench, "part editor: why a figure is refused stands across 
   CHECK(line->text().startsWith(QLatin1String("Weighs: ")));
 }
 
+TEST_CASE_METHOD(PartBench, "part editor: what is clicked for a section that an undo has just taken away does nothing") {
+  for (const char* name : {"section1_remove", "section1_split", "addSection"}) {
+    INFO(name);
+    QTest::mouseClick(find<QPushButton>(QStringLiteral("section0_split")), Qt::LeftButton);
+    settle();
+    REQUIRE(part().sections.size() == 2);
+    auto* button = find<QPushButton>(QLatin1String(name));
+    undo().undo();
+    const Rig before = document.rig();
+    button->click();
+    CHECK(document.rig() == before);
+    settle();
+    CHECK(editor->findChild<QPushButton*>(QStringLiteral("section1_remove")) == nullptr);
+  }
+}
+
 TEST_CASE_METHOD(PartBench, "part editor: nothing that is no number gets into the rig") {
   const Rig before = document.rig();
   for (const char* name : {"section0_length", "section0_gr_per_ft", "section0_sink_in_per_s"}) {

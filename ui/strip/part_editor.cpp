@@ -90,6 +90,15 @@ QString PartEditor::structure() const {
   return text;
 }
 
+/// `act`, heard only while the fields are those of what is there: an undo may come between them and a click that
+/// was meant for a section that is gone, and the fields that follow it are on their way.
+template <class Act>
+auto PartEditor::ofShown(Act act) {
+  return [this, act](auto&&... said) {
+    if (structure() == m_built) act(said...);
+  };
+}
+
 void PartEditor::rebuild() {
   const KeptFocus keyboard(m_inside);
   m_built = structure();
@@ -186,11 +195,11 @@ void PartEditor::addHead(QHBoxLayout* row) {
     unnamed.name.reset();
     name->setPlaceholderText(partWords(unnamed, m_look->units()));
   });
-  connect(name, &QLineEdit::textEdited, this, [this](const QString& text) {
+  connect(name, &QLineEdit::textEdited, this, ofShown([this](const QString& text) {
     Part p = part();
     p.name = text.isEmpty() ? std::nullopt : std::optional(text.toStdString());
     take(p, kName);
-  });
+  }));
   const std::vector<Style>& styles = stylesOf(part().kind);
   if (styles.empty()) return;
   auto* style = new QComboBox(m_inside);
@@ -212,11 +221,11 @@ void PartEditor::addHead(QHBoxLayout* row) {
     }
     style->setCurrentIndex(at);
   });
-  connect(style, &QComboBox::activated, this, [this, styles](int at) {
+  connect(style, &QComboBox::activated, this, ofShown([this, styles](int at) {
     Part p = part();
     p.style = at == 0 ? std::nullopt : std::optional(styles[std::size_t(at) - 1]);
     take(p, QString());
-  });
+  }));
 }
 
 NumberField* PartEditor::addNumber(QHBoxLayout* row, const QString& name, Measure measure,
@@ -236,13 +245,13 @@ NumberField* PartEditor::addNumber(QHBoxLayout* row, const QString& name, Measur
     const bool there = get(p).has_value();
     field->setValue(get(p), there ? QString::fromStdString(digitsOf(kept(copy), key)) : QString());
   });
-  const auto changed = [this, field, key, put, kept](const std::optional<Typed>& typed) {
+  const auto changed = ofShown([this, field, key, put, kept](const std::optional<Typed>& typed) {
     Part p = part();
     put(p, typed ? std::optional(typed->value) : std::nullopt);
     if (typed) keepDigits(kept(p), key, typed->value, typed->digits.toStdString());
     const QString why = take(p, QLatin1String(key));
     if (!why.isEmpty()) field->refuse(why);
-  };
+  });
   connect(field, &NumberField::typed, this, [changed](const Typed& t) { changed(t); });
   connect(field, &NumberField::cleared, this, [changed] { changed(std::nullopt); });
   return field;
@@ -310,12 +319,12 @@ void PartEditor::addWeighedDate(QHBoxLayout* row) {
     date->setToolTip(p.weighed ? QString() : tr("Give the weighed mass first"));
     if (!date->hasFocus()) m_wrong->say(date, {});
   });
-  connect(date, &QLineEdit::textEdited, this, [this, date](const QString& text) {
+  connect(date, &QLineEdit::textEdited, this, ofShown([this, date](const QString& text) {
     Part p = part();
     if (!p.weighed) return;
     p.weighed->on = text.isEmpty() ? std::nullopt : std::optional(text.toStdString());
     m_wrong->say(date, take(p, QStringLiteral("on")));
-  });
+  }));
 }
 
 void PartEditor::addFlyFields(QHBoxLayout* row) {
@@ -366,16 +375,16 @@ void PartEditor::addFlyFields(QHBoxLayout* row) {
     if (hook->text() != text) hook->setText(text);
     eyes->setChecked(p.fly->sinksHeadFirst.value_or(false));
   });
-  connect(hook, &QLineEdit::textEdited, this, [this](const QString& text) {
+  connect(hook, &QLineEdit::textEdited, this, ofShown([this](const QString& text) {
     Part p = part();
     p.fly->hook = text.isEmpty() ? std::nullopt : std::optional(text.toStdString());
     take(p, QStringLiteral("hook"));
-  });
-  connect(eyes, &QCheckBox::clicked, this, [this](bool on) {
+  }));
+  connect(eyes, &QCheckBox::clicked, this, ofShown([this](bool on) {
     Part p = part();
     p.fly->sinksHeadFirst = on ? std::optional(true) : std::nullopt;
     take(p, QString());
-  });
+  }));
 }
 
 void PartEditor::addSections() {
@@ -388,14 +397,14 @@ void PartEditor::addSections() {
     auto* row = new SectionRow(m_look, grid, int(i), SectionRow::knownBy(part().sections[i]), m_inside);
     m_rows.append(row);
     connect(row, &SectionRow::edited, this,
-            [this, i](const Section& s, const QString& key) { takeSection(i, s, key); });
-    connect(row, &SectionRow::splitWanted, this, [this, i] {
+            ofShown([this, i](const Section& s, const QString& key) { takeSection(i, s, key); }));
+    connect(row, &SectionRow::splitWanted, this, ofShown([this, i] {
       const Feet half = part().sections[i].length / 2;
       const QString why = take(edits::withSectionSplit(part(), i, half), QString());
       if (!why.isEmpty()) m_rows[qsizetype(i)]->refuse(why);
-    });
+    }));
     connect(row, &SectionRow::removeWanted, this,
-            [this, i] { take(edits::withSectionRemoved(part(), i), QString()); });
+            ofShown([this, i] { take(edits::withSectionRemoved(part(), i), QString()); }));
   }
 }
 
@@ -411,12 +420,12 @@ void PartEditor::addSectionButton(QHBoxLayout* row) {
   beside->addWidget(add);
   beside->addStretch(1);
   row->addLayout(beside);
-  connect(add, &QPushButton::clicked, this, [this] {
+  connect(add, &QPushButton::clicked, this, ofShown([this](bool) {
     Section next = part().sections.back();
     next.kept = {};
     next.length = Feet(1);
     take(edits::withSectionInserted(part(), part().sections.size(), next), QString());
-  });
+  }));
 }
 
 void PartEditor::takeSection(std::size_t at, const Section& section, const QString& key) {

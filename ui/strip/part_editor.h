@@ -52,6 +52,8 @@ class PartEditor : public QWidget {
                          const char* key, std::function<std::optional<double>(const Part&)> get,
                          std::function<void(Part&, std::optional<double>)> put,
                          std::function<Kept&(Part&)> kept, bool optional);
+  template <class Act>
+  auto ofShown(Act act);
   /// Takes the part when nothing is wrong with it; else returns what is.
   QString take(const Part& part, const QString& key);
   void takeSection(std::size_t at, const Section& section, const QString& key);
