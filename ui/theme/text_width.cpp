@@ -3,20 +3,21 @@
 
 #include <QFontMetricsF>
 #include <QHash>
+#include <utility>
 
 namespace grainwise::ui {
 namespace {
-/// Of one font; figures that change all the time would fill the memory without an end.
-constexpr qsizetype kMostKept = 2000;
+/// Of all fonts together: figures change all the time, and so does the size of the type.
+constexpr qsizetype kMostKept = 4000;
 }  // namespace
 
 double textWidth(const QString& words, const QFont& font) {
-  static QHash<QFont, QHash<QString, double>> kept;
-  QHash<QString, double>& ofFont = kept[font];
-  if (const auto known = ofFont.constFind(words); known != ofFont.constEnd()) return *known;
-  if (ofFont.size() >= kMostKept) ofFont.clear();
+  static QHash<std::pair<QFont, QString>, double> kept;
+  const std::pair<QFont, QString> key(font, words);
+  if (const auto known = kept.constFind(key); known != kept.constEnd()) return *known;
+  if (kept.size() >= kMostKept) kept.clear();
   const double wide = QFontMetricsF(font).horizontalAdvance(words);
-  ofFont.insert(words, wide);
+  kept.insert(key, wide);
   return wide;
 }
 
