@@ -8,33 +8,21 @@
 #include "core/choose/choose.h"
 #include "core/choose/fixes.h"
 #include "core/choose/wallet.h"
-#include "core/io/pools_file.h"
-#include "core/io/shelf_file.h"
 #include "tests/bench/stop_bench.h"
 #include "tests/support/every_cut.h"
 #include "tests/support/sample_rig.h"
+#include "tests/support/shipped_files.h"
 
 /// Choosing, packing, mending and cutting. Two threads work: wall time is what a person waits.
 namespace {
 
 using namespace grainwise;
 
-const Shelf& carried() {
-  static const Shelf shelf =
-      loadShelf(std::string(GRAINWISE_SOURCE_DIR) + "/resources/shelf/generic.shelf.json").value();
-  return shelf;
-}
-const Pools& river() {
-  static const Pools pools =
-      loadPools(std::string(GRAINWISE_SOURCE_DIR) + "/sample-rigs/corrow.pools.json").value();
-  return pools;
-}
-
 /// So many tips: those of the carried shelf, again and again, each a hair heavier than the last.
 Shelf tips(std::size_t count) {
   Shelf shelf;
   for (double heavier = 1.0; shelf.parts.size() < count; heavier += 0.002) {
-    for (const Part& part : carried().parts) {
+    for (const Part& part : test::genericShelf().parts) {
       if (!isTipOrCoated(part) || shelf.parts.size() == count) continue;
       shelf.parts.push_back(part);
       for (Section& section : shelf.parts.back().sections) {
@@ -47,7 +35,7 @@ Shelf tips(std::size_t count) {
 }
 
 void tipsInAPool(benchmark::State& state) {
-  const TipQuestion question{test::sampleRig("01-plain-winter"), river().pools.front(),
+  const TipQuestion question{test::sampleRig("01-plain-winter"), test::corrow().pools.front(),
                              tips(std::size_t(state.range(0))), {}};
   std::size_t judged = 0;
   for (auto _ : state) judged = chooseTip(question).ranked.size();
@@ -57,7 +45,7 @@ BENCHMARK(tipsInAPool)->Arg(300)->Arg(600)->Arg(1250)->Arg(2500)->Arg(5000)
     ->UseRealTime()->Unit(benchmark::kMillisecond);
 
 void stopping(benchmark::State& state) {
-  const TipQuestion question{test::sampleRig("01-plain-winter"), river().pools.front(), tips(5000), {}};
+  const TipQuestion question{test::sampleRig("01-plain-winter"), test::corrow().pools.front(), tips(5000), {}};
   std::mt19937 random(3);
   std::uniform_int_distribution<int> moment_ms(5, 250);
   bench::timeStopping(
@@ -72,15 +60,15 @@ WalletQuestion trip() {
                            "06-under-the-film"}) {
     question.rigs.push_back(test::sampleRig(name));
   }
-  question.pools = river();
-  for (const Pool& p : river().pools) {
+  question.pools = test::corrow();
+  for (const Pool& p : test::corrow().pools) {
     Pool other = p;
     other.name += ", high water";
     other.surfaceSpeed = p.surfaceSpeed * 1.2;
     other.depth = p.depth + Feet(1);
     question.pools.pools.push_back(other);
   }
-  for (const Part& part : carried().parts) {
+  for (const Part& part : test::genericShelf().parts) {
     if (isTipOrCoated(part) && question.shelf.parts.size() < 60) question.shelf.parts.push_back(part);
   }
   return question;
@@ -100,7 +88,7 @@ BENCHMARK(wallet)->UseRealTime()->Unit(benchmark::kMillisecond);
 
 void fixes(benchmark::State& state) {
   const char* const faulty[] = {"wrong-hinge", "wrong-anvil", "wrong-fat-fly", "wrong-no-grip"};
-  const FixQuestion question{test::sampleRig(faulty[state.range(0)]), carried(), std::nullopt,
+  const FixQuestion question{test::sampleRig(faulty[state.range(0)]), test::genericShelf(), std::nullopt,
                              std::nullopt, {}};
   state.SetLabel(faulty[state.range(0)]);
   Fixes found;

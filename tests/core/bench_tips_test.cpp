@@ -3,12 +3,12 @@
 
 #include "core/bench/identify.h"
 #include "core/bench/trim.h"
-#include "core/io/shelf_file.h"
 #include "core/mass/profile.h"
 #include "core/material/sink_rate.h"
 #include "core/model/check.h"
 #include "tests/support/random_rig.h"
 #include "tests/support/rig_parts.h"
+#include "tests/support/shipped_files.h"
 
 using namespace grainwise;
 using namespace grainwise::test::rigs;
@@ -16,12 +16,6 @@ using namespace grainwise::test::rigs;
 namespace {
 
 Approx toRounding(double value) { return Approx(value).margin(1e-6); }
-
-const Shelf& shelf() {
-  static const Shelf read =
-      *loadShelf(std::string(GRAINWISE_SOURCE_DIR) + "/resources/shelf/generic.shelf.json");
-  return read;
-}
 
 Grains lineMass(const Part& part) {
   Rig rig;
@@ -35,14 +29,14 @@ TEST_CASE("Unlabelled tip: mass and length give gr/ft, the trade's class and the
   TipMeasures m;
   m.mass = Grains(112);
   m.length = Feet(10.1);
-  const auto found = findTip(m, shelf());
+  const auto found = findTip(m, test::genericShelf());
   REQUIRE(found);
   CHECK(found->perFoot->value() == toRounding(112 / 10.1));
   CHECK(found->tradeClass == GrainsPerFoot(11));
   CHECK(found->rateAssumed);
   CHECK_FALSE(found->density);
   REQUIRE_FALSE(found->nearest.empty());
-  const Part& near = shelf().parts[found->nearest.front().part];
+  const Part& near = test::genericShelf().parts[found->nearest.front().part];
   CHECK(near.length() == Feet(10));
   CHECK(lineMass(near).value() == Approx(110).margin(0.5));
   CHECK(found->nearest.front().perFootOff->value() == Approx(11 - 112 / 10.1));
@@ -53,7 +47,7 @@ TEST_CASE("Unlabelled tip: a pinched diameter gives density and rate") {
   m.mass = Grains(110);
   m.length = Feet(10);
   m.diameter = Inches(0.05);
-  const auto found = findTip(m, shelf());
+  const auto found = findTip(m, test::genericShelf());
   // 11 gr/ft over pi/4 0.05^2 in2: 2383.442 SG d^2 = 11
   CHECK(found->density->value() == Approx(11.0 / (2.383442 * 2.5)).epsilon(1e-4));
   CHECK(found->rate->value() ==
@@ -67,7 +61,7 @@ TEST_CASE("Unlabelled tip: diameter and timed sink find the mass per foot again"
   m.diameter = Inches(0.048);
   m.sink = sinkRate(GrainsPerFoot(13), Inches(0.048), cold);
   m.water = cold;
-  const auto found = findTip(m, shelf());
+  const auto found = findTip(m, test::genericShelf());
   REQUIRE(found);
   CHECK(found->perFoot->value() == toRounding(13));
   CHECK(found->rate->value() > m.sink->value());  // thinner water at 15 C
@@ -78,7 +72,7 @@ TEST_CASE("Unlabelled tip: mass, length and timed sink find the diameter") {
   m.mass = Grains(110);
   m.length = Feet(10);
   m.sink = InchesPerSecond(7.5);
-  const auto found = findTip(m, shelf());
+  const auto found = findTip(m, test::genericShelf());
   REQUIRE(found);
   CHECK(sinkRate(GrainsPerFoot(11), *found->diameter, kRatingWater).value() == toRounding(7.5));
 }
@@ -87,7 +81,7 @@ TEST_CASE("Unlabelled tip: a length and a sink name no gr/ft, but the nearest ti
   TipMeasures m;
   m.length = Feet(10);
   m.sink = InchesPerSecond(7.5);
-  const auto found = findTip(m, shelf());
+  const auto found = findTip(m, test::genericShelf());
   REQUIRE(found);
   CHECK_FALSE(found->perFoot);
   CHECK(found->nearest.front().distance < 0.2);
@@ -95,17 +89,17 @@ TEST_CASE("Unlabelled tip: a length and a sink name no gr/ft, but the nearest ti
 
 TEST_CASE("Unlabelled tip: too little, or what cannot be, is refused") {
   TipMeasures m;
-  CHECK_FALSE(findTip(m, shelf()));
+  CHECK_FALSE(findTip(m, test::genericShelf()));
   m.mass = Grains(110);
-  CHECK(findTip(m, shelf()).error().fix.text().find("two of") != std::string::npos);
+  CHECK(findTip(m, test::genericShelf()).error().fix.text().find("two of") != std::string::npos);
   m.length = Feet(-2);
-  CHECK_FALSE(findTip(m, shelf()));
+  CHECK_FALSE(findTip(m, test::genericShelf()));
   m.length = Feet(0.5);
   m.mass = Grains(5000);
-  CHECK(findTip(m, shelf()).error().what.text().find("grains per foot 10000") != std::string::npos);
+  CHECK(findTip(m, test::genericShelf()).error().what.text().find("grains per foot 10000") != std::string::npos);
   m.mass = Grains(5);
   m.sink = InchesPerSecond(-1);
-  CHECK_FALSE(findTip(m, shelf()));
+  CHECK_FALSE(findTip(m, test::genericShelf()));
 }
 
 TEST_CASE("Trim: 3 ft off the front of the short 525 by hand") {

@@ -270,7 +270,7 @@ TEST_CASE("Weights shift the mean of the grades, and none leaves a criterion out
 }
 
 TEST_CASE("The chooser, the wallet and the fixes go by the limits that they are given") {
-  const Shelf& shelf = choice::genericShelf();
+  const Shelf& shelf = genericShelf();
   Conditions strict;
   strict.rules.grip.heavy = 0.12;
   strict.rules.grip.right = 0.115;

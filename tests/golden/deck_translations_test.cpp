@@ -7,7 +7,7 @@
 #include <set>
 
 #include "core/io/deck_file.h"
-#include "core/io/pools_file.h"
+#include "tests/support/shipped_files.h"
 
 using namespace grainwise;
 namespace fs = std::filesystem;
@@ -122,7 +122,6 @@ TEST_CASE("A translated lesson is the English one in all but its words") {
 }
 
 TEST_CASE("A translated lesson says all that the English one says, in other words and with the same figures") {
-  const Pools corrow = loadPools(kFolder / "corrow.pools.json").value();
   int figures = 0, pools = 0;
   for (const std::string lesson : kLessons) {
     const auto english = textsOf(deck(lesson));
@@ -141,7 +140,7 @@ TEST_CASE("A translated lesson says all that the English one says, in other word
         // A decimal point would be read as two numbers.
         CHECK(numbersIn(is, ",") == numbersIn(was, "\\."));
         figures += int(numbersIn(was, "\\.").size());
-        for (const Pool& pool : corrow.pools) {
+        for (const Pool& pool : test::corrow().pools) {
           CHECK(holds(is, pool.name) == holds(was, pool.name));
           pools += holds(was, pool.name) ? 1 : 0;
         }

@@ -8,10 +8,10 @@
 #include "core/analysis/readings.h"
 #include "core/choose/wallet.h"
 #include "core/io/deck_file.h"
-#include "core/io/pools_file.h"
 #include "core/water/band.h"
 #include "core/water/hang.h"
 #include "core/water/swing.h"
+#include "tests/support/shipped_files.h"
 
 using namespace grainwise;
 namespace fs = std::filesystem;
@@ -70,10 +70,10 @@ void reveals(const Card& c, double value, double margin) {
 }
 
 const Pool& poolNamed(const std::string& name) {
-  static const Pools corrow = loadPools(kFolder / "corrow.pools.json").value();
-  const auto found = std::find_if(corrow.pools.begin(), corrow.pools.end(),
+  const std::vector<Pool>& pools = test::corrow().pools;
+  const auto found = std::find_if(pools.begin(), pools.end(),
                                   [&](const Pool& pool) { return pool.name == name; });
-  REQUIRE(found != corrow.pools.end());
+  REQUIRE(found != pools.end());
   return *found;
 }
 

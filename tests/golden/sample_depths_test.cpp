@@ -2,11 +2,10 @@
 #include <catch2/catch.hpp>
 #include <filesystem>
 
-#include "core/io/pools_file.h"
 #include "core/io/rig_file.h"
-#include "core/io/shelf_file.h"
 #include "core/io/spools_file.h"
 #include "core/water/hang.h"
+#include "tests/support/shipped_files.h"
 
 using namespace grainwise;
 namespace fs = std::filesystem;
@@ -23,17 +22,12 @@ constexpr double kPrinted_ft = 0.05;
 constexpr double kSolvers = 0.02;
 constexpr double kBottom = -1;
 
-const Pools& corrow() {
-  static const Pools kPools = loadPools(kRoot / "sample-rigs/corrow.pools.json").value();
-  return kPools;
-}
-
 const Pool& pool(const std::string& name) {
-  for (const Pool& p : corrow().pools) {
+  for (const Pool& p : test::corrow().pools) {
     if (p.name == name) return p;
   }
   FAIL("no pool " << name);
-  return corrow().pools.front();
+  return test::corrow().pools.front();
 }
 
 Rig in(const Pool& where, Rig rig) {
@@ -89,7 +83,7 @@ TEST_CASE("The sample rigs fish as deep in their pools as their table says") {
 }
 
 TEST_CASE("Each foot more of a ten-foot tip that sinks takes the fly deeper") {
-  const auto shelf = loadShelf(kRoot / "resources/shelf/generic.shelf.json").value();
+  const Shelf& shelf = test::genericShelf();
   Rig rig = sample("03-thin-tail");
   struct Row {
     const char* pool;
@@ -137,8 +131,8 @@ TEST_CASE("No sound rig has its middle figure where Kettle Slot wants the fly") 
 }
 
 TEST_CASE("The pools say what is wanted, and each rig stands in one of them") {
-  CHECK(corrow().pools.size() == 6);
-  for (const Pool& p : corrow().pools) {
+  CHECK(test::corrow().pools.size() == 6);
+  for (const Pool& p : test::corrow().pools) {
     INFO(p.name);
     CHECK(p.clearance.has_value() != p.wantedDepth.has_value());
     const FeetRange wanted = p.clearance ? *p.clearance : *p.wantedDepth;

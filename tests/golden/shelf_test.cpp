@@ -7,9 +7,9 @@
 
 #include "core/analysis/readings.h"
 #include "core/io/rig_file.h"
-#include "core/io/shelf_file.h"
 #include "core/material/agreement.h"
 #include "core/model/check.h"
+#include "tests/support/shipped_files.h"
 
 using namespace grainwise;
 namespace fs = std::filesystem;
@@ -20,29 +20,20 @@ const fs::path kRoot = GRAINWISE_SOURCE_DIR;
 constexpr double kSum_gr = 1e-9;  // sections are given in short decimals: only rounding is left
 constexpr double kWholeFeet_ft = 1e-9;  // the same for lengths
 
-const Shelf& shelf() {
-  static const Shelf kShelf = [] {
-    const auto read = loadShelf(kRoot / "resources/shelf/generic.shelf.json");
-    if (!read) FAIL(describe(read.error().front()));
-    return *read;
-  }();
-  return kShelf;
-}
-
 std::vector<Part> group(const std::string& name) {
   std::vector<Part> parts;
-  for (const Part& part : shelf().parts) {
+  for (const Part& part : test::genericShelf().parts) {
     if (part.group == name) parts.push_back(part);
   }
   return parts;
 }
 
 const Part& named(const std::string& name) {
-  for (const Part& part : shelf().parts) {
+  for (const Part& part : test::genericShelf().parts) {
     if (part.name == name) return part;
   }
   FAIL("the shelf holds no " << name);
-  return shelf().parts.front();
+  return test::genericShelf().parts.front();
 }
 
 Grains sumOf(const Part& part) {
@@ -104,7 +95,7 @@ Rig rigWith(const Part& part) {
 }  // namespace
 
 TEST_CASE("Every part of the shelf makes a sound rig in its place") {
-  for (const Part& part : shelf().parts) {
+  for (const Part& part : test::genericShelf().parts) {
     INFO(part.id.value());
     const Rig rig = rigWith(part);
     Problems problems = check(rig);
@@ -120,7 +111,7 @@ TEST_CASE("Every part of the shelf makes a sound rig in its place") {
 TEST_CASE("The shelf stands in groups from rod to fly, and no two parts share a name") {
   std::vector<std::string> order;
   std::set<std::string> names;
-  for (const Part& part : shelf().parts) {
+  for (const Part& part : test::genericShelf().parts) {
     INFO(part.id.value());
     REQUIRE(part.group);
     REQUIRE(part.name);
@@ -133,13 +124,13 @@ TEST_CASE("The shelf stands in groups from rod to fly, and no two parts share a 
       "Tapered tips", "Intermediate tips", "Floating fronts", "Coated leaders", "Leaders",
       "Tippets", "Flies"};
   CHECK(order == expected);
-  CHECK(std::is_sorted(shelf().parts.begin(), shelf().parts.end(),
+  CHECK(std::is_sorted(test::genericShelf().parts.begin(), test::genericShelf().parts.end(),
                        [](const Part& a, const Part& b) { return a.kind < b.kind; }));
 }
 
 TEST_CASE("The sections of every head on the shelf add up to its label") {
   int heads = 0;
-  for (const Part& part : shelf().parts) {
+  for (const Part& part : test::genericShelf().parts) {
     if (part.kind != PartKind::head) continue;
     ++heads;
     INFO(part.id.value());
@@ -361,7 +352,7 @@ TEST_CASE("Every part of the sample rigs stands on the shelf") {
     for (const Part& part : rig->parts) {
       INFO(entry.path().filename() << ": " << part.name.value_or("?"));
       ++parts;
-      CHECK(std::any_of(shelf().parts.begin(), shelf().parts.end(), [&](Part stock) {
+      CHECK(std::any_of(test::genericShelf().parts.begin(), test::genericShelf().parts.end(), [&](Part stock) {
         stock.id.reset();
         stock.group.reset();
         return stock == part;

@@ -6,9 +6,8 @@
 #include <QTest>
 #include <QUndoStack>
 
-#include "core/io/pools_file.h"
-#include "core/io/shelf_file.h"
 #include "tests/support/sample_rig.h"
+#include "tests/support/shipped_files.h"
 #include "tests/support/ui_support.h"
 #include "ui/document/pool_book.h"
 #include "ui/document/rig_document.h"
@@ -24,13 +23,6 @@
 
 namespace grainwise::test {
 
-inline Shelf shelfOnDisk() {
-  return loadShelf(std::string(GRAINWISE_SOURCE_DIR) + "/resources/shelf/generic.shelf.json").value();
-}
-inline Pools river() {
-  return loadPools(std::string(GRAINWISE_SOURCE_DIR) + "/sample-rigs/corrow.pools.json").value();
-}
-
 /// Long enough for a machine that has a lot else to do; what never comes still fails.
 constexpr int kPatience_ms = 30000;
 template <class Condition>
@@ -44,7 +36,7 @@ struct ChoiceFixture : UiFixture {
     QSettings().clear();
     window = std::make_unique<ui::MainWindow>();
     window->askUnsaved = [] { return ui::MainWindow::Unsaved::discard; };
-    window->pools()->start(river());
+    window->pools()->start(corrow());
     open("01-plain-winter");
     window->show();
     REQUIRE(QTest::qWaitForWindowExposed(window.get()));

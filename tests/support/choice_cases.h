@@ -6,25 +6,16 @@
 #include <string>
 
 #include "core/choose/choose.h"
-#include "core/io/pools_file.h"
-#include "core/io/shelf_file.h"
 #include "core/model/edits.h"
 #include "tests/support/rig_parts.h"
 #include "tests/support/sample_rig.h"
+#include "tests/support/shipped_files.h"
 
 /// Rigs, pools and the carried shelf for the tests of choosing, packing and mending.
 namespace grainwise::test::choice {
 
 inline const std::filesystem::path kRoot = GRAINWISE_SOURCE_DIR;
 
-inline const Shelf& genericShelf() {
-  static const Shelf kShelf = loadShelf(kRoot / "resources/shelf/generic.shelf.json").value();
-  return kShelf;
-}
-inline const Pools& corrow() {
-  static const Pools kPools = loadPools(kRoot / "sample-rigs/corrow.pools.json").value();
-  return kPools;
-}
 inline Pool pool(const std::string& name) {
   for (const Pool& p : corrow().pools) {
     if (p.name == name) return p;

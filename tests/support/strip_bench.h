@@ -6,9 +6,9 @@
 #include <QVBoxLayout>
 #include <memory>
 
-#include "core/io/shelf_file.h"
 #include "tests/support/rig_parts.h"
 #include "tests/support/sample_rig.h"
+#include "tests/support/shipped_files.h"
 #include "tests/support/ui_support.h"
 #include "ui/document/rig_document.h"
 #include "ui/strip/block.h"
@@ -18,10 +18,6 @@
 #include "ui/work/analysis_feed.h"
 
 namespace grainwise::test {
-
-inline Shelf genericShelf() {
-  return loadShelf(GRAINWISE_SOURCE_DIR "/resources/shelf/generic.shelf.json").value();
-}
 
 inline Rig twoTips() {
   Rig rig = rigs::plainWinter();

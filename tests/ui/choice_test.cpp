@@ -21,7 +21,7 @@
 namespace grainwise::ui {
 
 using test::ChoiceFixture;
-using test::river;
+using test::corrow;
 
 TEST_CASE_METHOD(ChoiceFixture, "the Tips page ranks the shelf with a glyph and a sentence a row") {
   openTips();
@@ -217,12 +217,12 @@ TEST_CASE_METHOD(ChoiceFixture, "a pool is edited, taken back, added and removed
   Q_EMIT bed->activated(2);
   REQUIRE(loadPools(store.toStdString())->pools[1].bed == Bed::cobbles);
   while (book.canTakeBack()) book.takeBack();
-  REQUIRE(book.pools() == river());
+  REQUIRE(book.pools() == corrow());
   QTest::mouseClick(panel->findChild<QPushButton*>(QStringLiteral("poolAdd")), Qt::LeftButton);
   REQUIRE(book.pools().pools.size() == 7);
   REQUIRE(book.pools().pools.back().name == "New pool");
   QTest::mouseClick(panel->findChild<QPushButton*>(QStringLiteral("poolRemove")), Qt::LeftButton);
-  REQUIRE(book.pools() == river());
+  REQUIRE(book.pools() == corrow());
   list->setCurrentRow(2);
   QTest::mouseClick(panel->findChild<QPushButton*>(QStringLiteral("poolFish")), Qt::LeftButton);
   REQUIRE(document().rig().water->name == "Sheep Ford");

@@ -5,7 +5,7 @@
 #include <memory>
 
 #include "core/io/deck_file.h"
-#include "core/io/shelf_file.h"
+#include "tests/support/shipped_files.h"
 #include "tests/support/ui_bench.h"
 #include "ui/clinic/clinic_face.h"
 #include "ui/clinic/deck_document.h"
@@ -22,8 +22,7 @@ inline Deck sampleDeck(const std::string& name) { return loadDeck(deckPath(name)
 /// A Clinic with the first deck, in a window of a laptop's size.
 struct ClinicFixture : UiFixture {
   ClinicFixture() {
-    const Shelf shelf = loadShelf(GRAINWISE_SOURCE_DIR "/resources/shelf/generic.shelf.json").value();
-    clinic = std::make_unique<ui::ClinicFace>(&look, shelf);
+    clinic = std::make_unique<ui::ClinicFace>(&look, genericShelf());
     clinic->askUnsaved = [] { return ui::ClinicFace::Unsaved::discard; };
     REQUIRE(clinic->openDeck(QString::fromStdString(deckPath("why-that-tip"))).empty());
     clinic->resize(1366, 720);

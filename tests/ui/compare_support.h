@@ -5,7 +5,7 @@
 #include <QTest>
 #include <memory>
 
-#include "core/io/pools_file.h"
+#include "tests/support/shipped_files.h"
 #include "tests/support/ui_support.h"
 #include "ui/compare/compare_face.h"
 #include "ui/document/pool_book.h"
@@ -76,7 +76,7 @@ struct CompareFixture : test::UiFixture {
 
   /// The sample river, whose second pool is fished at an angle and with a mend of its own.
   void openPools() {
-    Pools pools = loadPools((kRoot + QStringLiteral("/sample-rigs/corrow.pools.json")).toStdString()).value();
+    Pools pools = test::corrow();
     pools.pools[1].angle = Degrees(62);
     pools.pools[1].mend = Seconds(6);
     window->pools()->start(pools);

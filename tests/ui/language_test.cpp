@@ -13,8 +13,8 @@
 #include <algorithm>
 #include <memory>
 
-#include "core/io/pools_file.h"
 #include "core/io/rig_file.h"
+#include "tests/support/shipped_files.h"
 #include "tests/support/strip_bench.h"
 #include "tests/support/ui_support.h"
 #include "ui/document/rig_document.h"
@@ -117,7 +117,7 @@ TEST_CASE("every name and note of a carried sample is known to translators, and 
     spoken.notes = rig.notes;
     CHECK(spoken == rig);
   }
-  const Pools river = loadPools(samples.filePath(QStringLiteral("corrow.pools.json")).toStdString()).value();
+  const Pools& river = test::corrow();
   const Pools spoken = spokenSample(river);
   for (std::size_t i = 0; i < river.pools.size(); ++i) {
     CHECK(isSampleText(river.pools[i].note.value()));

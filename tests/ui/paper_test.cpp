@@ -13,8 +13,7 @@
 
 #include "core/io/deck_file.h"
 #include "core/choose/wallet.h"
-#include "core/io/pools_file.h"
-#include "core/io/shelf_file.h"
+#include "tests/support/shipped_files.h"
 #include "tests/support/ui_bench.h"
 #include "ui/print/deck_pages.h"
 #include "ui/print/handout.h"
@@ -47,13 +46,9 @@ struct PaperFixture : test::UiFixture {
   QTemporaryDir folder;
 };
 
-Shelf genericShelf() {
-  return loadShelf(GRAINWISE_SOURCE_DIR "/resources/shelf/generic.shelf.json").value();
-}
-
 Handout winterHandout() {
-  return Handout(test::sampleRig("01-plain-winter"), loadPools(kSamples + "/corrow.pools.json")->pools,
-                 test::kTrade, {}, genericShelf());
+  return Handout(test::sampleRig("01-plain-winter"), test::corrow().pools,
+                 test::kTrade, {}, test::genericShelf());
 }
 
 Deck deckOf(const char* name) { return loadDeck(kSamples + "/" + name + ".deck.json").value(); }
@@ -78,9 +73,9 @@ TEST_CASE_METHOD(PaperFixture, "A handout says in real text what each part weigh
 
 TEST_CASE_METHOD(PaperFixture, "A handout says which of its currents and sink rates were measured") {
   Rig rig = test::sampleRig("01-plain-winter");
-  auto pools = loadPools(kSamples + "/corrow.pools.json")->pools;
+  auto pools = test::corrow().pools;
   const auto textOf = [&] {
-    const Handout handout(rig, pools, test::kTrade, {}, genericShelf());
+    const Handout handout(rig, pools, test::kTrade, {}, test::genericShelf());
     return poppler("pdftotext", {QStringLiteral("-layout"), pdfOf(handout), QStringLiteral("-")});
   };
   const QString before = textOf();
@@ -113,11 +108,11 @@ TEST_CASE_METHOD(PaperFixture, "A handout is written in type of 12 points, but f
 }
 
 TEST_CASE_METHOD(PaperFixture, "A handout's wallet is packed for the day's pools, with one length of tip") {
-  const auto pools = loadPools(kSamples + "/corrow.pools.json")->pools;
+  const auto pools = test::corrow().pools;
   WalletQuestion question;
   question.rigs = {test::sampleRig("01-plain-winter")};
   question.pools.pools = pools;
-  question.shelf = genericShelf();
+  question.shelf = test::genericShelf();
   question.oneLength = true;
   const Wallet wallet = pack(question, walletGrid(question));
   REQUIRE(wallet.tips.size() >= 2);
@@ -184,7 +179,7 @@ TEST_CASE_METHOD(PaperFixture, "Sheets are A4 or Letter as asked, two of a hando
 TEST_CASE_METHOD(PaperFixture, "A handout of every sample rig keeps inside its margins, on either paper") {
   constexpr double kMargin_pt = 20;  // what any printer can reach
   const auto margins = [&](const Rig& rig, Paper paper) {
-    const Handout handout(rig, loadPools(kSamples + "/corrow.pools.json")->pools, test::kMetric, {}, genericShelf());
+    const Handout handout(rig, test::corrow().pools, test::kMetric, {}, test::genericShelf());
     for (int page = 0; page < handout.count(); ++page) {
       const QSize size = (sizeOf(paper) / kPoint).toSize();
       QImage image(size, QImage::Format_RGB32);

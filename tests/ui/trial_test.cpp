@@ -160,7 +160,7 @@ TEST_CASE_METHOD(TrialFixture, "the fly is picked on the page, as one step, and 
   auto* flies = on<QComboBox>(chooser(), "chooserFly");
   REQUIRE(flies->currentIndex() == 0);
   int offered = 0;
-  for (const Part& part : test::shelfOnDisk().parts) {
+  for (const Part& part : test::genericShelf().parts) {
     if (part.kind == PartKind::fly) ++offered;
   }
   REQUIRE(offered > 3);
@@ -372,7 +372,7 @@ TEST_CASE_METHOD(TrialFixture, "a family's buttons say depth and stroke, and non
 }
 
 TEST_CASE_METHOD(TrialFixture, "of a long shelf the first tips are shown while the rest is looked through") {
-  Shelf shelf = test::shelfOnDisk();
+  Shelf shelf = test::genericShelf();
   const std::size_t carried = shelf.parts.size();
   for (std::size_t i = 0; shelf.parts.size() < 1000; ++i) {
     Part part = shelf.parts[i % carried];

@@ -14,8 +14,8 @@
 #include <QTest>
 #include <QXmlStreamReader>
 
-#include "core/io/pools_file.h"
 #include "core/io/spools_file.h"
+#include "tests/support/shipped_files.h"
 #include "tests/support/strip_bench.h"
 #include "ui/charts/rig_tables.h"
 #include "ui/clinic/clinic_face.h"
@@ -54,7 +54,7 @@ struct OutFixture : test::UiFixture {
     window = std::make_unique<MainWindow>();
     window->askUnsaved = [] { return MainWindow::Unsaved::discard; };
     window->look()->setReduceMotion(true);
-    window->pools()->start(loadPools(GRAINWISE_SOURCE_DIR "/sample-rigs/corrow.pools.json").value());
+    window->pools()->start(test::corrow());
     window->startFrom(test::sampleRig("01-plain-winter"));
     window->resize(1366, 768);
     window->show();
