@@ -188,6 +188,29 @@ TEST_CASE_METHOD(ChoiceFixture, "the Fixes page says what is wrong and mends it 
   REQUIRE(document().rig() == before);
 }
 
+TEST_CASE_METHOD(ChoiceFixture, "changes found for a line that was edited since are not made") {
+  open("wrong-hinge");
+  window->actionSet()->fixes->trigger();
+  REQUIRE(test::until([&] { return fixes().fixes() != nullptr && !fixes().busy(); }));
+  PreviewList* now = fixes().now();
+  now->setFocus();
+  Rig edited = document().rig();
+  edited.parts.erase(edited.parts.begin());  // every part is another's neighbour now
+  document().apply(QStringLiteral("Take the head off"), edited);
+  REQUIRE(fixes().busy());  // the rows are still those of the line before
+  const QModelIndex first = now->model()->index(0, 0);
+  now->setCurrentIndex(first);
+  CHECK_FALSE(document().previewing());
+  QTest::keyClick(now, Qt::Key_Return);
+  QTest::mouseClick(now->viewport(), Qt::LeftButton, {}, now->visualRect(first).center());
+  CHECK(document().rig() == edited);
+  CHECK_FALSE(document().previewing());
+  document().undoStack()->undo();
+  now->setCurrentIndex(now->model()->index(1, 0));
+  now->setCurrentIndex(first);
+  CHECK(document().previewing());  // they are of this line again
+}
+
 TEST_CASE_METHOD(ChoiceFixture, "neither page computes while it is not seen") {
   REQUIRE_FALSE(chooser().busy());
   REQUIRE(chooser().list()->rowCount() == 0);

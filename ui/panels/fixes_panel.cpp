@@ -112,7 +112,7 @@ FixesPanel::Column FixesPanel::addColumn(const char* name, const QString& title,
   c.view->setModel(c.model);
   c.list = list;
   (new WayOut(m_look, c.view))->add(title, [this, list] {
-    return fixesTable(m_fixes ? (*m_fixes).*list : std::vector<Fix>(), m_look->units());
+    return fixesTable(m_answer ? m_answer->fixes.*list : std::vector<Fix>(), m_look->units());
   });
   connect(c.view, &PreviewList::previewed, this, [this, c](int row) { preview(c, row); });
   connect(c.view, &PreviewList::taken, this, [this, c](int row) { make(c, row); });
@@ -155,13 +155,13 @@ void FixesPanel::ask() {
   const FixQuestion question{rig, *m_shelf, m_wallet, m_pools->poolOf(rig), by};
   m_runner.start([question](const std::stop_token& stop, const HeavyRunner::Progress& tell)
                      -> HeavyRunner::Result {
-    auto fixes = std::make_shared<Fixes>(fixesFor(question, stop, tell));
-    return fixes->stopped ? nullptr : fixes;
+    auto answer = std::make_shared<Answer>(Answer{question.rig, fixesFor(question, stop, tell)});
+    return answer->fixes.stopped ? nullptr : answer;
   });
 }
 
 void FixesPanel::take(const std::shared_ptr<const void>& result) {
-  m_fixes = std::static_pointer_cast<const Fixes>(result);
+  m_answer = std::static_pointer_cast<const Answer>(result);
   fill();
   Q_EMIT answered();
 }
@@ -169,13 +169,14 @@ void FixesPanel::take(const std::shared_ptr<const void>& result) {
 /// What is wrong; of a line that lacks a head or a fly first that, for little is judged without them.
 QString FixesPanel::messageText() const {
   QStringList sentences;
-  if (m_fixes->need != ChoiceNeed::none) sentences << needWords(m_fixes->need);
-  if (!m_fixes->nothingWrong) {
-    sentences << tr("Wrong: %1. One change, and what it repairs:").arg(readingList(m_fixes->faults));
-  } else if (!m_fixes->watches.empty()) {
+  const Fixes& fixes = m_answer->fixes;
+  if (fixes.need != ChoiceNeed::none) sentences << needWords(fixes.need);
+  if (!fixes.nothingWrong) {
+    sentences << tr("Wrong: %1. One change, and what it repairs:").arg(readingList(fixes.faults));
+  } else if (!fixes.watches.empty()) {
     sentences << (sentences.isEmpty() ? tr("Nothing is wrong. To be watched: %1.")
                                       : tr("To be watched: %1."))
-                     .arg(readingList(m_fixes->watches));
+                     .arg(readingList(fixes.watches));
   } else if (sentences.isEmpty()) {
     sentences << tr("Nothing is wrong, and nothing is to be watched.");
   }
@@ -183,7 +184,7 @@ QString FixesPanel::messageText() const {
 }
 
 void FixesPanel::fill() {
-  if (!m_fixes) return;
+  if (!m_answer) return;
   m_message->setText(messageText());
   m_message->setToolTip(m_message->text());
   fill(m_now);
@@ -191,8 +192,9 @@ void FixesPanel::fill() {
 }
 
 void FixesPanel::fill(const Column& column) {
+  const Fixes& fixes = m_answer->fixes;
   column.model->clear();
-  for (const Fix& fix : (*m_fixes).*column.list) {
+  for (const Fix& fix : fixes.*column.list) {
     auto* item = new QStandardItem(
         tr("%1\n%2", "a change, what it repairs").arg(changeWords(fix.change, m_look->units()),
                                                         fixWords(fix)));
@@ -202,11 +204,19 @@ void FixesPanel::fill(const Column& column) {
   }
   const bool empty = column.model->rowCount() == 0;
   if (!empty) return;
-  auto* none = new QStandardItem(m_fixes->need != ChoiceNeed::none ? tr("nothing to try yet")
-                                 : m_fixes->nothingWrong ? tr("nothing to do")
-                                                       : tr("no single change mends it"));
+  auto* none = new QStandardItem(fixes.need != ChoiceNeed::none ? tr("nothing to try yet")
+                                 : fixes.nothingWrong ? tr("nothing to do")
+                                                      : tr("no single change mends it"));
   none->setFlags(Qt::NoItemFlags);
   column.model->appendRow(none);
+}
+
+/// The change of a row. None once the rig is another than the one it was found for: its rig would undo what was
+/// done since. New ones are on their way then.
+const Fix* FixesPanel::offered(const Column& column, int row) const {
+  if (!m_answer || row < 0 || m_answer->asked != m_document->rig()) return nullptr;
+  const auto& list = m_answer->fixes.*column.list;
+  return std::size_t(row) < list.size() ? &list[std::size_t(row)] : nullptr;
 }
 
 /// The rig that a change makes. A part that is cut or tied anew loses a name that told its old figures.
@@ -223,20 +233,13 @@ Rig FixesPanel::made(const Fix& fix) const {
 }
 
 void FixesPanel::preview(const Column& column, int row) {
-  const auto* list = m_fixes ? &((*m_fixes).*column.list) : nullptr;
-  if (list == nullptr || row < 0 || std::size_t(row) >= list->size()) {
-    m_document->setPreview(std::nullopt);
-    return;
-  }
-  m_document->setPreview(made((*list)[std::size_t(row)]));
+  const Fix* fix = offered(column, row);
+  m_document->setPreview(fix ? std::optional(made(*fix)) : std::nullopt);
 }
 
 void FixesPanel::make(const Column& column, int row) {
-  if (m_fixes == nullptr) return;
-  const auto& list = (*m_fixes).*column.list;
-  if (row < 0 || std::size_t(row) >= list.size()) return;
-  const Fix fix = list[std::size_t(row)];  // the list goes when the rig changes
-  m_document->apply(changeStep(fix.change), made(fix));
+  const Fix* fix = offered(column, row);
+  if (fix) m_document->apply(changeStep(fix->change), made(*fix));
 }
 
 void FixesPanel::applyLook() {

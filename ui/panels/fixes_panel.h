@@ -30,7 +30,7 @@ class FixesPanel : public QWidget {
   [[nodiscard]] PreviewList* now() { return m_now.view; }
   [[nodiscard]] PreviewList* later() { return m_later.view; }
   [[nodiscard]] QString message() const;
-  [[nodiscard]] const Fixes* fixes() const { return m_fixes.get(); }
+  [[nodiscard]] const Fixes* fixes() const { return m_answer ? &m_answer->fixes : nullptr; }
   [[nodiscard]] bool busy() const { return m_runner.busy(); }
   /// What the bench has: the carried shelf and the own parts.
   void setShelf(const SharedShelf& shelf);
@@ -45,6 +45,10 @@ class FixesPanel : public QWidget {
   void hideEvent(QHideEvent* event) override;
 
  private:
+  struct Answer {
+    Rig asked;
+    Fixes fixes;
+  };
   struct Column {
     QLabel* title = nullptr;
     PreviewList* view = nullptr;
@@ -57,6 +61,7 @@ class FixesPanel : public QWidget {
   [[nodiscard]] QString messageText() const;
   void fill();
   void fill(const Column& column);
+  [[nodiscard]] const Fix* offered(const Column& column, int row) const;
   [[nodiscard]] Rig made(const Fix& fix) const;
   void preview(const Column& column, int row);
   void make(const Column& column, int row);
@@ -69,7 +74,7 @@ class FixesPanel : public QWidget {
   SharedShelf m_shelf;
   std::optional<Shelf> m_wallet;
   HeavyRunner m_runner;
-  std::shared_ptr<const Fixes> m_fixes;
+  std::shared_ptr<const Answer> m_answer;
   std::optional<Rig> m_asked;
   Conditions m_askedBy;
   QLabel* m_message;
