@@ -3,11 +3,13 @@
 // first thing that is broken, with the gestures that led there. The same numbers play the same game.
 // With MINUTES it plays in rounds of GESTURES until they are over, tells the memory held every five,
 // and fails when that has grown since its windows were warm.
+#include <execinfo.h>
 #include <unistd.h>
 
 #include <QApplication>
 #include <QElapsedTimer>
 #include <QStandardPaths>
+#include <array>
 #include <clocale>
 #include <cstdio>
 #include <fstream>
@@ -32,6 +34,15 @@ double held_MB() {
   double all = 0, held = 0;
   file >> all >> held;
   return held * double(sysconf(_SC_PAGESIZE)) / 1e6;
+}
+
+/// Where Qt found fault is known only while it says so: frames for addr2line.
+void tellWhere(QtMsgType type, const QMessageLogContext& context, const QString& text) {
+  const qsizetype before = test::qtMessages().size();
+  test::collectQtMessage(type, context, text);
+  if (test::qtMessages().size() == before) return;
+  std::array<void*, 64> way{};
+  backtrace_symbols_fd(way.data(), backtrace(way.data(), int(way.size())), STDOUT_FILENO);
 }
 
 QString playFor(test::Monkey& monkey, int round, int minutes) {
@@ -66,7 +77,7 @@ int main(int argc, char** argv) {
   QApplication::setOrganizationName(QStringLiteral("grainwise"));
   QApplication::setApplicationName(QStringLiteral("grainwise"));
   QApplication::setQuitOnLastWindowClosed(false);
-  qInstallMessageHandler(test::collectQtMessage);
+  qInstallMessageHandler(tellWhere);
   const QString source = QString::fromLocal8Bit(argv[3]);
   const auto shelf =
       loadShelf((source + QStringLiteral("/resources/shelf/generic.shelf.json")).toStdString());
