@@ -90,6 +90,36 @@ TEST_CASE_METHOD(PartBench, "part editor: what is clicked for a section that an 
   }
 }
 
+TEST_CASE_METHOD(PartBench, "part editor: a section that is given by diameter and density tells its mass, and takes one") {
+  Section dense;
+  dense.length = Feet(10);
+  dense.diameter = Along<Inches>(Inches(0.035));
+  dense.density = GramsPerCubicCentimetre(2.5);
+  Rig rig = plainWinter();
+  rig.parts[2] = tip({dense});
+  const double mass = massOf(rig.parts[2]) / 10;
+  const auto shown = [this](const char* name) { return field(name)->edit()->placeholderText().toDouble(); };
+  edit(rig, 2);
+  CHECK(field("section0_gr_per_ft")->edit()->text().isEmpty());
+  CHECK(shown("section0_gr_per_ft") == Approx(mass).margin(0.005));
+  CHECK(field("section0_gr_per_ft_fly")->edit()->placeholderText() == QLatin1String("level"));
+  type("section0_gr_per_ft_fly", "5");
+  REQUIRE(section().mass);
+  CHECK(section().mass->rodEnd.value() == Approx(mass).epsilon(1e-9));
+  CHECK(section().mass->flyEnd == GrainsPerFoot(5));
+  CHECK(section().density->value() == Approx(2.5));
+  CHECK_FALSE(section().diameter);
+  CHECK(said("section0_wrong").isEmpty());
+  undo().undo();
+  settle();
+  CHECK(document.rig() == rig);
+  CHECK(field("section0_gr_per_ft")->edit()->text().isEmpty());  // nothing is left of what was taken back
+  type("section0_gr_per_ft", "7.50");
+  CHECK(section().mass == Along<GrainsPerFoot>(GrainsPerFoot(7.5)));
+  CHECK(digitsOf(section().kept, "gr_per_ft") == "7.50");
+  CHECK_FALSE(section().diameter);
+}
+
 TEST_CASE_METHOD(PartBench, "part editor: nothing that is no number gets into the rig") {
   const Rig before = document.rig();
   for (const char* name : {"section0_length", "section0_gr_per_ft", "section0_sink_in_per_s"}) {

@@ -12,6 +12,7 @@
 #include "core/model/kept.h"
 #include "core/model/limits.h"
 #include "ui/strip/number_field.h"
+#include "ui/text/quantities.h"
 
 namespace grainwise::ui {
 namespace {
@@ -167,9 +168,19 @@ NumberField* SectionRow::addAlong(QGridLayout* grid, const QString& name, Measur
   grid->addWidget(rod, gridRow(m_row), column);
   grid->addWidget(fly, gridRow(m_row), column + 1);
   const std::string k = key;
+  // One that is given by its diameter and density tells its mass, but in the grey of what nobody typed.
+  const auto given = [member](const Section& s) { return s.*member ? s : remade(s, knownBy(s)); };
+  const auto found = [=, this](Q value) { return numberText(shownValue(value.value(), measure, m_look->units()), 2); };
   m_fill.push_back([=](const Section& s) {
     const auto& along = s.*member;
-    if (!along) return;
+    if (!along) {
+      const Along<Q> derived = *(given(s).*member);
+      rod->setDerived(found(derived.rodEnd));
+      fly->setDerived(derived.pair ? found(derived.flyEnd) : levelWords());
+      rod->setValue(std::nullopt);
+      fly->setValue(std::nullopt);
+      return;
+    }
     const std::string first = along->pair ? k + "/0" : k;
     rod->setValue(along->rodEnd.value(), QString::fromStdString(digitsOf(s.kept, first)));
     fly->setDerived(along->pair ? QString() : levelWords());
@@ -177,16 +188,15 @@ NumberField* SectionRow::addAlong(QGridLayout* grid, const QString& name, Measur
                   QString::fromStdString(digitsOf(s.kept, k + "/1")));
   });
   connect(rod, &NumberField::typed, this, [=, this](const Typed& t) {
-    Section s = m_section;
+    Section s = given(m_section);
     auto& along = s.*member;
-    if (!along) along = Along<Q>(Q(t.value));
     along->rodEnd = Q(t.value);
     if (!along->pair) along->flyEnd = Q(t.value);
     keepDigits(s.kept, along->pair ? k + "/0" : k, t.value, t.digits.toStdString());
     emitEdited(s, QString::fromStdString(k), rod);
   });
   connect(fly, &NumberField::typed, this, [=, this](const Typed& t) {
-    Section s = m_section;
+    Section s = given(m_section);
     auto& along = s.*member;
     const std::string rodDigits = digitsOf(s.kept, along->pair ? k + "/0" : k);
     keepDigits(s.kept, k, 0, {});
@@ -196,7 +206,7 @@ NumberField* SectionRow::addAlong(QGridLayout* grid, const QString& name, Measur
     emitEdited(s, QString::fromStdString(k + "/1"), fly);
   });
   connect(fly, &NumberField::cleared, this, [=, this] {
-    Section s = m_section;
+    Section s = given(m_section);
     auto& along = s.*member;
     const std::string rodDigits = digitsOf(s.kept, k + "/0");
     keepDigits(s.kept, k + "/0", 0, {});
