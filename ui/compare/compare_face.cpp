@@ -214,7 +214,7 @@ void CompareFace::setRulers() {
                            span.properties.mass.flyEnd.value()});
     }
   }
-  if (longest <= 0) longest = kEmptyFeet;
+  longest = spreadFeet(longest);
   const double left = kLeftPlain + m_look->px(kLeftPerType);
   const double right = std::max(left + 100, double(width() - kRight));
   const double from = running ? kLeftPlain + m_look->px(kRunningPerType) : left + kRearRoom;

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QtGlobal>
+#include <algorithm>
 
 /// Measures of the line on the bench, in px at type scale 1. What holds words grows with the type size
 /// (`Look::px`); the line itself does not.
@@ -24,6 +25,12 @@ inline constexpr double kRunningFrom = 14;
 inline constexpr double kRearRoom = 12;
 inline constexpr int kRight = 26;
 inline constexpr double kEmptyFeet = 40;
+/// A shorter line is drawn as this short: a file may hold one of 1e-300 ft, whose feet have no number of pixels.
+inline constexpr double kLeastFeet = 1e-3;
+/// The feet that a line of a length is spread over.
+constexpr double spreadFeet(double length_ft) {
+  return length_ft > 0 ? std::max(length_ft, kLeastFeet) : kEmptyFeet;
+}
 inline constexpr double kFlyPlace = 0.90;   ///< share of the ruler where a fly is to come
 inline constexpr double kMostGrown = 0.6;  ///< of the ruler, for a line that has no head yet
 /// A line lighter than this keeps the scale, so that a light rig does not look heavy.

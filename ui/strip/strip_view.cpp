@@ -252,7 +252,7 @@ void StripView::setRuler() {
   const double fly = growing() && !holds(PartKind::fly) ? (1 - kFlyPlace) * (right - left) + kRearRoom : flyRoom();
   const double to = std::max(from + 50, right - fly);
   const double length = profileLength().value();
-  const double feet = growing() ? std::max(kEmptyFeet, length / kMostGrown) : length > 0 ? length : kEmptyFeet;
+  const double feet = growing() ? std::max(kEmptyFeet, length / kMostGrown) : spreadFeet(length);
   const double perFoot = (to - from) / feet;
   const double rear = growing() ? to - length * perFoot : from;
   m_ruler->setRange(profile.start - Feet((rear - left) / perFoot),
