@@ -32,6 +32,26 @@ TEST_CASE_METHOD(CompareFixture, "one water: a change for one is a change for th
   CHECK(rigB().water->surfaceSpeed == FeetPerSecond(3));
 }
 
+TEST_CASE_METHOD(CompareFixture, "in one water a step made of several on the bench is no step to go back by") {
+  Rig slow = rigA();
+  slow.water->surfaceSpeed = FeetPerSecond(2);
+  QUndoStack* steps = a()->document()->undoStack();
+  steps->beginMacro(QStringLiteral("Take this current"));
+  a()->document()->apply(QStringLiteral("Change the water"), slow);
+  steps->endMacro();
+  settle();
+  Rig own = rigB();
+  REQUIRE(own.water->surfaceSpeed == FeetPerSecond(2));
+  own.water->surfaceSpeed = FeetPerSecond(3);  // what it was before that step
+  b()->document()->apply(QStringLiteral("Change the water"), own);
+  settle();
+  CHECK(rigA().water->surfaceSpeed == FeetPerSecond(3));
+  CHECK(steps->count() == 2);
+  steps->undo();  // now what was made of several is the next
+  settle();
+  CHECK(rigB().water->surfaceSpeed == FeetPerSecond(2));
+}
+
 TEST_CASE_METHOD(CompareFixture, "the Water page of either line has the pools and the bed; in one water both go to a pool, each in one step") {
   openPools();
   face->setOneWater(true);

@@ -44,7 +44,8 @@ bool onlyInTheWater(const Rig& one, Rig other) {
 /// Goes back to this water, or forth, by the rig's own step, where the last one or the next changed nothing
 /// but the water and how it is fished: so it is fished as it was there.
 bool stepsTo(const std::optional<Water>& water, QUndoStack* steps) {
-  const auto at = [&](int index) { return static_cast<const ReplaceRig*>(steps->command(index)); };
+  // A step that was made of several is none of ours.
+  const auto at = [&](int index) { return dynamic_cast<const ReplaceRig*>(steps->command(index)); };
   const auto leads = [&](const ReplaceRig* step, const Rig& (ReplaceRig::*to)() const) {
     return step != nullptr && (step->*to)().water == water && onlyInTheWater(step->before(), step->after());
   };
@@ -224,9 +225,9 @@ void CompareFace::setRulers() {
     const MassProfile& profile = side->feed()->analysis().profile;
     const double own = (profile.end - profile.start).value();
     const double rear = m_align == CompareChart::Align::fly ? from + (longest - own) * perFoot : from;
-    side->strip()->setScaleFloor(heaviest);
     side->ruler()->setRange(profile.start - Feet((rear - left) / perFoot),
                             profile.start + Feet((right - rear) / perFoot), left, right);
+    side->strip()->setScaleFloor(heaviest);
   }
   followCursor(side(Letter::a));
 }
