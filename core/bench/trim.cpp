@@ -24,8 +24,9 @@ Part shortened(Part part, bool fromRod, Feet feet) {
     const std::size_t last = fromRod ? 0 : part.sections.size() - 1;
     const Feet length = part.sections[last].length;
     if (length > feet) {
-      if (feet > Feet(0)) {
-        const Feet cut = fromRod ? feet : length - feet;
+      const Feet cut = fromRod ? feet : length - feet;
+      // What rounding has left of the feet may be too little to change the length.
+      if (cut > Feet(0) && cut < length) {
         part = edits::withSectionSplit(part, last, cut);
         part = edits::withSectionRemoved(part, fromRod ? 0 : last + 1);
       }

@@ -148,6 +148,26 @@ TEST_CASE("Trim: what stays and what goes are the whole, whatever the part and i
   }
 }
 
+TEST_CASE("Trim: whole sections whose feet do not add up to the last digit") {
+  // 0.6 + 0.2 is more than 0.8 by rounding, 0.7 + 0.1 less: nothing is cut of what stays, or next to nothing.
+  for (int a = 1; a <= 30; ++a) {
+    for (int b = 1; b <= 30; ++b) {
+      const Part part = tip({sinking(10, 11, 7.5), sinking(a / 10.0, 11, 7.5), sinking(b / 10.0, 11, 7.5)});
+      const Feet off((a + b) / 10.0);
+      for (const PartEnd end : {PartEnd::fly, PartEnd::rod}) {
+        INFO(a << " " << b);
+        const auto cut = trimmed(part, end, off);
+        REQUIRE(cut);
+        CHECK((cut->part.length() + off).value() == Approx(part.length().value()).margin(1e-9));
+        CHECK(check(cut->part).empty());
+      }
+    }
+  }
+  const auto hair = trimmed(tip({sinking(10, 11, 7.5)}), PartEnd::fly, Feet(1e-16));
+  REQUIRE(hair);
+  CHECK(hair->part.length() == Feet(10));
+}
+
 TEST_CASE("Trim: nothing, less than nothing and all of it are refused") {
   for (const double feet : {0.0, -1.0, 23.0, 22.95, 50.0}) {
     CHECK_FALSE(trimmed(short525(), PartEnd::fly, Feet(feet)));
