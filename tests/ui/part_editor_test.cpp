@@ -90,6 +90,29 @@ TEST_CASE_METHOD(PartBench, "part editor: what is clicked for a section that an 
   }
 }
 
+TEST_CASE_METHOD(PartBench, "part editor: a key that comes before the picture changes what is there, not what was") {
+  const auto put = [this](const char* name, const QString& text) {
+    QLineEdit* edit = field(name)->edit();
+    edit->setText(text);
+    Q_EMIT edit->textEdited(text);
+  };
+  // Two fields in one go: the second knows of the first.
+  put("section0_length", QStringLiteral("12"));
+  put("section0_gr_per_ft", QStringLiteral("9"));
+  CHECK(section().length == Feet(12));
+  CHECK(section().mass == Along<GrainsPerFoot>(GrainsPerFoot(9)));
+  settle();
+  // After an undo the fields still stand on what was undone: they are not heard until they are filled anew.
+  undo().undo();
+  const Rig before = document.rig();
+  REQUIRE_FALSE(section().mass == Along<GrainsPerFoot>(GrainsPerFoot(9)));
+  put("section0_length", QStringLiteral("13"));
+  CHECK(document.rig() == before);
+  settle();
+  put("section0_length", QStringLiteral("14"));
+  CHECK(section().length == Feet(14));
+}
+
 TEST_CASE_METHOD(PartBench, "part editor: a section that is given by diameter and density tells its mass, and takes one") {
   Section dense;
   dense.length = Feet(10);

@@ -90,12 +90,12 @@ QString PartEditor::structure() const {
   return text;
 }
 
-/// `act`, heard only while the fields are those of what is there: an undo may come between them and a click that
-/// was meant for a section that is gone, and the fields that follow it are on their way.
+/// `act`, heard only while the fields are those of what is there: an undo may come between them and a click or a key
+/// that was meant for what is gone, and the fields that follow it are on their way.
 template <class Act>
 auto PartEditor::ofShown(Act act) {
   return [this, act](auto&&... said) {
-    if (structure() == m_built) act(said...);
+    if (structure() == m_built && (m_built == QLatin1String("none") || part() == m_shown)) act(said...);
   };
 }
 
@@ -150,6 +150,7 @@ void PartEditor::refresh() {
   }
   m_summary->setText(summary());
   if (m_built == QLatin1String("none")) return;
+  m_shown = part();
   for (const auto& fill : m_fill) fill(part());
   const bool removable = part().sections.size() > 1;
   for (qsizetype i = 0; i < m_rows.size(); ++i) {
@@ -172,6 +173,11 @@ QString PartEditor::take(const Part& changed, const QString& key) {
   m_after = key == kName ? changed : named(before, changed, m_look->units());
   m_document->apply(tr("Edit %1").arg(kindWords(changed.kind)),
                     edits::replaced(m_document->rig(), *m_index, m_after), gesture);
+  m_shown = part();
+  // The next key may come before the picture that follows: it then changes what this one made.
+  for (qsizetype i = 0; i < m_rows.size() && structure() == m_built; ++i) {
+    m_rows[i]->setSection(m_shown.sections[std::size_t(i)]);
+  }
   return {};
 }
 
@@ -400,6 +406,7 @@ void PartEditor::addSections() {
             ofShown([this, i](const Section& s, const QString& key) { takeSection(i, s, key); }));
     connect(row, &SectionRow::splitWanted, this, ofShown([this, i] {
       const Feet half = part().sections[i].length / 2;
+      if (!(half > Feet(0))) return;
       const QString why = take(edits::withSectionSplit(part(), i, half), QString());
       if (!why.isEmpty()) m_rows[qsizetype(i)]->refuse(why);
     }));

@@ -74,6 +74,7 @@ class PartEditor : public QWidget {
   QLabel* m_summary = nullptr;
   ErrorLine* m_wrong = nullptr;
   QString m_gesture;
+  Part m_shown;   ///< what the fields were filled with, or made of it
   Part m_before;  ///< when the gesture began
   Part m_after;   ///< what the gesture made of it so far
   QList<SectionRow*> m_rows;

@@ -36,6 +36,8 @@ class SectionRow : public QObject {
   /// The row of the grid where section `row` begins.
   static int gridRow(int row) { return 2 * row; }
 
+  /// The section that the next field changes; the fields stay as they are typed.
+  void setSection(const Section& section) { m_section = section; }
   void show(const Section& section, const QString& derived, bool removable);
   /// Says under the field that was typed last why the section was not taken.
   void refuse(const QString& why);
