@@ -9,6 +9,7 @@
 #include <QProcess>
 #include <QPushButton>
 #include <QSpinBox>
+#include <QTableView>
 #include <QTemporaryDir>
 #include <QTest>
 
@@ -249,6 +250,31 @@ TEST_CASE_METHOD(ChoiceFixture, "a pool is edited, taken back, added and removed
   list->setCurrentRow(2);
   QTest::mouseClick(panel->findChild<QPushButton*>(QStringLiteral("poolFish")), Qt::LeftButton);
   REQUIRE(document().rig().water->name == "Sheep Ford");
+}
+
+TEST_CASE_METHOD(ChoiceFixture, "a wallet packed from a shelf that is another by now keeps no tip that is gone") {
+  window->actionSet()->wallet->trigger();
+  auto* wallet = window->findChild<WalletWindow*>(QStringLiteral("walletWindow"));
+  REQUIRE(wallet != nullptr);
+  REQUIRE(test::until([&] { return wallet->packed() != nullptr && !wallet->busy(); }));
+  REQUIRE_FALSE(wallet->packed()->wallet.tips.empty());
+  const std::size_t tip = wallet->packed()->wallet.tips.front();
+  Shelf fewer = wallet->packed()->question.shelf;
+  fewer.parts.resize(tip);  // nothing stands at its place any more
+  auto* table = wallet->findChild<QTableView*>(QStringLiteral("walletGrid"));
+  REQUIRE(table != nullptr);
+  table->setCurrentIndex(table->model()->index(0, 0));
+  auto* keep = wallet->findChild<QPushButton*>(QStringLiteral("walletKeep"));
+  REQUIRE(keep->isEnabled());
+  wallet->hide();
+  wallet->setShelf(SharedShelf(fewer));
+  wallet->show();
+  CHECK(wallet->busy());  // it packs anew from what there is
+  keep->click();
+  wallet->findChild<QPushButton*>(QStringLiteral("walletLeaveOut"))->click();
+  CHECK(wallet->findChild<QListWidget*>(QStringLiteral("walletSides"))->count() == 0);
+  REQUIRE(test::until([&] { return !wallet->busy(); }));
+  CHECK(wallet->packed()->question.shelf == fewer);
 }
 
 TEST_CASE_METHOD(ChoiceFixture, "the wallet packs the trip, keeps, leaves out and prints a card") {

@@ -81,14 +81,20 @@ WalletWindow::WalletWindow(Look* look, RigDocument* document, AnalysisFeed* feed
   showBusy(false);
 }
 
+/// Where a part stands on a shelf.
+std::optional<std::size_t> placeOf(const Part& part, const Shelf& shelf) {
+  const auto at = std::find(shelf.parts.begin(), shelf.parts.end(), part);
+  if (at == shelf.parts.end()) return std::nullopt;
+  return std::size_t(at - shelf.parts.begin());
+}
+
 void WalletWindow::setShelf(const SharedShelf& shelf) {
   if (shelf == m_shelf) return;
   // Parts move when others come and go: what was said of a part stays with it.
   for (std::vector<std::size_t>* list : {&m_keep, &m_leaveOut}) {
     std::vector<std::size_t> there;
     for (const std::size_t i : *list) {
-      const auto at = std::find(shelf->parts.begin(), shelf->parts.end(), m_shelf->parts[i]);
-      if (at != shelf->parts.end()) there.push_back(std::size_t(at - shelf->parts.begin()));
+      if (const auto at = placeOf(m_shelf->parts[i], *shelf)) there.push_back(*at);
     }
     *list = there;
   }
@@ -263,7 +269,7 @@ void WalletWindow::takeOpenRig() {
   if (!isVisible()) return;
   if (m_rigs.empty()) {
     m_rigs.push_back(m_document->rig());
-  } else if (m_rigs.front() == m_document->rig() && m_packed) {
+  } else if (m_rigs.front() == m_document->rig() && m_packed && m_packed->question.shelf == *m_shelf) {
     return;
   } else {
     m_rigs.front() = m_document->rig();
@@ -362,7 +368,9 @@ void WalletWindow::leaveOut(std::size_t shelfIndex) {
 std::optional<std::size_t> WalletWindow::selectedTip() const {
   const QModelIndex index = m_table->currentIndex();
   if (!index.isValid() || !m_packed) return std::nullopt;
-  return m_packed->wallet.tips[std::size_t(index.row())];
+  // What is shown may have been packed from a shelf that is another by now.
+  const std::size_t packed = m_packed->wallet.tips[std::size_t(index.row())];
+  return placeOf(m_packed->question.shelf.parts[packed], *m_shelf);
 }
 
 WalletQuestion WalletWindow::question() const {
