@@ -206,11 +206,14 @@ Station MassProfile::centreOfMass() const {
   return mass.value() > 0.0 ? Station(moment.value() / mass.value()) : start;
 }
 
+/// Real ones lie near 1. A section of 1e-300 ft that is labelled would weigh more a foot than a number can say.
+constexpr double kMostScale = 1e9;
+
 double scaleOf(const Part& part) {
   if (part.kind == PartKind::fly || (!part.weighed && !part.label)) return 1.0;
   const Grains wanted = part.weighed ? part.weighed->mass - part.loopMass() : *part.label;
   const Grains typed = unscaledMass(part);
-  return typed > Grains(0) ? wanted / typed : 1.0;
+  return typed > Grains(0) && wanted < typed * kMostScale ? wanted / typed : 1.0;
 }
 
 MassProfile massProfile(const Rig& rig) { return Builder(rig).take(); }

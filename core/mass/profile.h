@@ -80,7 +80,7 @@ struct MassProfile {
 };
 
 /// The factor that `weighed` (less its loops) or else `label` puts on a part's sections; 1 with
-/// neither. Infinite or negative factors cannot come from a rig that `check` accepts.
+/// neither, and 1 where it would be 1e9 or more: nothing on the line weighs a billionth of its label.
 double scaleOf(const Part& part);
 
 MassProfile massProfile(const Rig& rig);

@@ -162,6 +162,17 @@ TEST_CASE("marks of an axis are round, in order and far enough apart") {
   CHECK(axisTicks(0, 10, 0, 80).empty());
 }
 
+TEST_CASE("grid lines of a mass axis are few and round, however heavy the line") {
+  CHECK(gridStep(12) == 5);
+  CHECK(gridStep(1e-3) == Approx(0.1));
+  for (double highest = 0.32; highest < 1e12; highest *= 1.7) {
+    INFO(highest);
+    const double lines = std::floor(highest / gridStep(highest));
+    CHECK(lines >= 1);
+    CHECK(lines <= 3);
+  }
+}
+
 TEST_CASE_METHOD(CastBench, "while a new cast is computed the old picture is marked and the window stays awake") {
   int turns = 0;
   QTimer ticks;

@@ -8,7 +8,10 @@
 #include <QTest>
 #include <algorithm>
 
+#include "core/mass/profile.h"
+#include "core/model/check.h"
 #include "core/model/edits.h"
+#include "tests/support/rig_parts.h"
 #include "tests/support/ui_bench.h"
 #include "ui/charts/cursor_overlay.h"
 #include "ui/charts/profile_points.h"
@@ -63,6 +66,23 @@ std::vector<int> cursorColumns(QWidget& chart, const QColor& colour) {
 }
 
 }  // namespace
+
+TEST_CASE_METHOD(ChartFixture, "a label on next to no length is drawn, with few lines behind it") {
+  for (const double length_ft : {1e-2, 1e-5, 1e-300, 4.9e-324}) {
+    INFO(length_ft);
+    Section tiny = test::rigs::sinking(1, 10, 6);
+    tiny.length = Feet(length_ft);
+    Part part = test::rigs::tip({tiny});
+    part.label = Grains(5000);
+    REQUIRE(check(part).empty());
+    document.startFrom(test::rigs::rigOf({test::rigs::short525(), part}));
+    settle();
+    CHECK(std::isfinite(scaleOf(part)));
+    CHECK(std::isfinite(feed.analysis().totals.mass.value()));
+    spanLine();
+    CHECK_FALSE(chart.grab().isNull());
+  }
+}
 
 TEST_CASE_METHOD(ChartFixture, "a foot on the chart stands exactly under that foot of the ruler") {
   for (const int width : {1280, 1366, 1920}) {

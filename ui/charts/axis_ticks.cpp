@@ -31,4 +31,15 @@ std::vector<AxisTick> axisTicks(double low, double high, double pixelsPerUnit, d
   return ticks;
 }
 
+double gridStep(double highest) {
+  constexpr double kLines = 3.2;
+  constexpr double kMost = 1e15;
+  for (double power = 0.1; power < kMost; power *= 10) {
+    for (const double times : {1.0, 2.0, 5.0}) {
+      if (highest / (times * power) <= kLines) return times * power;
+    }
+  }
+  return kMost;
+}
+
 }  // namespace grainwise::ui

@@ -16,4 +16,8 @@ struct AxisTick {
 /// `high`, the nearest to 0 among them, no two of them nearer to each other than `pixels`.
 std::vector<AxisTick> axisTicks(double low, double high, double pixelsPerUnit, double pixels);
 
+/// The distance between the grid lines of a mass axis, 1, 2 or 5 times a power of ten and 0.1 at least, that gives
+/// one to three of them up to `highest` (at most 1e15).
+double gridStep(double highest);
+
 }  // namespace grainwise::ui

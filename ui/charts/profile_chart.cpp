@@ -14,6 +14,7 @@
 #include <array>
 #include <cmath>
 
+#include "ui/charts/axis_ticks.h"
 #include "ui/charts/cursor_overlay.h"
 #include "ui/charts/profile_points.h"
 #include "ui/strip/ruler.h"
@@ -47,14 +48,6 @@ constexpr double kHeadroom = 1.06;
 constexpr double kLeastTop = 1e-3;
 /// Nylon alone keeps this scale, so that it does not look heavy.
 constexpr GrainsPerFoot kLeastHighest(5);
-
-/// The tick that gives one to three lines up to `highest`.
-double tickFor(double highest) {
-  for (const double tick : {0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0, 20.0, 50.0}) {
-    if (highest / tick <= 3.2) return tick;
-  }
-  return 100;
-}
 
 /// `share` of `over` laid on `under`, as one colour that hides what is behind it.
 QColor laidOn(const QColor& under, const QColor& over, double share) {
@@ -187,7 +180,7 @@ void ProfileChart::resizeEvent(QResizeEvent* event) {
 }
 
 void ProfileChart::setAxes(double highest, double total) {
-  const double tick = tickFor(std::max(highest, kLeastTop));
+  const double tick = gridStep(std::max(highest, kLeastTop));
   const double top = std::max(tick, highest * kHeadroom);
   if (m_mass->tickInterval() != tick) {
     m_mass->setTickInterval(tick);

@@ -9,6 +9,7 @@
 #include <cmath>
 
 #include "core/units/si.h"
+#include "ui/charts/axis_ticks.h"
 #include "ui/charts/profile_points.h"
 #include "ui/compare/compare_feed.h"
 #include "ui/strip/ruler.h"
@@ -27,13 +28,6 @@ constexpr double kHeadroom = 1.08;
 constexpr double kColumn_px = 2;
 constexpr double kStep_ft = 0.5;
 constexpr double kFineStep_ft = 0.1;
-
-double tickFor(double highest) {
-  for (const double tick : {0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0, 20.0, 50.0}) {
-    if (highest / tick <= 3.2) return tick;
-  }
-  return 100;
-}
 
 /// Of points in order of x, the value at `x`; 0 outside.
 double valueAt(const QList<QPointF>& points, double x) {
@@ -163,7 +157,7 @@ void CompareChart::paintRule(QPainter& p) const {
 void CompareChart::paintGrid(QPainter& p) const {
   const Colours& c = m_look->colours();
   const QRectF box = plot();
-  const double tick = tickFor(m_top);
+  const double tick = gridStep(m_top);
   p.setFont(m_look->font(kType));
   const double tall = p.fontMetrics().height();
   p.setPen(c.slate);
