@@ -169,6 +169,24 @@ double apart(const QColor& a, const QColor& b, const Matrix* seen) {
 
 }  // namespace
 
+TEST_CASE("A card of any kind is drawn on however small a screen and under however long a text") {
+  Deck deck = allKinds();
+  for (Card& card : deck.cards) {
+    for (auto* text : {&card.say, &card.ask}) *text = std::string(4000, 'w');
+    for (std::size_t i = 8; i < 4000; i += 9) (*card.say)[i] = (*card.ask)[i] = ' ';
+    card.reveal.reset();  // answered from the start
+  }
+  for (Card& card : allKinds().cards) deck.cards.push_back(card);
+  int drawn = 0;
+  for (const Drawn& one : cardsOf(deck)) {
+    for (const QSize size : {QSize(1, 1), QSize(9, 5), QSize(16, 9), QSize(160, 90), QSize(400, 60), QSize(60, 400), QSize(1366, 768)}) {
+      CHECK_FALSE(pictureOf(one, size).isNull());
+      ++drawn;
+    }
+  }
+  CHECK(drawn > 100);
+}
+
 TEST_CASE("Every card of the shipped decks draws on both screens, whole and within its margins") {
   const QString folder = QString::fromLocal8Bit(qgetenv("GRAINWISE_SHOTS"));
   for (const Shipped& one : shippedDecks()) {

@@ -101,7 +101,7 @@ void paintLines(QPainter& p, const QRectF& box, const std::vector<PictureRig>& r
     const CaptionDetail detail = full ? CaptionDetail::full : CaptionDetail::brief;
     const double under = captionsOf(rigs[i], plotOf(row, style), range, style, detail, p.device()).height;
     const double most = row.width() * 0.11;
-    const double tall = std::clamp(row.height() - under - style.text, style.text, most);
+    const double tall = std::min(most, std::max(style.text, row.height() - under - style.text));
     const double top = row.top() + std::max(0.0, row.height() - under - tall) / 2;
     const QRectF strip(row.left(), top, row.width(), tall);
     const QRectF plot = plotOf(strip, style);

@@ -152,7 +152,7 @@ void paintPool(QPainter& p, const QRectF& box, double top, double perFoot, const
   p.drawEllipse(fly, style.text * 0.4, style.text * 0.4);
   if (!style.numbers) return;
   const double tall = style.text * kLarge * 1.3;
-  const double at = std::clamp(fly.y() - tall / 2, top - style.text * 0.4, box.bottom() - tall);
+  const double at = std::max(top - style.text * 0.4, std::min(fly.y() - tall / 2, box.bottom() - tall));
   const QString words = depthIn(row, style.units);
   QFont font = style.font(kLarge, true);
   const double room = box.right() - water.right() - style.text * 0.5;
