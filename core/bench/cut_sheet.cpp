@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <set>
 
 #include "core/mass/profile.h"
@@ -259,8 +260,13 @@ tl::expected<Division, Problem> divideBy(const Spool& spool, Feet finished,
     return tl::unexpected(problem);
   }
   const Feet cut = finished + loopsOf(rules);
-  const int count = static_cast<int>(std::floor((spool.left.value() + kRounding_ft) / cut.value()));
-  if (count >= 1) return divisionOf(spool, count, finished, rules);
+  const double count = std::floor((spool.left.value() + kRounding_ft) / cut.value());
+  if (count > std::numeric_limits<int>::max()) {
+    problem.what = Problem::tr("a tip of %1 ft cannot be cut").arg(finished.value());
+    problem.fix = Problem::tr("ask for fewer tips");
+    return tl::unexpected(problem);
+  }
+  if (count >= 1) return divisionOf(spool, static_cast<int>(count), finished, rules);
   const double tenths = std::ceil((cut - spool.left).value() * 10.0 - kRounding_ft) / 10.0;
   problem.what = Problem::tr("the spool is %1 ft short of one such tip with its loops").arg(tenths);
   problem.fix = Problem::tr("ask for a shorter one");

@@ -109,6 +109,7 @@ Part withMeasuredLength(const Part& part, Feet length) {
   Part result = part;
   if (!(before > Feet(0)) || !(length > Feet(0))) return result;
   const double ratio = length / before;
+  if (!std::isfinite(ratio)) return result;
   for (Section& section : result.sections) section.length = section.length * ratio;
   return result;
 }

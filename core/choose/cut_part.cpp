@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/choose/cut_part.h"
 
+#include <cmath>
+
 #include "core/model/limits.h"
 
 namespace grainwise {
@@ -24,6 +26,7 @@ std::optional<Part> tiedLonger(const Part& part, Feet feet) {
   const Feet after = before + feet;
   if (after < kLeast - kRounding || after.value() > limits::kLength.high) return std::nullopt;
   const double ratio = after / before;
+  if (!std::isfinite(ratio)) return std::nullopt;
   Part result = part;
   for (Section& section : result.sections) section.length = section.length * ratio;
   if (result.label) result.label = *result.label * ratio;

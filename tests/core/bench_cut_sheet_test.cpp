@@ -223,6 +223,11 @@ TEST_CASE("Divide a spool: what cannot be is refused in plain words") {
   const auto loopsOnly = divideEqually(levelSpool(11, 2), 5);
   REQUIRE_FALSE(loopsOnly);
   CHECK(loopsOnly.error().what.text().find("loops of 5 tips use up") != std::string::npos);
+  BenchRules bare;
+  bare.lineLoop = LoopKind::none;
+  const auto crumbs = divideBy(levelSpool(11, 300), Feet(1e-8), bare);  // more than an int counts
+  REQUIRE_FALSE(crumbs);
+  CHECK(crumbs.error().fix.text() == "ask for fewer tips");
   const auto tooShort = divideBy(levelSpool(11, 8), Feet(10));
   REQUIRE_FALSE(tooShort);
   CHECK(tooShort.error().what.text().find("2.5 ft short") != std::string::npos);

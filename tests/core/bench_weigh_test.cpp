@@ -115,6 +115,17 @@ TEST_CASE("Weigh-in: a tip that is heavy by its unstated loops alone is told as 
   CHECK_FALSE(weighIn(looped11(), Grains(119))->fitsWithLoops);
 }
 
+TEST_CASE("Weigh-in: a length so short that no number makes it the measured one is left as it is") {
+  for (const double length_ft : {4.9e-324, 1e-310}) {
+    Part part = tip({sinking(1, 11, 7.5)});
+    part.sections.front().length = Feet(length_ft);
+    REQUIRE(check(part).empty());
+    CHECK(withMeasuredLength(part, Feet(10)) == part);
+  }
+  Part short_ = tip({sinking(1e-3, 11, 7.5)});
+  CHECK(withMeasuredLength(short_, Feet(10)).length().value() == Approx(10));
+}
+
 TEST_CASE("Weigh-in: a measured length changes what a foot weighs, not what was meant") {
   const auto read = weighIn(looped11(), Grains(114.6), Feet(10.5));
   CHECK(read->implied->value() == toRounding(110.0 / 10.5));
