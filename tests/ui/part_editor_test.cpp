@@ -90,6 +90,16 @@ TEST_CASE_METHOD(PartBench, "part editor: what is clicked for a section that an 
   }
 }
 
+TEST_CASE_METHOD(PartBench, "part editor: a section too short to be halved is not split") {
+  Rig rig = plainWinter();
+  rig.parts[2].sections.front().length = Feet(4.9e-324);
+  REQUIRE(check(rig.parts[2]).empty());
+  edit(rig, 2);
+  QTest::mouseClick(find<QPushButton>(QStringLiteral("section0_split")), Qt::LeftButton);
+  CHECK(document.rig() == rig);
+  CHECK(undo().count() == 0);
+}
+
 TEST_CASE_METHOD(PartBench, "part editor: a key that comes before the picture changes what is there, not what was") {
   const auto put = [this](const char* name, const QString& text) {
     QLineEdit* edit = field(name)->edit();
