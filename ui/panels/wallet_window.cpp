@@ -29,7 +29,6 @@
 namespace grainwise::ui {
 namespace {
 
-constexpr int kTripWidth = 300;
 constexpr int kCellWidth = 92;
 constexpr int kMostTips = 40;
 constexpr auto kRigFilter =

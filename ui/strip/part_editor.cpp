@@ -236,9 +236,9 @@ void PartEditor::addHead(QHBoxLayout* row) {
 
 NumberField* PartEditor::addNumber(QHBoxLayout* row, const QString& name, Measure measure,
                                    const Limit& limit, const char* key,
-                                   std::function<std::optional<double>(const Part&)> get,
-                                   std::function<void(Part&, std::optional<double>)> put,
-                                   std::function<Kept&(Part&)> kept, bool optional) {
+                                   const std::function<std::optional<double>(const Part&)>& get,
+                                   const std::function<void(Part&, std::optional<double>)>& put,
+                                   const std::function<Kept&(Part&)>& kept, bool optional) {
   auto* field = new NumberField(m_look, name, measure, limit, m_inside);
   field->setObjectName(QStringLiteral("part_") + QLatin1String(key));
   field->setOptional(optional);

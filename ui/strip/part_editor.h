@@ -49,9 +49,9 @@ class PartEditor : public QWidget {
   void addSectionButton(QHBoxLayout* row);
   void addWeighedDate(QHBoxLayout* row);
   NumberField* addNumber(QHBoxLayout* row, const QString& name, Measure measure, const Limit& limit,
-                         const char* key, std::function<std::optional<double>(const Part&)> get,
-                         std::function<void(Part&, std::optional<double>)> put,
-                         std::function<Kept&(Part&)> kept, bool optional);
+                         const char* key, const std::function<std::optional<double>(const Part&)>& get,
+                         const std::function<void(Part&, std::optional<double>)>& put,
+                         const std::function<Kept&(Part&)>& kept, bool optional);
   template <class Act>
   auto ofShown(Act act);
   /// Takes the part when nothing is wrong with it; else returns what is.
