@@ -115,6 +115,21 @@ TEST_CASE_METHOD(test::ClinicFixture, "A deck is written as it was read, and as 
   CHECK(loadDeck(path.toStdString()).value() == deckOf(*this));
 }
 
+TEST_CASE_METHOD(test::ClinicFixture, "A deck that could not be opened again is not written over one that can") {
+  QTemporaryDir folder;
+  const QString path = folder.filePath(QStringLiteral("mine.deck.json"));
+  REQUIRE(clinic->document()->saveAs(path).empty());
+  const Deck good = loadDeck(path.toStdString()).value();
+  Deck deck = good;
+  deck.cards.front().rig = Rig{};  // an empty line of the bench
+  clinic->document()->apply(QStringLiteral("Rig"), deck);
+  const Problems problems = clinic->document()->saveAs(path);
+  REQUIRE(problems.size() == 1);
+  CHECK(problems.front().what.text() == "not saved: a rig needs parts");
+  CHECK(clinic->document()->isModified());
+  CHECK(loadDeck(path.toStdString()).value() == good);
+}
+
 TEST_CASE_METHOD(test::ClinicFixture, "A card whose rig is missing says which, and the show goes on") {
   Deck deck = deckOf(*this);
   deck.cards[2].rig = std::string("gone.rig.json");

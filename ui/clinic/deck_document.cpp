@@ -71,7 +71,13 @@ Problems DeckDocument::saveAs(const QString& path) {
     return Problems{{path.toStdString(), 0, "", tr("not saved: %1").arg(why).toStdString(),
                      tr("the file that was there is kept; make room, or save elsewhere").toStdString()}};
   };
-  const QString why = writeWhole(path, QByteArray::fromStdString(writeDeck(*m_deck)));
+  const std::string text = writeDeck(*m_deck);
+  if (const auto back = readDeck(text, path.toStdString()); !back) {  // it could never be opened again
+    Problem why = back.error().front();
+    why.what = Problem::tr("not saved: %1").arg(why.what);
+    return {why};
+  }
+  const QString why = writeWhole(path, QByteArray::fromStdString(text));
   if (!why.isEmpty()) return failed(why);
   m_path = path;
   m_undo.setClean();
