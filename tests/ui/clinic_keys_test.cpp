@@ -192,6 +192,21 @@ TEST_CASE_METHOD(ShowFixture, "E changes the card's rig for the class at once, a
   CHECK(clinic->document()->deck() == test::sampleDeck("why-that-tip"));
 }
 
+TEST_CASE_METHOD(ShowFixture, "Going on while a rig is changed takes the panel away, and Escape then ends the show") {
+  run().goTo(2);
+  key(Qt::Key_E);
+  REQUIRE(run().editing());
+  while (run().index() == 2) key(Qt::Key_PageDown);  // its answer comes first
+  CHECK_FALSE(run().editing());
+  CHECK_FALSE(clinic->editPanel()->isVisible());
+  key(Qt::Key_E);
+  CHECK(run().editing());
+  CHECK(clinic->editPanel()->isVisible());
+  key(Qt::Key_Escape);
+  CHECK(clinic->showing());
+  CHECK_FALSE(clinic->editPanel()->isVisible());
+}
+
 TEST_CASE_METHOD(ShowFixture, "Either rig of a card of two is changed live, each with an undo of its own") {
   run().goTo(3);  // downhill or hinge
   REQUIRE(run().shown()->rigs.size() == 2);

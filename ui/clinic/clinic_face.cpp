@@ -25,6 +25,7 @@
 
 #include "core/io/deck_file.h"
 #include "core/model/deck_edits.h"
+#include "core/model/limits.h"
 #include "ui/clinic/card_form.h"
 #include "ui/clinic/card_out.h"
 #include "ui/clinic/card_view.h"
@@ -126,6 +127,7 @@ void ClinicFace::layOut() {
   m_title->setAccessibleName(tr("Title of the deck"));
   m_title->setPlaceholderText(tr("Title of the deck"));
   m_title->setMinimumHeight(kTarget);
+  m_title->setMaxLength(limits::kStringChars);
   m_list = new QListWidget(m_desk);
   m_list->setObjectName(QStringLiteral("deckCards"));
   m_list->setAccessibleName(tr("Cards of the deck"));
@@ -477,6 +479,7 @@ void ClinicFace::startShow(int from) {
       endShow();
     }
   }, Qt::QueuedConnection);
+  connect(m_run.get(), &DeckRun::changed, this, &ClinicFace::takePanelAway);
   m_show = std::make_unique<ShowWindow>(m_look, m_run.get());
   connect(m_show.get(), &ShowWindow::closed, this, &ClinicFace::endShow, Qt::QueuedConnection);
   m_teacher->setRun(m_run.get());
@@ -488,7 +491,8 @@ void ClinicFace::startShow(int from) {
 void ClinicFace::toggleEdit() {
   if (!m_run || !m_show) return;
   const auto card = m_run->shown();
-  if (!m_run->editing() && (!card || card->rigs.empty())) return;
+  // Of a card that lacks a rig nobody could say which is changed.
+  if (!m_run->editing() && (!card || card->rigs.empty() || !card->missing.isEmpty())) return;
   const bool begin = !m_run->editing();
   // With one screen only, the panel stands under the card.
   const bool twoScreens = chosenScreen() && chosenScreen() != screen();
@@ -505,6 +509,11 @@ void ClinicFace::toggleEdit() {
     return;
   }
   m_run->setEdited({});
+}
+
+/// Whoever ended the change: the key that began it, or a step to another card.
+void ClinicFace::takePanelAway() {
+  if (m_run->editing() || m_edit->parentWidget() == this) return;
   m_teacher->setPanel(nullptr);
   m_show->setPanel(nullptr);
   m_edit->setParent(this);

@@ -101,6 +101,7 @@ class ClinicFace : public QWidget {
   void checkCards();
   void apply(const QString& step, const Deck& after, int choose, const QString& gesture = {});
   void toggleEdit();
+  void takePanelAway();
   void fillScreens();
   [[nodiscard]] QScreen* chosenScreen() const;
   [[nodiscard]] QString rigFileName();
