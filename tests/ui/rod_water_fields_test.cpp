@@ -95,6 +95,20 @@ TEST_CASE_METHOD(FieldBench, "rod: a typed length is one step with a name; a ref
   CHECK_FALSE(rod().length);
 }
 
+TEST_CASE_METHOD(FieldBench, "rod: what one end of a window refuses does not get in by the other") {
+  open<RodPanel>(Shelf{});
+  const Rig before = document.rig();
+  type(field("to, gr"), "6000");
+  CHECK_FALSE(field("to, gr")->error().isEmpty());
+  type(field("Short heads from, gr"), "450");
+  CHECK(document.rig() == before);
+  CHECK_FALSE(field("to, gr")->error().isEmpty());
+  type(field("to, gr"), "600");
+  REQUIRE(rod().windows);
+  CHECK(rod().windows->shortHead->low == Grains(450));
+  CHECK(rod().windows->shortHead->high == Grains(600));
+}
+
 TEST_CASE_METHOD(FieldBench, "rod: a window of grains needs both ends in order before it is in the rig") {
   open<RodPanel>(Shelf{});
   const Rig before = document.rig();

@@ -155,6 +155,7 @@ void RodPanel::editWindow(int style, bool low, const std::optional<Typed>& typed
   auto& window = windows.*(kStyles[std::size_t(style)].window);
   const auto other = parseTyped((low ? highField : lowField)->edit()->text(), Measure::mass,
                                 m_look->units());
+  if (other && !limits::kWindow.holds(other->value)) return;  // its field says so already
   if (!typed && !other) {
     window.reset();
   } else if (!typed || !other) {
@@ -176,7 +177,7 @@ void RodPanel::editWindow(int style, bool low, const std::optional<Typed>& typed
   }
   lowField->setError({});
   highField->setError({});
-  r.windows = windows;
+  r.windows = windows == Rod::Windows{} ? std::nullopt : std::optional(windows);
   edit(QStringLiteral("window%1").arg(style), r);
 }
 
