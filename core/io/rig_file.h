@@ -16,6 +16,8 @@ Result<Rig> readRig(std::string_view text, const std::string& file = {});
 /// In the canonical layout: reading and writing it again changes nothing.
 std::string writeRig(const Rig& rig);
 Result<Rig> loadRig(const std::filesystem::path& path);
+/// A copy of work that was not saved: the same, or a line that has no parts yet.
+Result<Rig> loadWork(const std::filesystem::path& path);
 
 /// A single part as a bare JSON object, for clipboard and drag. It may be nested as deep as leaves
 /// room for it within a rig.

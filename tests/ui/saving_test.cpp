@@ -323,6 +323,32 @@ TEST_CASE_METHOD(SavingFixture,
   CHECK(QDir(recovery()).entryList(QDir::Files | QDir::Hidden).isEmpty());
 }
 
+TEST_CASE_METHOD(SavingFixture, "work on a line that has no part yet is offered again, too") {
+  RigDocument left;
+  left.startFrom(Rig{});
+  Autosave autosave(&left, recovery());
+  Rig begun;
+  begun.name = "only a name and notes";
+  begun.notes = "what the guide said";
+  left.apply(QStringLiteral("Notes"), begun);
+  autosave.keep();
+  const QString base = autosave.copy().chopped(9);
+  for (const char* ending : {".rig.json", ".from.json"}) {  // as after a crash: no program holds it
+    const QString copy = base + QStringLiteral("-left") + QLatin1String(ending);
+    if (QFile::exists(base + QLatin1String(ending))) REQUIRE(QFile::copy(base + QLatin1String(ending), copy));
+  }
+  const auto found = Recovery(recovery()).next();
+  REQUIRE(found);
+  CHECK(found->rig == begun);
+  Rig tooMany = begun;
+  tooMany.parts.assign(65, Part{});
+  QFile file(base + QStringLiteral("-left.rig.json"));
+  REQUIRE(file.open(QIODevice::WriteOnly));
+  file.write(QByteArray::fromStdString(writeRig(tooMany)));
+  file.close();
+  CHECK_FALSE(Recovery(recovery()).next());  // the other rules stand
+}
+
 TEST_CASE_METHOD(SavingFixture,
                  "work taken up again is unsaved work on its file, which stays as it was") {
   RigDocument taken;

@@ -149,7 +149,7 @@ std::optional<Left> Recovery::next() {
     if (m_offered.contains(name)) continue;
     auto lock = lockFor(m_folder, name);
     if (!lock->tryLock(0)) continue;  // its program lives, or another offers it
-    auto rig = loadRig(copy.filePath().toStdString());
+    auto rig = loadWork(copy.filePath().toStdString());
     if (!rig) continue;
     m_offered.append(name);
     m_last = name;
