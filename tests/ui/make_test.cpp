@@ -178,6 +178,31 @@ TEST_CASE_METHOD(MakeBench, "make: a rig is weighed in with the keyboard alone")
   CHECK_FALSE(parts()[2].weighed);
 }
 
+TEST_CASE_METHOD(MakeBench, "make: what was typed is of the part that lay on the scale, wherever the line puts it") {
+  panel->weigh();
+  auto* page = find<WeighPage>("makeWeigh");
+  typeHere("520");
+  REQUIRE(page->current() == 1);
+  Rig rig = document.rig();
+  rig.parts.erase(rig.parts.begin());
+  document.apply(QStringLiteral("Take the running line off"), rig);
+  QTest::qWait(1);
+  CHECK(page->current() == 0);
+  enter();
+  CHECK(parts()[0].kind == PartKind::head);
+  CHECK(parts()[0].weighed->mass == Grains(520));
+  CHECK_FALSE(parts()[1].weighed);
+  // Of one that is gone nothing was weighed.
+  typeHere("113");
+  REQUIRE(page->current() == 1);
+  rig = document.rig();
+  rig.parts.erase(rig.parts.begin() + 1);
+  document.apply(QStringLiteral("Take the tip off"), rig);
+  QTest::qWait(1);
+  click("weighEnter");
+  for (std::size_t i = 1; i < parts().size(); ++i) CHECK_FALSE(parts()[i].weighed);
+}
+
 TEST_CASE_METHOD(MakeBench, "make: which readings a weighing changes is said before it is kept, and comes true") {
   panel->weigh();
   enter();  // the tip
@@ -376,6 +401,25 @@ TEST_CASE_METHOD(MakeBench, "make: a tippet's packet figure and a missing diamet
   });
   store->setSpools(few);
   CHECK(words("leaderWords").contains(QLatin1String("add a diameter over 0.013 in")));
+}
+
+TEST_CASE_METHOD(MakeBench, "make: the tippet that was chosen stays so when spools before it go") {
+  open("makeLeader");
+  benchSpools();
+  auto* tippet = find<QComboBox>("leaderTippet");
+  const int last = tippet->count() - 1;
+  REQUIRE(last > 1);
+  tippet->setCurrentIndex(last);
+  const QString chosen = tippet->currentText();
+  Spools fewer = store->spools();
+  for (std::size_t i = 0; i < fewer.spools.size(); ++i) {
+    if (!fewer.spools[i].diameter || !fewer.spools[i].material) continue;
+    fewer.spools.erase(fewer.spools.begin() + std::ptrdiff_t(i));
+    break;
+  }
+  store->setSpools(fewer);
+  REQUIRE(tippet->count() == last);
+  CHECK(tippet->currentText() == chosen);
 }
 
 TEST_CASE_METHOD(MakeBench, "make: a fly is dressed, put on the line and kept") {

@@ -141,9 +141,12 @@ std::vector<LeaderStock> LeaderPage::stock() const { return leaderStock(m_store-
 
 void LeaderPage::fillTippets() {
   const QSignalBlocker quiet(m_tippet);
+  // Spools come and go: what was chosen is known by what it is, not by its place among them.
   const QVariant before = m_tippet->currentData();
+  const auto was = before.isValid() ? std::optional(m_offered[std::size_t(before.toInt())]) : std::nullopt;
   m_tippet->clear();
   const auto all = stock();
+  m_offered = all;
   int chosen = -1;
   for (std::size_t i = 0; i < all.size(); ++i) {
     const QString size = diameterText(all[i].diameter, units());
@@ -152,8 +155,8 @@ void LeaderPage::fillTippets() {
     m_tippet->addItem(all[i].material == Material::nylon ? tr("nylon %1").arg(sizes)
                                                          : tr("fluoro %1").arg(sizes),
                       int(i));
-    if (before.isValid() ? before.toInt() == int(i)
-                         : std::abs(all[i].diameter.value() - 0.013) < 1e-9) {
+    if (was ? was->diameter == all[i].diameter && was->material == all[i].material
+            : std::abs(all[i].diameter.value() - 0.013) < 1e-9) {
       chosen = int(i);
     }
   }

@@ -49,6 +49,7 @@ class LeaderPage : public MakePage {
   QWidget* m_fields;
   QComboBox* m_line;
   QComboBox* m_tippet;
+  std::vector<LeaderStock> m_offered;  ///< what its rows stand for
   QComboBox* m_pieces;
   QWidget* m_piecesNamed;
   NumberField* m_length;

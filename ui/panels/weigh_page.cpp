@@ -13,6 +13,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 #include <array>
+#include <utility>
 
 #include "core/analysis/analysis.h"
 #include "core/bench/cut_sheet.h"
@@ -161,13 +162,34 @@ std::size_t WeighPage::after(std::size_t index) const {
   return count == 0 ? 0 : (index + 1) % count;
 }
 
-void WeighPage::choose(std::size_t index) {
-  m_current = index;
+void WeighPage::clearTyped() {
   m_massTyped.reset();
   m_lengthTyped.reset();
   m_mass->edit()->clear();
   m_length->edit()->clear();
   m_mass->setError({});
+}
+
+/// What lies on the scale is that part wherever the line has put it since; of one that is gone nothing was weighed.
+void WeighPage::followPart() {
+  const std::vector<Part> before = std::exchange(m_line, m_document->rig().parts);
+  if (before == m_line || m_current >= before.size()) return;
+  const Part& part = before[m_current];
+  std::vector<Part> changed = before;
+  if (m_current < m_line.size()) changed[m_current] = m_line[m_current];
+  if (changed == m_line) return;  // an edit of this part alone
+  const auto there = std::find(m_line.begin(), m_line.end(), part);
+  if (there != m_line.end()) {
+    m_current = std::size_t(there - m_line.begin());
+  } else {
+    clearTyped();
+  }
+}
+
+void WeighPage::choose(std::size_t index) {
+  followPart();
+  m_current = index;
+  clearTyped();
   refresh();
   m_mass->edit()->setFocus();
 }
@@ -194,6 +216,7 @@ OutTable WeighPage::table() const {
 }
 
 void WeighPage::refresh() {
+  followPart();
   const auto& parts = m_document->rig().parts;
   if (m_current >= parts.size()) m_current = 0;
   m_table->setHorizontalHeaderLabels(

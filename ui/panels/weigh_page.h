@@ -43,6 +43,8 @@ class WeighPage : public MakePage {
   void refresh();
   [[nodiscard]] OutTable table() const;
   void choose(std::size_t index);
+  void clearTyped();
+  void followPart();
   void showNow();
   void commit();
   void forget();
@@ -68,6 +70,7 @@ class WeighPage : public MakePage {
   QPushButton* m_loops;
   QTableWidget* m_table;
   std::size_t m_current = 0;
+  std::vector<Part> m_line;  ///< the parts when it was chosen
   std::optional<double> m_massTyped;
   std::optional<double> m_lengthTyped;
   bool m_committing = false;
