@@ -2,6 +2,8 @@
 #include "core/bench/own_shelf.h"
 
 #include <algorithm>
+#include <string_view>
+#include <unordered_set>
 
 #include "core/material/section_properties.h"
 #include "core/model/limits.h"
@@ -23,10 +25,6 @@ template <class S>
 auto find(S& shelf, const std::string& id) {
   return std::find_if(shelf.parts.begin(), shelf.parts.end(),
                       [&](const Part& part) { return part.id == id; });
-}
-
-bool has(const Shelf& shelf, const std::string& id) {
-  return find(shelf, id) != shelf.parts.end();
 }
 
 /// The words that a search may hit.
@@ -58,24 +56,37 @@ std::string freshId(std::string_view wanted, const Shelf& generic, const Shelf& 
   }
   while (!base.empty() && base.back() == '-') base.pop_back();
   if (base.empty()) base = "own";
+  std::unordered_set<std::string_view> taken;  // one look over the shelves, however many names are tried
+  for (const Shelf* shelf : {&generic, &own}) {
+    for (const Part& part : shelf->parts) {
+      if (part.id) taken.insert(*part.id);
+    }
+  }
   std::string id = base;
-  for (int n = 2; has(generic, id) || has(own, id); ++n) id = base + "-" + std::to_string(n);
+  for (int n = 2; taken.contains(id); ++n) id = base + "-" + std::to_string(n);
   return id;
 }
 
-Shelf with(const Shelf& own, const Part& part, const Shelf& generic) {
-  Shelf result = own;
-  Part kept = part;
+namespace {
+
+void put(Shelf& own, Part kept, const Shelf& generic) {
   if (!kept.id || kept.id->empty()) {
-    kept.id = freshId(part.name.value_or(fileName(part.kind)), generic, own);
+    kept.id = freshId(kept.name.value_or(fileName(kept.kind)), generic, own);
   }
   if (!kept.group) kept.group = kOwnGroup;
-  const auto there = find(result, *kept.id);
-  if (there != result.parts.end()) {
-    *there = kept;
+  const auto there = find(own, *kept.id);
+  if (there != own.parts.end()) {
+    *there = std::move(kept);
   } else {
-    result.parts.push_back(kept);
+    own.parts.push_back(std::move(kept));
   }
+}
+
+}  // namespace
+
+Shelf with(const Shelf& own, const Part& part, const Shelf& generic) {
+  Shelf result = own;
+  put(result, part, generic);
   return result;
 }
 
@@ -114,7 +125,7 @@ Imported imported(const Shelf& own, const Shelf& other, const Shelf& generic) {
       taken.id = freshId(id, generic, result.shelf);
       ++result.renamed;
     }
-    result.shelf = with(result.shelf, taken, generic);
+    put(result.shelf, std::move(taken), generic);
     ++result.added;
   }
   return result;
