@@ -392,7 +392,7 @@ QString ClinicFace::rigFileName() {
   }
   const QString path = askRigPath();
   if (path.isEmpty()) return {};
-  const QString name =
+  QString name =
       QDir(QFileInfo(m_document->path()).absolutePath()).relativeFilePath(QFileInfo(path).absoluteFilePath());
   if (staysInFolder(name.toStdString())) return name;
   say(tr("%1 lies outside the deck's folder: copy it there, or take it from the bench into the deck.")
@@ -401,7 +401,7 @@ QString ClinicFace::rigFileName() {
 }
 
 Problems ClinicFace::openDeck(const QString& path) {
-  const Problems problems = m_document->open(path);
+  Problems problems = m_document->open(path);
   if (!problems.empty()) {
     QStringList lines{tr("%1 was not opened").arg(QFileInfo(path).fileName())};
     for (const Problem& problem : problems) lines.append(problemLine(problem));

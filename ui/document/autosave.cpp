@@ -126,10 +126,10 @@ QString Autosave::write() {
   }
   const QJsonObject from{{QStringLiteral("path"), m_document->path()},
                          {QStringLiteral("seen"), QString::fromLatin1(m_document->seen().toHex())}};
-  const QString why = writePrivate(with(m_folder, m_name, kFrom), QJsonDocument(from).toJson());
+  QString why = writePrivate(with(m_folder, m_name, kFrom), QJsonDocument(from).toJson());
   if (!why.isEmpty()) return why;
   const QByteArray work = QByteArray::fromStdString(writeRig(m_document->rig()));
-  const QString whyWork = writePrivate(with(m_folder, m_name, kWork), work);
+  QString whyWork = writePrivate(with(m_folder, m_name, kWork), work);
   m_there = m_there || whyWork.isEmpty();
   return whyWork;
 }
