@@ -25,7 +25,7 @@ QString writeWhole(const QString& path, const QByteArray& bytes) {
   // part in the place of the whole: what was taken is counted.
   const qint64 taken = file.write(bytes);
   if (taken != bytes.size() || !file.flush()) {
-    const QString why =
+    QString why =
         file.error() == QFileDevice::NoError
             ? WholeFile::tr("the disk took only %1 of %2 bytes").arg(taken).arg(bytes.size())
             : file.errorString();

@@ -47,7 +47,7 @@ double half(double mass, double pixelsPerGrain) {
 QPolygonF outline(const QRectF& box, const Silhouette& s, std::size_t first, std::size_t last,
                   double pixelsPerGrain) {
   QPolygonF upper;
-  upper.reserve(qsizetype(3 * (last - first)));
+  upper.reserve(3 * qsizetype(last - first));
   const double y = box.center().y();
   for (std::size_t i = first; i < last; ++i) {
     const Silhouette::Piece& piece = s.pieces[i];
