@@ -36,7 +36,7 @@ QString lineWords(const LineStuff& stuff, DisplayUnits units) {
 
 QString cutWords(const CutSheet& sheet, const WantedCut& cut, DisplayUnits units) {
   const Part& part = sheet.made[cut.made].part;
-  const QString name = partWords(part, units);
+  QString name = partWords(part, units);
   if (part.sections.size() == 1) return name;
   const auto stuff = stuffOf(part, part.sections[cut.section], 1.0);
   if (!stuff || stuff->material) return Bench::tr("%1, piece %2").arg(name).arg(cut.section + 1);

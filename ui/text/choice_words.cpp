@@ -26,7 +26,7 @@ QString jointClause(const Junction& j, DisplayUnits units) {
 
 QString depthClause(const DepthFit& depth, const std::optional<WantedWater>& wanted,
                     DisplayUnits units) {
-  const QString where = choiceDepth(depth, units);
+  QString where = choiceDepth(depth, units);
   if (!wanted || !depth.share) return where;
   switch (depth.way) {
     case DepthWay::inside:

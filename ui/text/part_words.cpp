@@ -168,12 +168,12 @@ QString windowWords(const Rig& rig, DisplayUnits units) {
   if (rod.windows) {
     const auto fitted = headStyle(rig);
     if (fitted) {
-      const QString words = windowWords(*fitted, *rod.windows, units);
+      QString words = windowWords(*fitted, *rod.windows, units);
       if (!words.isEmpty()) return words;
     } else {
       for (const Style style :
            {Style::shortHead, Style::fine, Style::longBelly, Style::singleHand}) {
-        const QString words = windowWords(style, *rod.windows, units);
+        QString words = windowWords(style, *rod.windows, units);
         if (!words.isEmpty()) return words;
       }
     }
@@ -230,7 +230,7 @@ QString styleWords(Style style) {
 }
 
 QString partWords(const Part& part, DisplayUnits units) {
-  const QString name = nameOf(part);
+  QString name = nameOf(part);
   if (name.isEmpty()) return derivedCaption(part, units);
   if (part.kind != PartKind::fly || !part.fly || part.fly->wetMass() <= Grains(0)) return name;
   return Words::tr("%1, %2", "a fly, its mass with unit")

@@ -44,7 +44,7 @@ QList<Language> languages() {
 QString spokenIn(const QLocale& locale) {
   const QStringList wanted = locale.uiLanguages();  // the person's order, where the system knows one
   for (const QString& one : wanted) {
-    const QString code = codeOf(QLocale(one).language());
+    QString code = codeOf(QLocale(one).language());
     if (!code.isEmpty()) return code;
   }
   return QStringLiteral("en");
