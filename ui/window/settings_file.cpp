@@ -27,7 +27,7 @@ constexpr auto kFormatKey = "settings/format";
 constexpr auto kFormat = "grainwise-settings";
 constexpr auto kVersionKey = "settings/version";
 constexpr auto kVersion = "1";
-constexpr qint64 kMostBytes = 256 * 1024;
+constexpr qint64 kMostBytes = qint64(256) * 1024;
 constexpr int kMostTold = 6;
 constexpr std::array<std::pair<Scheme, const char*>, 4> kSchemes{{{Scheme::light, "light"},
                                                                   {Scheme::dark, "dark"},
@@ -46,8 +46,8 @@ QString fromTo(double low, double high) {
   return SettingsFile::tr("a number from %1 to %2").arg(written(low), written(high));
 }
 
-SettingsRow numberRow(const char* key, Limit limit, std::function<double(const AllSettings&)> get,
-                      std::function<void(AllSettings&, double)> set) {
+SettingsRow numberRow(const char* key, Limit limit, const std::function<double(const AllSettings&)>& get,
+                      const std::function<void(AllSettings&, double)>& set) {
   return {QLatin1String(key), [get](const AllSettings& all) { return written(get(all)); },
           [limit, set](AllSettings& all, const QString& text) {
             const auto value = number(text);
