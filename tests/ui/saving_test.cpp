@@ -96,7 +96,18 @@ struct WindowFixture : test::UiFixture {
   std::unique_ptr<MainWindow> window;
 };
 
-/// Work as a program leaves it that was ended from outside: its copy, and a lock that nobody holds.
+/// Its copy as a program leaves it that was ended from outside, with a lock that nobody holds; where that copy is.
+QString leaveCopy(const Autosave& autosave) {
+  REQUIRE_FALSE(autosave.copy().isEmpty());
+  const QString base = autosave.copy().chopped(9);
+  for (const char* ending : {".rig.json", ".from.json"}) {
+    const QString left = base + QStringLiteral("-left") + QLatin1String(ending);
+    REQUIRE(QFile::copy(base + QLatin1String(ending), left));
+  }
+  return base + QStringLiteral("-left.rig.json");
+}
+
+/// The same of work on a file, or on none.
 void leaveWork(const QString& folder, const QString& from, const char* name) {
   RigDocument document;
   if (from.isEmpty()) document.startFrom(named("a"));
@@ -104,13 +115,7 @@ void leaveWork(const QString& folder, const QString& from, const char* name) {
   Autosave autosave(&document, folder);
   document.apply(QStringLiteral("Rename"), named(name));
   autosave.keep();
-  const QString copy = autosave.copy();
-  REQUIRE_FALSE(copy.isEmpty());
-  const QString base = copy.chopped(9);
-  for (const char* ending : {".rig.json", ".from.json"}) {
-    const QString left = base + QStringLiteral("-left") + QLatin1String(ending);
-    REQUIRE(QFile::copy(base + QLatin1String(ending), left));
-  }
+  (void)leaveCopy(autosave);
 }
 
 }  // namespace
@@ -332,20 +337,13 @@ TEST_CASE_METHOD(SavingFixture, "work on a line that has no part yet is offered 
   begun.notes = "what the guide said";
   left.apply(QStringLiteral("Notes"), begun);
   autosave.keep();
-  const QString base = autosave.copy().chopped(9);
-  for (const char* ending : {".rig.json", ".from.json"}) {  // as after a crash: no program holds it
-    const QString copy = base + QStringLiteral("-left") + QLatin1String(ending);
-    if (QFile::exists(base + QLatin1String(ending))) REQUIRE(QFile::copy(base + QLatin1String(ending), copy));
-  }
+  const QString copy = leaveCopy(autosave);
   const auto found = Recovery(recovery()).next();
   REQUIRE(found);
   CHECK(found->rig == begun);
   Rig tooMany = begun;
   tooMany.parts.assign(65, Part{});
-  QFile file(base + QStringLiteral("-left.rig.json"));
-  REQUIRE(file.open(QIODevice::WriteOnly));
-  file.write(QByteArray::fromStdString(writeRig(tooMany)));
-  file.close();
+  write(copy, QByteArray::fromStdString(writeRig(tooMany)));
   CHECK_FALSE(Recovery(recovery()).next());  // the other rules stand
 }
 
