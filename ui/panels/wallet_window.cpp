@@ -36,6 +36,13 @@ constexpr auto kRigFilter =
 
 void drop(std::vector<std::size_t>& list, std::size_t value) { std::erase(list, value); }
 
+/// Where a part stands on a shelf.
+std::optional<std::size_t> placeOf(const Part& part, const Shelf& shelf) {
+  const auto at = std::find(shelf.parts.begin(), shelf.parts.end(), part);
+  if (at == shelf.parts.end()) return std::nullopt;
+  return std::size_t(at - shelf.parts.begin());
+}
+
 }  // namespace
 
 WalletWindow::WalletWindow(Look* look, RigDocument* document, AnalysisFeed* feed, PoolBook* pools,
@@ -78,13 +85,6 @@ WalletWindow::WalletWindow(Look* look, RigDocument* document, AnalysisFeed* feed
   fillKeepMore();
   enableButtons();
   showBusy(false);
-}
-
-/// Where a part stands on a shelf.
-std::optional<std::size_t> placeOf(const Part& part, const Shelf& shelf) {
-  const auto at = std::find(shelf.parts.begin(), shelf.parts.end(), part);
-  if (at == shelf.parts.end()) return std::nullopt;
-  return std::size_t(at - shelf.parts.begin());
 }
 
 void WalletWindow::setShelf(const SharedShelf& shelf) {

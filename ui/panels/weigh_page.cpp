@@ -187,7 +187,7 @@ void WeighPage::followPart() {
 }
 
 void WeighPage::choose(std::size_t index) {
-  followPart();
+  m_line = m_document->rig().parts;
   m_current = index;
   clearTyped();
   refresh();

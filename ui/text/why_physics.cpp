@@ -30,7 +30,7 @@ QString inputWords(TurnoverInput input) {
 /// "1.42 (1.20 to 1.66)", and which input changes the verdict, if one does.
 QString ranged(double value, const TurnoverRange& range) {
   QString figure = Why::tr("%1 (%2 to %3)", "a figure, from, to")
-                             .arg(to2(value), to2(range.low), to2(range.high));
+                       .arg(to2(value), to2(range.low), to2(range.high));
   if (!range.hangsOn) return figure;
   return Why::tr("%1; the verdict hangs on %2", "figure with range, an input")
       .arg(figure, inputWords(*range.hangsOn));
